@@ -1,0 +1,93 @@
+package fairpull.domain.finding;
+
+import java.util.List;
+
+/**
+ * Something a reader must know about a finding: a code and the figures that belong to it. Words are made elsewhere.
+ *
+ * @param code what is noticed
+ * @param figures numbers of the notice, in the order its code documents
+ * @param names names of the notice (installs, pulls, files), in the order its code documents
+ */
+public record Notice(Code code, List<Double> figures, List<String> names) {
+    /** What can be noticed. */
+    public enum Code {
+        /** Refit scatter came out as zero: not estimable from these data. */
+        REFIT_SCATTER_NOT_SEEN(Severity.INFORMATION),
+        /** Pulls per install differ; the agreement rule applies. Figures: fewest, most. */
+        UNEQUAL_PULLS(Severity.INFORMATION),
+        /** Never back at A after B: drift is not excluded. */
+        NO_RETURN_TO_A(Severity.WARNING),
+        /** The data scatter more than the record says. Figures: F, p. */
+        RECORD_TOO_SMALL(Severity.WARNING),
+        /** The last A does not agree with the first. Figures: difference, low, high. */
+        DID_NOT_COME_BACK(Severity.WARNING),
+        /** Pulls far from their install's mean. Names: install and pull, in pairs joined by a blank. */
+        OUTLIERS(Severity.WARNING),
+        /** One pull decides. Names: those without which the verdict is another. */
+        ONE_PULL_DECIDES(Severity.WARNING),
+        /** One install decides. Names: those without which the verdict is another. */
+        ONE_INSTALL_DECIDES(Severity.WARNING),
+        /** All pulls within each install are equal to the last digit. */
+        PULLS_IDENTICAL(Severity.WARNING),
+        /** Both scatters taken as known: normal limit. */
+        SCATTER_TAKEN_AS_KNOWN(Severity.INFORMATION),
+        /** Minutes of the pulls come from the plan, not from the day. */
+        PLANNED_CLOCK_USED(Severity.WARNING),
+        /** It is not known whether imported values are already corrected. */
+        CORRECTION_UNKNOWN(Severity.WARNING),
+        /** No seal: the plan could have been made after the data. */
+        NOT_SEALED(Severity.WARNING),
+        /** Sealed more than once. Figures: how often. */
+        SEALED_AGAIN(Severity.WARNING),
+        /** The plan differs from the sealed one with no amendment that says so. */
+        PLAN_CHANGED_BY_HAND(Severity.ALARM),
+        /** The seal file does not belong to the log. */
+        SEAL_CHANGED_BY_HAND(Severity.ALARM),
+        /** The log's chain is broken. Figures: number of the first entry that does not follow. */
+        LOG_CHANGED_BY_HAND(Severity.ALARM),
+        /** A raw export is not the one that was imported. Names: files. */
+        EXPORT_CHANGED_BY_HAND(Severity.ALARM),
+        /** A mapping is not the one that was used at import. Names: pulls. */
+        MAPPING_CHANGED_BY_HAND(Severity.ALARM),
+        /** Planned pulls that never came. Names: pulls. */
+        PULLS_MISSING(Severity.WARNING),
+        /** Pulls left out, with the verdict that would stand with them. Names: pulls. */
+        PULLS_EXCLUDED(Severity.INFORMATION),
+        /** Amendments made after the first data. Figures: how many. */
+        AMENDED_AFTER_DATA(Severity.WARNING),
+        /** Gates that did not hold. Names: pulls. */
+        GATES_BROKEN(Severity.WARNING);
+
+        private final Severity severity;
+
+        Code(Severity severity) {
+            this.severity = severity;
+        }
+
+        /** {@return how much it weighs} */
+        public Severity severity() {
+            return severity;
+        }
+    }
+
+    /** How much a notice weighs. */
+    public enum Severity {
+        INFORMATION, WARNING, ALARM
+    }
+
+    public Notice {
+        figures = List.copyOf(figures);
+        names = List.copyOf(names);
+    }
+
+    /** {@return a notice with figures only} */
+    public static Notice of(Code code, Double... figures) {
+        return new Notice(code, List.of(figures), List.of());
+    }
+
+    /** {@return a notice with names only} */
+    public static Notice naming(Code code, List<String> names) {
+        return new Notice(code, List.of(), names);
+    }
+}

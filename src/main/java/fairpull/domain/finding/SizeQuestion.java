@@ -1,0 +1,47 @@
+package fairpull.domain.finding;
+
+import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Sides;
+
+/**
+ * What `size` is asked.
+ *
+ * @param sequence the order in letters, sessions parted by a bar: {@code ABABA} or {@code ABA|BAB}
+ * @param pulls counted pulls per install
+ * @param warmUps warm-up pulls per install
+ * @param pullScatter standard deviation of pulls, in the unit of the gain
+ * @param pullDegreesOfFreedom of the record behind it; 0 where it is a planning value
+ * @param refitScatter standard deviation that refitting adds, in the unit of the gain
+ * @param refitDegreesOfFreedom of the record behind it; 0 where it is a planning value
+ * @param gain the gain to be found
+ * @param powerWanted the chance wanted of finding it
+ * @param errorRate how often a change may be announced where there is none
+ * @param sides either way, or only for a gain
+ * @param drift the drift that will be modelled
+ * @param clock the times between pulls
+ */
+public record SizeQuestion(String sequence, int pulls, int warmUps, double pullScatter, double pullDegreesOfFreedom,
+        double refitScatter, double refitDegreesOfFreedom, double gain, double powerWanted, double errorRate, Sides sides, Drift drift,
+        Clock clock) {
+    /**
+     * The times of a day, in minutes.
+     *
+     * @param intervalMinutes from pull to pull
+     * @param swapMinutes what a swap adds
+     * @param setUpMinutes before the first pull of a session
+     */
+    public record Clock(double intervalMinutes, double swapMinutes, double setUpMinutes) {
+    }
+
+    /** {@return the same question with another order} */
+    public SizeQuestion withSequence(String other) {
+        return new SizeQuestion(other, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
+                powerWanted, errorRate, sides, drift, clock);
+    }
+
+    /** {@return the same question with another number of counted pulls} */
+    public SizeQuestion withPulls(int other) {
+        return new SizeQuestion(sequence, other, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
+                powerWanted, errorRate, sides, drift, clock);
+    }
+}

@@ -1,0 +1,30 @@
+package fairpull.domain.plan;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A test as it is planned and sealed.
+ *
+ * @param title what the test is called
+ * @param remark what a reader should know first; invented data say here that they are invented
+ * @param question what is to be answered
+ * @param analysis how it will be judged
+ * @param rig what it is run on
+ * @param sequence the order of installs and its clock
+ * @param gates conditions before a pull
+ * @param checklist what is ticked off on the day
+ */
+public record Plan(String title, String remark, Question question, Analysis analysis, Rig rig, Sequence sequence, List<Gate> gates,
+        List<String> checklist) {
+    public Plan {
+        Checks.named("a plan", title);
+        Objects.requireNonNull(remark, "remark");
+        Objects.requireNonNull(question, "question");
+        Objects.requireNonNull(analysis, "analysis");
+        Objects.requireNonNull(rig, "rig");
+        Objects.requireNonNull(sequence, "sequence");
+        gates = List.copyOf(gates);
+        checklist = List.copyOf(checklist);
+    }
+}

@@ -1,0 +1,35 @@
+package fairpull.domain.plan;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the car is measured on, and what is known of its scatter.
+ *
+ * @param name which one, in the shop's own words
+ * @param kind what kind of rig
+ * @param sweepRateRadPerS2 how fast engine speed rises in a pull
+ * @param gear the gear used, as written on the lever; empty where there is none
+ * @param tyrePressurePa tyre pressure above ambient
+ * @param sensors the sensors that matter, with their uncertainty
+ * @param pullScatter scatter of pulls within one install
+ * @param refitScatter scatter that a new strap-down and refit adds
+ */
+public record Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, String gear, OptionalDouble tyrePressurePa,
+        List<Sensor> sensors, Optional<Scatter> pullScatter, Optional<Scatter> refitScatter) {
+    /** The kinds of rig. */
+    public enum Kind {
+        ROLLER_INERTIA, ROLLER_BRAKE, HUB, ENGINE_BENCH, ROAD, STRIP
+    }
+
+    public Rig {
+        Checks.named("the rig", name);
+        Objects.requireNonNull(kind, "the kind of rig");
+        Objects.requireNonNull(gear, "gear");
+        sensors = List.copyOf(sensors);
+        sweepRateRadPerS2.ifPresent(rate -> Checks.positive("the sweep rate", rate));
+        tyrePressurePa.ifPresent(pressure -> Checks.positive("the tyre pressure", pressure));
+    }
+}

@@ -1,0 +1,38 @@
+package fairpull.domain.pull;
+
+import fairpull.domain.unit.Quantity;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The channels of one pull in SI, row by row in the order of the export, one a quantity. */
+public final class Channels {
+    private final Map<Quantity, Samples> byQuantity;
+
+    /**
+     * Makes channels of equal length.
+     *
+     * @throws IllegalArgumentException if there is none, or if their lengths differ
+     */
+    public Channels(Map<Quantity, Samples> byQuantity) {
+        if (byQuantity.isEmpty() || byQuantity.values().stream().mapToInt(Samples::size).distinct().count() != 1) {
+            throw new IllegalArgumentException("a pull needs channels of equal length");
+        }
+        this.byQuantity = new EnumMap<>(byQuantity);
+    }
+
+    /** {@return the samples of a quantity, if the export has them} */
+    public Optional<Samples> find(Quantity quantity) {
+        return Optional.ofNullable(byQuantity.get(quantity));
+    }
+
+    /** {@return how many rows there are} */
+    public int rows() {
+        return byQuantity.values().iterator().next().size();
+    }
+
+    /** {@return all channels} */
+    public Map<Quantity, Samples> all() {
+        return Map.copyOf(byQuantity);
+    }
+}

@@ -1,0 +1,137 @@
+package fairpull.domain.pull;
+
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** What may be written in a test's log. The log is only ever added to. */
+public sealed interface LogEntry {
+
+    /** {@return what {@code cases} makes of this entry} */
+    <R> R match(Cases<R> cases);
+
+    /** One answer a kind of entry. */
+    interface Cases<R> {
+        R sealed(Sealed sealed);
+
+        R amended(Amended amended);
+
+        R pullTaken(PullTaken taken);
+
+        R pullAborted(PullAborted aborted);
+
+        R excluded(Excluded excluded);
+
+        R readmitted(Readmitted readmitted);
+
+        R conditions(ConditionsNoted noted);
+
+        R gateOverridden(GateOverridden overridden);
+
+        R remark(Remark remark);
+    }
+
+    /** The plan was sealed: its SHA-256 and the short code of the seal. */
+    record Sealed(String planSha256, String code) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sealed(this);
+        }
+    }
+
+    /** One place of the plan before and after an amendment, as JSON; empty text where it did not exist. */
+    record Change(String place, String before, String after) {
+    }
+
+    /** A sealed plan was changed. */
+    record Amended(String reason, List<Change> changes, String planSha256Before, String planSha256After) implements LogEntry {
+        public Amended {
+            changes = List.copyOf(changes);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.amended(this);
+        }
+    }
+
+    /**
+     * A pull came in.
+     *
+     * @param pull which one
+     * @param startedAt when it started, where that is known
+     * @param file the raw export's name within the folder {@code pulls}, empty when values were typed
+     * @param fileSha256 its SHA-256, empty when values were typed
+     * @param mapping the fingerprint of the mapping it is read by, empty when values were typed
+     * @param mappingSha256 the SHA-256 of that mapping as it was read, empty when values were typed
+     * @param corrected what a typed value is already corrected to; empty: not known
+     * @param typedSi values typed in, by name of the measure
+     */
+    record PullTaken(PullId pull, Optional<OffsetDateTime> startedAt, String file, String fileSha256, String mapping,
+            String mappingSha256, Optional<Correction> corrected, Map<String, Double> typedSi) implements LogEntry {
+        public PullTaken {
+            typedSi = Map.copyOf(new TreeMap<>(typedSi));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullTaken(this);
+        }
+    }
+
+    /** A pull was started and not finished. */
+    record PullAborted(PullId pull, String reason) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullAborted(this);
+        }
+    }
+
+    /** A pull is left out of the judgement, with the reason. */
+    record Excluded(PullId pull, String reason) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.excluded(this);
+        }
+    }
+
+    /** An exclusion is taken back, with the reason. */
+    record Readmitted(PullId pull, String reason) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.readmitted(this);
+        }
+    }
+
+    /** Conditions read at a pull, in SI; a later reading of the same condition replaces an earlier one. */
+    record ConditionsNoted(PullId pull, Optional<OffsetDateTime> startedAt, Map<Condition, Double> readingsSi) implements LogEntry {
+        public ConditionsNoted {
+            readingsSi = Map.copyOf(readingsSi);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.conditions(this);
+        }
+    }
+
+    /** A pull was run although a gate did not hold, with the reason. */
+    record GateOverridden(PullId pull, Condition condition, String reason) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.gateOverridden(this);
+        }
+    }
+
+    /** A remark about a pull, an install or, with an empty subject, the whole test. */
+    record Remark(String subject, String text) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.remark(this);
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package fairpull.domain.unit;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A number typed together with its unit, such as {@code 4 hp}, {@code 30C} or {@code 1.5%}.
+ *
+ * @param value the number as typed
+ * @param unit the unit typed with it; {@link Units#ONE} when there was none
+ */
+public record Amount(double value, Unit unit) {
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("\\s*([-+−]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*");
+
+    /** {@return the amount in a text, or empty where the text does not begin with a number} */
+    public static Optional<Amount> parse(String text) {
+        Matcher parts = NUMBER_AND_UNIT.matcher(text);
+        if (!parts.matches()) {
+            return Optional.empty();
+        }
+        double number = Double.parseDouble(parts.group(1).replace('−', '-'));
+        String unit = parts.group(2);
+        return Optional.of(new Amount(number, unit.isEmpty() ? Units.ONE : Units.findOrAsTyped(unit)));
+    }
+
+    /** {@return the amount in SI, as a level} */
+    public double si() {
+        return unit.toSi(value);
+    }
+
+    /** {@return the amount in SI, as a difference} */
+    public double differenceSi() {
+        return unit.differenceToSi(value);
+    }
+
+    /** {@return whether no unit was typed} */
+    public boolean isBare() {
+        return unit.equals(Units.ONE);
+    }
+}
