@@ -1,0 +1,114 @@
+package fairpull.domain.pull;
+
+import fairpull.domain.plan.Condition;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A log read from first to last: what stands at its end. Later entries replace earlier ones about the same thing.
+ *
+ * @param records the log
+ */
+public record DayLog(List<LogRecord> records) {
+    public DayLog {
+        records = List.copyOf(records);
+    }
+
+    /** {@return the pulls that came in, in the order of the log} */
+    public Map<PullId, LogEntry.PullTaken> pulls() {
+        return latest(LogEntry.PullTaken.class, LogEntry.PullTaken::pull);
+    }
+
+    /** {@return the pulls that were aborted and did not come in after all} */
+    public Map<PullId, LogEntry.PullAborted> aborted() {
+        Map<PullId, LogEntry.PullAborted> aborted = latest(LogEntry.PullAborted.class, LogEntry.PullAborted::pull);
+        aborted.keySet().removeAll(pulls().keySet());
+        return aborted;
+    }
+
+    /** {@return the exclusions in force} */
+    public Map<PullId, LogEntry.Excluded> excluded() {
+        Map<PullId, LogEntry.Excluded> excluded = new LinkedHashMap<>();
+        for (LogRecord record : records) {
+            if (record.entry() instanceof LogEntry.Excluded exclusion) {
+                excluded.put(exclusion.pull(), exclusion);
+            } else if (record.entry() instanceof LogEntry.Readmitted readmitted) {
+                excluded.remove(readmitted.pull());
+            }
+        }
+        return excluded;
+    }
+
+    /** {@return the gates that did not hold, by pull} */
+    public Map<PullId, LogEntry.GateOverridden> gatesOverridden() {
+        return latest(LogEntry.GateOverridden.class, LogEntry.GateOverridden::pull);
+    }
+
+    /** {@return the readings noted at a pull, in SI} */
+    public Map<Condition, Double> conditionsAt(PullId pull) {
+        Map<Condition, Double> readings = new EnumMap<>(Condition.class);
+        entries(LogEntry.ConditionsNoted.class).stream()
+                .filter(noted -> noted.pull().equals(pull))
+                .forEach(noted -> readings.putAll(noted.readingsSi()));
+        return readings;
+    }
+
+    /** {@return when a pull started, as far as anything in the log says so; a note outranks the import} */
+    public Optional<OffsetDateTime> startOf(PullId pull) {
+        Optional<OffsetDateTime> noted = entries(LogEntry.ConditionsNoted.class).stream()
+                .filter(note -> note.pull().equals(pull))
+                .flatMap(note -> note.startedAt().stream())
+                .reduce((earlier, later) -> later);
+        return noted.or(() -> Optional.ofNullable(pulls().get(pull)).flatMap(LogEntry.PullTaken::startedAt));
+    }
+
+    /** {@return every seal the log names, in order} */
+    public List<LogEntry.Sealed> seals() {
+        return entries(LogEntry.Sealed.class);
+    }
+
+    /** {@return the SHA-256 that the plan must have by this log; empty where it was never sealed} */
+    public Optional<String> planSha256() {
+        String expected = null;
+        for (LogRecord record : records) {
+            if (record.entry() instanceof LogEntry.Sealed sealed) {
+                expected = sealed.planSha256();
+            } else if (record.entry() instanceof LogEntry.Amended amended) {
+                expected = amended.planSha256After();
+            }
+        }
+        return Optional.ofNullable(expected);
+    }
+
+    /** {@return the records of amendments, in order} */
+    public List<LogRecord> amendments() {
+        return records.stream().filter(record -> record.entry() instanceof LogEntry.Amended).toList();
+    }
+
+    /** {@return the number of the first entry that brought data; empty before there are any} */
+    public Optional<Integer> firstData() {
+        return records.stream().filter(record -> record.entry() instanceof LogEntry.PullTaken).map(LogRecord::number).findFirst();
+    }
+
+    private <E extends LogEntry> List<E> entries(Class<E> kind) {
+        List<E> found = new ArrayList<>();
+        for (LogRecord record : records) {
+            if (kind.isInstance(record.entry())) {
+                found.add(kind.cast(record.entry()));
+            }
+        }
+        return found;
+    }
+
+    private <E extends LogEntry> Map<PullId, E> latest(Class<E> kind, Function<E, PullId> key) {
+        Map<PullId, E> latest = new LinkedHashMap<>();
+        entries(kind).forEach(entry -> latest.put(key.apply(entry), entry));
+        return latest;
+    }
+}

@@ -1,0 +1,52 @@
+package fairpull.io.folder;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file whole or not at all: a temporary file beside it, flushed to the disk, then moved into place. */
+public final class AtomicWrite {
+    private AtomicWrite() {
+    }
+
+    /** Writes a text in UTF-8. */
+    public static void text(Path target, String text) throws IOException {
+        write(target, temporary -> Files.writeString(temporary, text, StandardCharsets.UTF_8));
+    }
+
+    /** Copies a file byte for byte. */
+    public static void copy(Path source, Path target) throws IOException {
+        write(target, temporary -> Files.copy(source, temporary, StandardCopyOption.REPLACE_EXISTING));
+    }
+
+    private interface Fill {
+        void into(Path temporary) throws IOException;
+    }
+
+    private static void write(Path target, Fill fill) throws IOException {
+        Path folder = target.toAbsolutePath().getParent();
+        Path temporary = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+        try {
+            fill.into(temporary);
+            try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            move(temporary, target);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    private static void move(Path temporary, Path target) throws IOException {
+        try {
+            Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException plainMove) {
+            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package fairpull.io.folder;
+
+import fairpull.domain.InputException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Reads a text from a stranger: no longer than it may be, and UTF-8 or nothing. */
+final class Bounded {
+    private Bounded() {
+    }
+
+    static String text(Path file, long mostBytes) throws IOException {
+        String name = file.getFileName().toString();
+        if (!Files.isRegularFile(file)) {
+            throw new InputException(InputException.Place.of(file.toString()), "no such file", "restore it from a copy");
+        }
+        if (Files.size(file) > mostBytes) {
+            throw tooLarge(name, mostBytes);
+        }
+        try {
+            return StandardCharsets.UTF_8.newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .toString();
+        } catch (CharacterCodingException malformed) {
+            throw new InputException(InputException.Place.of(name), "not UTF-8 text", "save it as UTF-8");
+        }
+    }
+
+    static InputException tooLarge(String name, long mostBytes) {
+        return new InputException(InputException.Place.of(name), "larger than " + (mostBytes >> 20) + " MiB",
+                "this is not a file that Fairpull wrote");
+    }
+}

@@ -1,0 +1,107 @@
+package fairpull.io.folder;
+
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
+import fairpull.io.json.LogJson;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The append-only log. Every line carries the SHA-256 of the line before, so that a line changed, added or taken out by hand
+ * shows. A last line without its line feed is a write that was cut short: it is passed over and overwritten by the next.
+ */
+final class LogFile {
+    /** A log longer than this was not written by this program. */
+    private static final long MOST_BYTES = 64L << 20;
+
+    private final Path file;
+
+    LogFile(Path file) {
+        this.file = file;
+    }
+
+    /**
+     * A log as read.
+     *
+     * @param records its entries
+     * @param brokenAt number of the first entry that does not follow from the one before; empty where the chain holds
+     */
+    record Content(List<LogRecord> records, Optional<Integer> brokenAt) {
+    }
+
+    /** {@return what the log holds; nothing where there is no log yet} */
+    Content read() throws IOException {
+        return Files.exists(file) ? parse(Bounded.text(file, MOST_BYTES)) : new Content(List.of(), Optional.empty());
+    }
+
+    /** Adds entries in one write: either all of them are in the log afterwards or, after a crash, at most a cut-off tail. */
+    void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            channel.lock();
+            String present = wholeLines(text(channel));
+            int number = (int) present.lines().count();
+            String previous = lastHash(present);
+            StringBuilder added = new StringBuilder();
+            for (LogEntry entry : entries) {
+                number++;
+                String line = LogJson.line(new LogRecord(number, at, previous, entry));
+                previous = Sha256.of(line);
+                added.append(line).append('\n');
+            }
+            long end = present.getBytes(StandardCharsets.UTF_8).length;
+            channel.truncate(end);
+            channel.position(end);
+            ByteBuffer bytes = StandardCharsets.UTF_8.encode(added.toString());
+            while (bytes.hasRemaining()) {
+                channel.write(bytes);
+            }
+            channel.force(true);
+        }
+    }
+
+    /** Reads through the channel that holds the lock: on some systems nothing else may. */
+    private String text(FileChannel channel) throws IOException {
+        if (channel.size() > MOST_BYTES) {
+            throw Bounded.tooLarge(file.getFileName().toString(), MOST_BYTES);
+        }
+        ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
+        while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+            continue;
+        }
+        return StandardCharsets.UTF_8.decode(bytes.flip()).toString();
+    }
+
+    private Content parse(String text) {
+        List<LogRecord> records = new ArrayList<>();
+        Integer brokenAt = null;
+        String previous = Sha256.of("");
+        for (String line : wholeLines(text).lines().toList()) {
+            LogRecord record = LogJson.read(line, file.getFileName().toString(), records.size() + 1);
+            boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1;
+            if (!follows && brokenAt == null) {
+                brokenAt = records.size() + 1;
+            }
+            records.add(record);
+            previous = Sha256.of(line);
+        }
+        return new Content(records, Optional.ofNullable(brokenAt));
+    }
+
+    private static String wholeLines(String text) {
+        return text.substring(0, text.lastIndexOf('\n') + 1);
+    }
+
+    private static String lastHash(String wholeLines) {
+        List<String> lines = wholeLines.lines().toList();
+        return Sha256.of(lines.isEmpty() ? "" : lines.get(lines.size() - 1));
+    }
+}

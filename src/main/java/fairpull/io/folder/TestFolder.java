@@ -1,0 +1,167 @@
+package fairpull.io.folder;
+
+import fairpull.domain.InputException;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.pull.DayLog;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.Seal;
+import fairpull.io.json.MappingJson;
+import fairpull.io.json.PlanJson;
+import fairpull.io.json.SealJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One test on disk: {@code plan.json}, {@code seal.json}, {@code log.jsonl}, {@code mapping.json} and the raw exports in {@code pulls}. */
+public final class TestFolder {
+    private static final long MOST_BYTES = 16L << 20;
+
+    private final Path folder;
+
+    private TestFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * What a folder holds.
+     *
+     * @param plan the plan as it stands in the file
+     * @param seal the seal, if there is one
+     * @param log the log
+     * @param logBrokenAt number of the first log entry that does not follow from the one before
+     * @param mappings how exports are read, one a header
+     */
+    public record Content(Plan plan, Optional<Seal> seal, DayLog log, Optional<Integer> logBrokenAt, List<Mapping> mappings) {
+        /** {@return the SHA-256 of the canonical plan as it stands} */
+        public String planSha256() {
+            return Sha256.of(PlanJson.canonical(plan));
+        }
+
+        /** {@return whether the log knows of a seal} */
+        public boolean isSealed() {
+            return log.planSha256().isPresent();
+        }
+    }
+
+    /** {@return a test that is there} */
+    public static TestFolder open(Path folder) {
+        if (!Files.isRegularFile(folder.resolve("plan.json"))) {
+            throw new InputException(InputException.Place.of(folder.toString()), "no plan.json in it: this is not a test",
+                    "give the folder of a test, or make one with `fairpull new`");
+        }
+        return new TestFolder(folder);
+    }
+
+    /** Makes a new test; nothing is written where there is one already. */
+    public static TestFolder create(Path folder, Plan plan) throws IOException {
+        if (Files.exists(folder.resolve("plan.json"))) {
+            throw new InputException(InputException.Place.of(folder.toString()), "there is a test already", "choose another folder");
+        }
+        Files.createDirectories(folder);
+        TestFolder test = new TestFolder(folder);
+        test.writePlan(plan);
+        return test;
+    }
+
+    /** {@return everything the folder holds but the raw exports} */
+    public Content read() throws IOException {
+        Plan plan = PlanJson.read(Bounded.text(folder.resolve("plan.json"), MOST_BYTES), "plan.json");
+        Path sealFile = folder.resolve("seal.json");
+        Optional<Seal> seal = Files.exists(sealFile)
+                ? Optional.of(SealJson.read(Bounded.text(sealFile, MOST_BYTES), "seal.json"))
+                : Optional.empty();
+        LogFile.Content log = log().read();
+        return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), mappings());
+    }
+
+    /** {@return where it is} */
+    public Path path() {
+        return folder;
+    }
+
+    /**
+     * {@return the raw export of that name}
+     *
+     * @throws InputException if the name leads out of the folder
+     */
+    public Path export(String name) {
+        Path pulls = folder.resolve("pulls");
+        Path file = pulls.resolve(name).normalize();
+        if (!pulls.normalize().equals(file.getParent())) {
+            throw new InputException(InputException.Place.of("log.jsonl"), "the export “" + name + "” lies outside the test's folder",
+                    "a test's exports lie in its folder pulls");
+        }
+        return file;
+    }
+
+    /** Seals the plan: writes the seal and names it in the log. */
+    public Seal seal(Plan plan, OffsetDateTime at, String programVersion) throws IOException {
+        String hash = Sha256.of(PlanJson.canonical(plan));
+        Optional<Scatter> pull = plan.rig().pullScatter().filter(Scatter::isRecord);
+        Optional<Scatter> refit = plan.rig().refitScatter().filter(Scatter::isRecord);
+        Seal seal = new Seal(hash, SealCode.of(hash), at, programVersion, pull, refit);
+        AtomicWrite.text(folder.resolve("seal.json"), SealJson.indented(seal));
+        append(at, List.of(new LogEntry.Sealed(hash, seal.code())));
+        return seal;
+    }
+
+    /** Replaces the plan by an amended one and logs why. */
+    public LogEntry.Amended amend(Plan before, Plan after, String reason, OffsetDateTime at) throws IOException {
+        LogEntry.Amended amended = new LogEntry.Amended(reason, PlanJson.changes(before, after),
+                Sha256.of(PlanJson.canonical(before)), Sha256.of(PlanJson.canonical(after)));
+        append(at, List.of(amended));
+        writePlan(after);
+        return amended;
+    }
+
+    /** Writes the plan of a test that is not sealed. */
+    public void writePlan(Plan plan) throws IOException {
+        AtomicWrite.text(folder.resolve("plan.json"), PlanJson.indented(plan));
+    }
+
+    /** Adds entries to the log. */
+    public void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
+        log().append(at, entries);
+    }
+
+    /** Copies an export into the test byte for byte, under the pull's name; returns the name it has there. */
+    public String keepExport(Path source, String pull) throws IOException {
+        String original = source.getFileName().toString();
+        int dot = original.lastIndexOf('.');
+        String name = pull + (dot > 0 ? original.substring(dot).replaceAll("[^.\\w]", "") : "");
+        Path target = export(name);
+        Files.createDirectories(target.getParent());
+        if (!Files.exists(target) || !Files.isSameFile(source, target)) {
+            AtomicWrite.copy(source, target);
+        }
+        return name;
+    }
+
+    /** Remembers how exports with this header are read. Earlier mappings stay: pulls taken with them are still read by them. */
+    public void remember(Mapping mapping) throws IOException {
+        List<Mapping> all = new ArrayList<>(mappings());
+        all.remove(mapping);
+        all.add(mapping);
+        AtomicWrite.text(folder.resolve("mapping.json"), MappingJson.indented(all));
+    }
+
+    /** {@return the hash by which a mapping is named in the log} */
+    public static String sha256(Mapping mapping) {
+        return Sha256.of(MappingJson.canonical(mapping));
+    }
+
+    private List<Mapping> mappings() throws IOException {
+        Path file = folder.resolve("mapping.json");
+        return Files.exists(file) ? MappingJson.read(Bounded.text(file, MOST_BYTES), "mapping.json") : List.of();
+    }
+
+    private LogFile log() {
+        return new LogFile(folder.resolve("log.jsonl"));
+    }
+}

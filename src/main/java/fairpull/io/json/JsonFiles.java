@@ -1,0 +1,98 @@
+package fairpull.io.json;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
+import fairpull.domain.InputException;
+import java.util.stream.Collectors;
+
+/** Reads and writes records as JSON, and turns what Jackson complains about into one line with file, line and place. */
+final class JsonFiles {
+    private JsonFiles() {
+    }
+
+    /** {@return the record in a text; {@code file} and {@code firstLine} are for messages only} */
+    static <T> T read(String text, Class<T> type, String file, int firstLine) {
+        try {
+            return Mapper.strict().readValue(text, type);
+        } catch (JsonProcessingException trouble) {
+            throw unusable(trouble, file, firstLine);
+        }
+    }
+
+    /** {@return the tree in a text} */
+    static JsonNode tree(String text, String file) {
+        try {
+            return Mapper.strict().readTree(text);
+        } catch (JsonProcessingException trouble) {
+            throw unusable(trouble, file, 1);
+        }
+    }
+
+    /** {@return the record in a tree; trouble is said without a line} */
+    static <T> T read(JsonNode tree, Class<T> type, String file) {
+        try {
+            return Mapper.strict().treeToValue(tree, type);
+        } catch (JsonProcessingException trouble) {
+            throw unusable(trouble, file, -1);
+        }
+    }
+
+    /** {@return keys sorted, no blanks} */
+    static String canonical(Object value) {
+        try {
+            return Mapper.strict().writeValueAsString(value);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /** {@return the same for people, ending in a line feed} */
+    static String indented(Object value) {
+        try {
+            return Mapper.indented().writeValueAsString(value) + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static InputException unusable(JsonProcessingException trouble, String file, int firstLine) {
+        JsonLocation location = trouble.getLocation();
+        InputException.Place place = location == null || firstLine < 0
+                ? InputException.Place.of(file)
+                : InputException.Place.of(file, location.getLineNr() + firstLine - 1, String.valueOf(location.getColumnNr()));
+        return new InputException(place, where(trouble) + what(trouble), remedy(trouble));
+    }
+
+    private static String where(JsonProcessingException trouble) {
+        if (!(trouble instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
+            return "";
+        }
+        return mapping.getPath().stream()
+                .map(step -> step.getFieldName() == null ? String.valueOf(step.getIndex()) : step.getFieldName())
+                .collect(Collectors.joining(".")) + ": ";
+    }
+
+    private static String what(JsonProcessingException trouble) {
+        if (trouble instanceof UnrecognizedPropertyException) {
+            return "no such field";
+        }
+        if (trouble instanceof ValueInstantiationException refused && refused.getCause() != null) {
+            return String.valueOf(refused.getCause().getMessage());
+        }
+        String said = trouble.getOriginalMessage();
+        return trouble instanceof JsonMappingException
+                ? said.replaceAll("\\(?(for |of )?type `?[\\w.$<>\\[\\]]+`?\\)?:? ?", "").replaceAll("`?(fairpull|java)[\\w.$]+`?", "value")
+                : "not JSON: " + said;
+    }
+
+    private static String remedy(JsonProcessingException trouble) {
+        if (trouble instanceof UnrecognizedPropertyException unknown) {
+            return "known here: " + unknown.getKnownPropertyIds().stream().map(String::valueOf).sorted().collect(Collectors.joining(", "));
+        }
+        return "correct it there";
+    }
+}

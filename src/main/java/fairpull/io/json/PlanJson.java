@@ -1,0 +1,158 @@
+package fairpull.io.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import fairpull.domain.InputException;
+import fairpull.domain.plan.Analysis;
+import fairpull.domain.plan.Gate;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
+import fairpull.domain.plan.Rig;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.unit.Amount;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.TreeSet;
+
+/** The plan file, and the places within it that an amendment changes. */
+public final class PlanJson {
+    /** The version of the file format that this program writes, and the only one there is so far. */
+    public static final int SCHEMA_VERSION = 1;
+
+    /** The one field of a plan that is a difference and may be typed in a unit whose zero is not that of SI. */
+    private static final String TOLERANCE = "toleranceSi";
+
+    private PlanJson() {
+    }
+
+    private record PlanFile(int schemaVersion, String title, String remark, Question question, Analysis analysis, Rig rig,
+            Sequence sequence, List<Gate> gates, List<String> checklist) {
+    }
+
+    /** {@return the plan in a text; {@code file} is for messages} */
+    public static Plan read(String text, String file) {
+        checkVersion(JsonFiles.tree(text, file), file);
+        return plan(JsonFiles.read(text, PlanFile.class, file, 1));
+    }
+
+    /** {@return the plan for people to read, indented} */
+    public static String indented(Plan plan) {
+        return JsonFiles.indented(file(plan));
+    }
+
+    /** {@return the canonical plan: UTF-8, keys sorted, no blanks, numbers as shortest plain decimals} */
+    public static String canonical(Plan plan) {
+        return JsonFiles.canonical(file(plan));
+    }
+
+    /**
+     * Returns a plan with one place changed.
+     *
+     * @param place field names and list positions joined by dots, such as {@code sequence.sessions.0.installs.2.countedPulls}
+     * @param value JSON, or an amount with its unit (stored in SI), or plain text
+     */
+    public static Plan with(Plan plan, String place, String value) {
+        ObjectNode tree = Mapper.strict().valueToTree(file(plan));
+        String[] steps = place.split("\\.");
+        JsonNode parent = tree;
+        for (int i = 0; i < steps.length - 1; i++) {
+            parent = child(parent, steps[i]);
+        }
+        String last = steps[steps.length - 1];
+        if (child(parent, last).isMissingNode()) {
+            throw new InputException(InputException.Place.none(), "the plan has no place “" + place + "”",
+                    "give it as in plan.json, such as sequence.sessions.0.installs.2.countedPulls");
+        }
+        JsonNode changed = parse(value, child(parent, last), last.equals(TOLERANCE));
+        if (parent instanceof ObjectNode object) {
+            object.set(last, changed);
+        } else if (parent instanceof ArrayNode array) {
+            array.set(Integer.parseInt(last), changed);
+        }
+        return plan(JsonFiles.read(tree, PlanFile.class, "the amended plan"));
+    }
+
+    /** {@return the places in which two plans differ} */
+    public static List<LogEntry.Change> changes(Plan before, Plan after) {
+        List<LogEntry.Change> changes = new ArrayList<>();
+        collect("", Mapper.strict().valueToTree(file(before)), Mapper.strict().valueToTree(file(after)), changes);
+        return changes;
+    }
+
+    private static void checkVersion(JsonNode tree, String file) {
+        JsonNode version = tree.path("schemaVersion");
+        if (!version.isInt()) {
+            throw new InputException(InputException.Place.of(file), "no schemaVersion: this is not a plan",
+                    "a plan begins with \"schemaVersion\": " + SCHEMA_VERSION);
+        }
+        if (version.intValue() != SCHEMA_VERSION) {
+            throw new InputException(InputException.Place.of(file),
+                    "schema version " + version.intValue() + " is not known to this program, which reads version " + SCHEMA_VERSION,
+                    "use the version of the program that wrote it, or a newer one");
+        }
+    }
+
+    private static JsonNode child(JsonNode parent, String step) {
+        return parent.isArray() && step.matches("\\d{1,4}") ? parent.path(Integer.parseInt(step)) : parent.path(step);
+    }
+
+    private static JsonNode parse(String value, JsonNode present, boolean asDifference) {
+        if (present.isNumber() || present.isNull()) {
+            var amount = Amount.parse(value).filter(typed -> !typed.isBare());
+            if (amount.isPresent()) {
+                double si = asDifference ? amount.get().differenceSi() : amount.get().si();
+                return Mapper.strict().getNodeFactory().numberNode(PlainNumber.shortest(si));
+            }
+        }
+        try {
+            return Mapper.strict().readTree(value);
+        } catch (JsonProcessingException plainText) {
+            return Mapper.strict().getNodeFactory().textNode(value);
+        }
+    }
+
+    private static void collect(String place, JsonNode before, JsonNode after, List<LogEntry.Change> changes) {
+        if (before.equals(after)) {
+            return;
+        }
+        if (before.isObject() && after.isObject()) {
+            TreeSet<String> names = new TreeSet<>();
+            names(before, names);
+            names(after, names);
+            names.forEach(name -> collect(join(place, name), before.path(name), after.path(name), changes));
+        } else if (before.isArray() && after.isArray()) {
+            for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
+                collect(join(place, String.valueOf(i)), before.path(i), after.path(i), changes);
+            }
+        } else {
+            changes.add(new LogEntry.Change(place, text(before), text(after)));
+        }
+    }
+
+    private static void names(JsonNode object, TreeSet<String> names) {
+        for (Iterator<String> fields = object.fieldNames(); fields.hasNext();) {
+            names.add(fields.next());
+        }
+    }
+
+    private static String join(String place, String step) {
+        return place.isEmpty() ? step : place + "." + step;
+    }
+
+    private static String text(JsonNode node) {
+        return node.isMissingNode() ? "" : JsonFiles.canonical(node);
+    }
+
+    private static PlanFile file(Plan plan) {
+        return new PlanFile(SCHEMA_VERSION, plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), plan.sequence(),
+                plan.gates(), plan.checklist());
+    }
+
+    private static Plan plan(PlanFile file) {
+        return new Plan(file.title, file.remark, file.question, file.analysis, file.rig, file.sequence, file.gates, file.checklist);
+    }
+}
