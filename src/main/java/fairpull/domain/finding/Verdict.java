@@ -1,10 +1,20 @@
 package fairpull.domain.finding;
 
+import java.util.Optional;
+
 /** What is said of the change. */
 public sealed interface Verdict {
 
     /** {@return what {@code cases} makes of this verdict} */
     <R> R match(Cases<R> cases);
+
+    /** {@return the verdict in the words of the trade, such as “no difference that matters”} */
+    String words();
+
+    /** {@return why there is no better answer; empty for a gain, a loss and no difference that matters} */
+    default Optional<Enum<?>> why() {
+        return Optional.empty();
+    }
 
     /** One answer a verdict. */
     interface Cases<R> {
@@ -38,6 +48,11 @@ public sealed interface Verdict {
     /** The interval lies beyond zero on the better side. */
     record Gain() implements Verdict {
         @Override
+        public String words() {
+            return "gain";
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.gain();
         }
@@ -45,6 +60,11 @@ public sealed interface Verdict {
 
     /** The interval lies beyond zero on the worse side. */
     record Loss() implements Verdict {
+        @Override
+        public String words() {
+            return "loss";
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.loss();
@@ -54,24 +74,49 @@ public sealed interface Verdict {
     /** Any change is smaller than the worthwhile gain. */
     record NoDifferenceThatMatters() implements Verdict {
         @Override
+        public String words() {
+            return "no difference that matters";
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.noDifferenceThatMatters();
         }
     }
 
     /** Neither a change nor its absence is shown. */
-    record Undecided(WhyUndecided why) implements Verdict {
+    record Undecided(WhyUndecided reason) implements Verdict {
+        @Override
+        public String words() {
+            return "undecided";
+        }
+
+        @Override
+        public Optional<Enum<?>> why() {
+            return Optional.of(reason);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.undecided(why);
+            return cases.undecided(reason);
         }
     }
 
     /** No interval exists. */
-    record CannotBeJudged(WhyNotJudged why) implements Verdict {
+    record CannotBeJudged(WhyNotJudged reason) implements Verdict {
+        @Override
+        public String words() {
+            return "cannot be judged";
+        }
+
+        @Override
+        public Optional<Enum<?>> why() {
+            return Optional.of(reason);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.cannotBeJudged(why);
+            return cases.cannotBeJudged(reason);
         }
     }
 }

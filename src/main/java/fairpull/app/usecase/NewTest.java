@@ -1,0 +1,141 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.plan.Analysis;
+import fairpull.domain.plan.Claim;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
+import fairpull.domain.plan.Rig;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.plan.Sides;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** Makes a new test from what a person types. */
+public final class NewTest {
+    private NewTest() {
+    }
+
+    /**
+     * A plan in words and amounts as typed; null where an option was not given.
+     *
+     * @param title what the test is called
+     * @param remark what a reader should know first
+     * @param question what is asked
+     * @param rig what it is run on
+     * @param order the sequence and its clock
+     */
+    public record Request(String title, String remark, Asked question, RigTyped rig, OrderTyped order) {
+    }
+
+    /**
+     * The question as typed.
+     *
+     * @param partA the reference state
+     * @param partB the changed state
+     * @param measure the deciding measure, as {@link MeasureText} reads it
+     * @param further the measures beside it
+     * @param correction the standard that power and torque are brought to
+     * @param expected the level expected under A
+     * @param worthwhile the worthwhile gain
+     * @param sides either way, or only for a gain
+     * @param errorRate how often a change may be announced where there is none
+     * @param powerWanted the chance wanted of finding the worthwhile gain
+     * @param claims gains to be checked, as typed
+     * @param drift how drift is modelled
+     * @param covariates conditions whose slope is taken out
+     */
+    public record Asked(String partA, String partB, String measure, List<String> further, Correction correction, String expected,
+            String worthwhile, Sides sides, double errorRate, double powerWanted, List<String> claims, Drift drift,
+            List<Condition> covariates) {
+    }
+
+    /**
+     * The rig as typed.
+     *
+     * @param name which one
+     * @param kind what kind
+     * @param gear the gear used
+     * @param pullScatter scatter of pulls
+     * @param pullDf its degrees of freedom
+     * @param refitScatter scatter of refits
+     * @param refitDf its degrees of freedom
+     */
+    public record RigTyped(String name, Rig.Kind kind, String gear, String pullScatter, String pullDf, String refitScatter,
+            String refitDf) {
+    }
+
+    /**
+     * The order as typed.
+     *
+     * @param letters A and B in order, sessions parted by a bar; with a seed only the counts matter, the order is drawn
+     * @param seed of the draw; empty where the order is chosen
+     * @param pulls counted pulls per install
+     * @param warmUps warm-up pulls per install
+     * @param interval minutes from pull to pull
+     * @param swap minutes that a swap adds
+     * @param setUp minutes before the first pull of a session
+     * @param strapsStay whether the swap leaves the straps alone
+     */
+    public record OrderTyped(String letters, OptionalLong seed, int pulls, int warmUps, String interval, String swap, String setUp,
+            boolean strapsStay) {
+    }
+
+    /** Makes the test in a folder; returns its plan. */
+    public static Plan make(Path folder, Request request) throws IOException {
+        Plan plan = plan(request);
+        TestFolder.create(folder, plan);
+        return plan;
+    }
+
+    /** {@return the plan that a request describes} */
+    public static Plan plan(Request request) {
+        try {
+            Asked asked = request.question();
+            Measure deciding = MeasureText.parse(asked.measure(), asked.correction());
+            OptionalDouble expected = asked.expected() == null
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Typed.levelSi("--expected", asked.expected(), deciding));
+            Typed typed = new Typed(deciding, expected);
+            Rig rig = rig(request.rig(), typed);
+            return new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
+                    new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
+                    StandardGates.checklist());
+        } catch (IllegalArgumentException contradiction) {
+            throw new UsageException("plan", contradiction.getMessage());
+        }
+    }
+
+    private static Question question(Asked asked, Measure deciding, OptionalDouble expected, Typed typed) {
+        List<Measure> further = asked.further().stream().map(text -> MeasureText.parse(text, asked.correction())).toList();
+        OptionalDouble worthwhile = asked.worthwhile() == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(typed.differenceSi("--worthwhile", asked.worthwhile()));
+        List<Claim> claims = new ArrayList<>();
+        for (String claim : asked.claims()) {
+            claims.add(new Claim("at least " + claim.strip(), deciding.name(), typed.differenceSi("--claim", claim)));
+        }
+        return new Question(asked.partA(), asked.partB(), deciding, further, expected, worthwhile, asked.sides(), asked.errorRate(),
+                asked.powerWanted(), claims);
+    }
+
+    private static Rig rig(RigTyped rig, Typed typed) {
+        return new Rig(rig.name(), rig.kind(), OptionalDouble.empty(), rig.gear(), OptionalDouble.empty(), List.of(),
+                typed.scatter("--pull-scatter", rig.pullScatter(), "--pull-df", rig.pullDf()),
+                typed.scatter("--refit-scatter", rig.refitScatter(), "--refit-df", rig.refitDf()));
+    }
+
+    private static Sequence sequence(OrderTyped order) {
+        return Order.sequence(order.letters(), order.seed(), new Order.Filling(order.pulls(), order.warmUps(), !order.strapsStay()),
+                new Order.Times(Typed.minutesAsSeconds("--interval", order.interval()), Typed.minutesAsSeconds("--swap", order.swap()),
+                        Typed.minutesAsSeconds("--set-up", order.setUp())));
+    }
+}

@@ -1,0 +1,70 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Part;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.plan.Session;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.SplittableRandom;
+
+/** Orders typed in letters, {@code ABABA} or {@code ABA|BAB}, chosen or drawn. */
+final class Order {
+    private Order() {
+    }
+
+    /** What every install holds. */
+    record Filling(int pulls, int warmUps, boolean unstrapped) {
+    }
+
+    /** The times of the day, in seconds. */
+    record Times(double pullIntervalS, double swapS, double setUpS) {
+    }
+
+    /** {@return the sequence of some letters; with a seed the letters of each session are shuffled, all orders being alike likely} */
+    static Sequence sequence(String letters, OptionalLong seed, Filling filling, Times times) {
+        String[] sessions = letters.strip().toUpperCase(Locale.ROOT).split("\\|", -1);
+        SplittableRandom random = new SplittableRandom(seed.orElse(0));
+        Map<Part, Integer> numbers = new EnumMap<>(Part.class);
+        List<Session> days = new ArrayList<>();
+        for (String session : sessions) {
+            List<Part> parts = parts(session);
+            if (seed.isPresent()) {
+                shuffle(parts, random);
+            }
+            List<Install> installs = new ArrayList<>();
+            for (Part part : parts) {
+                int number = numbers.merge(part, 1, Integer::sum);
+                boolean swapped = installs.isEmpty() || filling.unstrapped();
+                installs.add(new Install(part.name() + number, part, filling.pulls(), filling.warmUps(), swapped));
+            }
+            days.add(new Session("day " + (days.size() + 1), installs));
+        }
+        Sequence.Origin origin = seed.isPresent() ? Sequence.Origin.DRAWN : Sequence.Origin.CHOSEN;
+        return new Sequence(days, origin, seed, times.pullIntervalS(), times.swapS(), times.setUpS());
+    }
+
+    private static List<Part> parts(String session) {
+        if (!session.matches("[AB]{1,500}")) {
+            throw new UsageException("--sequence", "expected letters A and B, sessions parted by |, such as ABABA or ABA|BAB; found “"
+                    + session + "”");
+        }
+        List<Part> parts = new ArrayList<>();
+        session.chars().forEach(letter -> parts.add(letter == 'A' ? Part.A : Part.B));
+        return parts;
+    }
+
+    /** Fisher and Yates: every order equally likely. */
+    private static void shuffle(List<Part> parts, SplittableRandom random) {
+        for (int last = parts.size() - 1; last > 0; last--) {
+            int other = random.nextInt(last + 1);
+            Part kept = parts.get(last);
+            parts.set(last, parts.get(other));
+            parts.set(other, kept);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Amounts as people type them beside a deciding measure: in its unit, in another of the same quantity, or in percent of its level. */
+final class Typed {
+    private final Measure measure;
+    private final OptionalDouble levelSi;
+
+    Typed(Measure measure, OptionalDouble levelSi) {
+        this.measure = measure;
+        this.levelSi = levelSi;
+    }
+
+    /** {@return a level of the measure, in SI} */
+    static double levelSi(String option, String text, Measure measure) {
+        Amount amount = amount(option, text);
+        if (amount.isBare()) {
+            return measure.unit().toSi(amount.value());
+        }
+        return of(option, amount, measure).si();
+    }
+
+    /** {@return a difference of the measure, in SI} */
+    double differenceSi(String option, String text) {
+        Amount amount = amount(option, text);
+        if (amount.isBare()) {
+            return measure.unit().differenceToSi(amount.value());
+        }
+        if (amount.unit().quantity() == Quantity.FRACTION && measure.unit().quantity() != Quantity.FRACTION) {
+            return amount.si() * levelSi.orElseThrow(() -> new UsageException(option,
+                    "a percentage needs the expected level of the measure; give --expected, such as --expected 190hp"));
+        }
+        return of(option, amount, measure).differenceSi();
+    }
+
+    /** {@return a scatter of the measure with its degrees of freedom; empty where none is given} */
+    Optional<Scatter> scatter(String option, String text, String dfOption, String degreesOfFreedom) {
+        if (text == null) {
+            if (degreesOfFreedom != null) {
+                throw new UsageException(dfOption, "degrees of freedom without a scatter; give " + option + " too");
+            }
+            return Optional.empty();
+        }
+        double si = differenceSi(option, text);
+        if (!(si > 0)) {
+            throw new UsageException(option, "a scatter must be above 0");
+        }
+        double df = degreesOfFreedom == null ? 0 : degreesOfFreedom(dfOption, degreesOfFreedom);
+        return Optional.of(new Scatter(si, df, Scatter.Origin.TYPED_IN));
+    }
+
+    /** {@return degrees of freedom: 0 or more, or {@code inf} for a scatter that is taken as known} */
+    static double degreesOfFreedom(String option, String text) {
+        if (text.equalsIgnoreCase("inf")) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Optional<Amount> amount = Amount.parse(text).filter(typed -> typed.isBare() && typed.value() >= 0);
+        return amount.orElseThrow(() -> new UsageException(option, "expected 0 or more, or inf; found " + text)).value();
+    }
+
+    /** {@return minutes as seconds: a bare number means minutes} */
+    static double minutesAsSeconds(String option, String text) {
+        Amount amount = amount(option, text);
+        if (amount.isBare()) {
+            return amount.value() * 60;
+        }
+        if (amount.unit().quantity() != Quantity.TIME) {
+            throw new UsageException(option, "expected minutes, found " + text);
+        }
+        return amount.si();
+    }
+
+    private static Amount amount(String option, String text) {
+        return Amount.parse(text).orElseThrow(() -> new UsageException(option, "expected a number with its unit, found “" + text + "”"));
+    }
+
+    private static Amount of(String option, Amount amount, Measure measure) {
+        if (amount.unit().quantity() != measure.unit().quantity()
+                || amount.unit().quantity() == Quantity.OTHER && !amount.unit().equals(measure.unit())) {
+            throw new UsageException(option, "“" + amount.unit().symbol() + "” is not a unit of " + measure.name() + ", which is read in "
+                    + measure.unit().symbol());
+        }
+        return amount;
+    }
+}
