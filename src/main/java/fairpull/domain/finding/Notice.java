@@ -38,6 +38,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         CORRECTION_UNKNOWN(Severity.WARNING),
         /** No seal: the plan could have been made after the data. */
         NOT_SEALED(Severity.WARNING),
+        /** Sealed only after data had come in: the plan could have been made to fit them. */
+        SEALED_AFTER_DATA(Severity.WARNING),
         /** Sealed more than once. Figures: how often. */
         SEALED_AGAIN(Severity.WARNING),
         /** The plan differs from the sealed one with no amendment that says so. */
@@ -56,6 +58,10 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PULLS_EXCLUDED(Severity.INFORMATION),
         /** Amendments made after the first data. Figures: how many. */
         AMENDED_AFTER_DATA(Severity.WARNING),
+        /** No rig record for a further measure: it is judged by its own data. Names: measures. */
+        NO_RECORD_FOR_MEASURE(Severity.INFORMATION),
+        /** A further measure without enough values to be judged. Names: measures. */
+        MEASURE_NOT_SEEN(Severity.WARNING),
         /** Gates that did not hold. Names: pulls. */
         GATES_BROKEN(Severity.WARNING);
 

@@ -1,6 +1,7 @@
 package fairpull.domain.plan;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A condition that must hold before a pull starts.
@@ -12,6 +13,26 @@ public record Gate(Condition condition, Limit limit) {
     public Gate {
         Objects.requireNonNull(condition, "the condition of a gate");
         Objects.requireNonNull(limit, "the limit of gate " + condition.id());
+    }
+
+    /**
+     * {@return whether the gate holds for a reading}
+     *
+     * @param readingSi what was read
+     * @param referenceSi what was read at the reference pull; a gate near the reference holds where there is none
+     */
+    public boolean holds(double readingSi, OptionalDouble referenceSi) {
+        return limit.match(new Limit.Cases<>() {
+            @Override
+            public Boolean window(Window window) {
+                return window.lowSi() <= readingSi && readingSi <= window.highSi();
+            }
+
+            @Override
+            public Boolean nearReference(NearReference near) {
+                return referenceSi.isEmpty() || Math.abs(readingSi - referenceSi.getAsDouble()) <= near.toleranceSi();
+            }
+        });
     }
 
     /** What a reading is held against. */

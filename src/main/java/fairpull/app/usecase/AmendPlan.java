@@ -1,0 +1,50 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.LogEntry;
+import fairpull.io.folder.TestFolder;
+import fairpull.io.json.PlanJson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Map;
+import java.util.Optional;
+
+/** Changes a sealed plan, with the reason. */
+public final class AmendPlan {
+    private AmendPlan() {
+    }
+
+    /**
+     * Changes some places of a sealed plan, or replaces it by another one.
+     *
+     * @param places new values by place, as in the plan file
+     * @param replacement a plan file that takes the plan's place; then no single places are changed
+     * @param because why
+     */
+    public static LogEntry.Amended amend(Path folder, Map<String, String> places, Optional<Path> replacement, String because,
+            OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        TestFolder.Content content = test.read();
+        String planned = content.log().planSha256().orElseThrow(() -> new InputException(Place.of(folder.toString()),
+                "the plan is not sealed, so there is nothing to amend", "edit plan.json, then `fairpull check` and `fairpull seal` it"));
+        if (!planned.equals(content.planSha256())) {
+            throw new InputException(Place.of("plan.json"), "it was changed by hand since it was sealed or amended",
+                    "put the sealed plan back, then amend it");
+        }
+        Plan after = content.plan();
+        if (replacement.isPresent()) {
+            after = PlanJson.read(Files.readString(replacement.get()), replacement.get().getFileName().toString());
+        }
+        for (Map.Entry<String, String> place : places.entrySet()) {
+            after = PlanJson.with(after, place.getKey(), place.getValue());
+        }
+        if (after.equals(content.plan())) {
+            throw new UsageException("--set", "nothing changes; name a place of plan.json and its new value");
+        }
+        return test.amend(content.plan(), after, because, now);
+    }
+}

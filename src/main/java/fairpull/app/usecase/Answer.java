@@ -1,0 +1,44 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.finding.Finding;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.SizeAnswer;
+import fairpull.domain.finding.SizeQuestion;
+import fairpull.io.json.FindingJson;
+import fairpull.io.json.SizeJson;
+import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.SizeWords;
+import fairpull.report.wording.Subject;
+import fairpull.report.write.TextFinding;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a verb answers, for people and for programs.
+ *
+ * @param text for people
+ * @param json one JSON document, ending in a line feed
+ */
+public record Answer(String text, String json) {
+
+    /** {@return the answer for a table of pulls} */
+    public static Answer of(Finding finding) {
+        return new Answer(TextFinding.text(finding, Subject.of("the value")), FindingJson.document(finding, sentences(finding.notices(), finding)));
+    }
+
+    /** {@return the answer for a test} */
+    public static Answer of(Judgement judgement) {
+        List<Notice> all = Stream.concat(judgement.notices().stream(), judgement.deciding().notices().stream()).toList();
+        return new Answer(TextFinding.text(judgement), FindingJson.document(judgement, sentences(all, judgement.deciding())));
+    }
+
+    /** {@return the answer of a sizing} */
+    public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
+        return new Answer(SizeWords.paragraph(question, answer, unit), SizeJson.document(answer));
+    }
+
+    private static List<String> sentences(List<Notice> notices, Finding finding) {
+        return notices.stream().map(notice -> NoticeWords.sentence(notice, finding.unit())).toList();
+    }
+}

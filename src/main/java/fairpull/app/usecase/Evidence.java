@@ -1,0 +1,176 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.finding.Fate;
+import fairpull.domain.finding.PullRow;
+import fairpull.domain.finding.PullSeen;
+import fairpull.domain.finding.PullTable;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Part;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Session;
+import fairpull.domain.pull.DayLog;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PlannedClock;
+import fairpull.domain.pull.PullId;
+import fairpull.io.folder.TestFolder;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * Every pull of a test with its fate, time, values and conditions: the one thing between a folder and the judge.
+ *
+ * @param plan the plan in force
+ * @param pulls in the order of the plan; pulls the plan does not know come last
+ * @param plannedClockUsed whether minutes come from the plan because the day's own are not known for every pull used
+ */
+record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
+    private static final double MILLISECONDS_A_MINUTE = 60_000;
+
+    /** {@return the evidence in a test's folder} */
+    static Evidence of(TestFolder test, TestFolder.Content content) {
+        return new Collector(test, content).collect();
+    }
+
+    /** {@return the table of one measure, in its unit, from the pulls of some fates; pulls without a value of it are left out} */
+    PullTable table(Measure measure, Predicate<Fate> fates) {
+        List<String> covariates = plan.analysis().covariates().stream().map(Condition::id).toList();
+        List<PullRow> rows = new ArrayList<>();
+        for (Session session : plan.sequence().sessions()) {
+            for (Install install : session.installs()) {
+                pulls.stream()
+                        .filter(seen -> seen.pull().install().equals(install.label()) && fates.test(seen.fate()))
+                        .filter(seen -> seen.values().containsKey(measure.name()))
+                        .forEach(seen -> rows.add(new PullRow(session.name(), install.label(), install.part(), seen.pull().toString(),
+                                seen.minutes(), seen.values().get(measure.name()), readings(seen))));
+            }
+        }
+        checkUsable(measure, rows);
+        return new PullTable(measure.unit().symbol(), covariates, rows);
+    }
+
+    /** {@return whether a measure has values that differ, of both parts} */
+    boolean canBeTabled(Measure measure) {
+        List<PullSeen> used = pulls.stream()
+                .filter(seen -> seen.fate() == Fate.USED && seen.values().containsKey(measure.name()))
+                .toList();
+        return used.stream().map(seen -> seen.pull().install().charAt(0)).distinct().count() == Part.values().length
+                && used.stream().map(seen -> seen.values().get(measure.name())).distinct().count() > 1;
+    }
+
+    private List<Double> readings(PullSeen seen) {
+        List<Double> readings = new ArrayList<>();
+        for (Condition condition : plan.analysis().covariates()) {
+            Double reading = seen.conditionsSi().get(condition);
+            if (reading == null) {
+                throw new InputException(Place.of("log.jsonl"), "the plan takes out the slope of " + condition.words() + ", and pull "
+                        + seen.pull() + " has no reading of it", "note it: fairpull note FOLDER " + seen.pull() + " --condition "
+                        + condition.id() + "=…");
+            }
+            readings.add(reading);
+        }
+        return readings;
+    }
+
+    private static void checkUsable(Measure measure, List<PullRow> rows) {
+        for (Part part : Part.values()) {
+            if (rows.stream().noneMatch(row -> row.part() == part)) {
+                throw new InputException(Place.none(), "no pull of part " + part + " with a value of " + measure.name()
+                        + ": there is nothing to compare", "import its pulls first");
+            }
+        }
+        if (rows.stream().mapToDouble(PullRow::value).distinct().count() == 1) {
+            throw new InputException(Place.none(), "all values of " + measure.name() + " are equal",
+                    "look whether one file was imported for all");
+        }
+    }
+
+    private static final class Collector {
+        private final TestFolder test;
+        private final TestFolder.Content content;
+        private final DayLog log;
+        private final Plan plan;
+
+        Collector(TestFolder test, TestFolder.Content content) {
+            this.test = test;
+            this.content = content;
+            this.log = content.log();
+            this.plan = content.plan();
+        }
+
+        Evidence collect() {
+            Map<PullId, Double> planned = PlannedClock.of(plan.sequence()).minutes();
+            List<PullSeen> seen = new ArrayList<>();
+            planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
+            log.pulls().keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
+            boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
+            return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown);
+        }
+
+        private PullSeen seen(PullId pull, boolean isPlanned) {
+            LogEntry.PullTaken taken = log.pulls().get(pull);
+            Map<String, Double> values = new TreeMap<>();
+            if (taken != null && !pull.warmUp()) {
+                Map<String, Double> si = PullValues.of(test, content.mappings(), taken, plan.question().measures());
+                plan.question().measures().stream().filter(measure -> si.containsKey(measure.name()))
+                        .forEach(measure -> values.put(measure.name(), measure.unit().fromSi(si.get(measure.name()))));
+            }
+            Standing standing = standing(pull, taken != null, isPlanned);
+            if (standing.fate() == Fate.USED && !values.containsKey(plan.question().deciding().name())) {
+                standing = new Standing(Fate.MISSING, "no value of " + plan.question().deciding().name() + " yet");
+            }
+            return new PullSeen(pull, standing.fate(), standing.reason(), log.startOf(pull), Double.NaN, values, log.conditionsAt(pull));
+        }
+
+        private record Standing(Fate fate, String reason) {
+        }
+
+        private Standing standing(PullId pull, boolean cameIn, boolean isPlanned) {
+            if (!cameIn) {
+                LogEntry.PullAborted aborted = log.aborted().get(pull);
+                return aborted == null ? new Standing(Fate.MISSING, "") : new Standing(Fate.ABORTED, aborted.reason());
+            }
+            if (pull.warmUp()) {
+                return new Standing(Fate.WARM_UP, "");
+            }
+            if (!isPlanned) {
+                return new Standing(Fate.EXCLUDED, "not in the plan as it stands");
+            }
+            LogEntry.Excluded excluded = log.excluded().get(pull);
+            return excluded == null ? new Standing(Fate.USED, "") : new Standing(Fate.EXCLUDED, excluded.reason());
+        }
+
+        private List<PullSeen> timed(List<PullSeen> seen) {
+            Map<String, String> sessionOf = new TreeMap<>();
+            plan.sequence().sessions().forEach(session -> session.installs()
+                    .forEach(install -> sessionOf.put(install.label(), session.name())));
+            Map<String, OffsetDateTime> begins = new TreeMap<>();
+            seen.stream().filter(pull -> pull.startedAt().isPresent() && sessionOf.containsKey(pull.pull().install()))
+                    .sorted(Comparator.comparing(pull -> pull.startedAt().orElseThrow()))
+                    .forEach(pull -> begins.putIfAbsent(sessionOf.get(pull.pull().install()), pull.startedAt().orElseThrow()));
+            return seen.stream().map(pull -> at(pull, pull.startedAt()
+                    .filter(start -> sessionOf.containsKey(pull.pull().install()))
+                    .map(start -> Duration.between(begins.get(sessionOf.get(pull.pull().install())), start).toMillis()
+                            / MILLISECONDS_A_MINUTE))).toList();
+        }
+
+        private static List<PullSeen> planned(List<PullSeen> seen, Map<PullId, Double> planned) {
+            return seen.stream().map(pull -> at(pull, Optional.ofNullable(planned.get(pull.pull())))).toList();
+        }
+
+        private static PullSeen at(PullSeen pull, Optional<Double> minutes) {
+            return new PullSeen(pull.pull(), pull.fate(), pull.reason(), pull.startedAt(), minutes.orElse(Double.NaN), pull.values(),
+                    pull.conditionsSi());
+        }
+    }
+}

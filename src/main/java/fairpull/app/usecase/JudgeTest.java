@@ -1,0 +1,194 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.finding.AmendmentSeen;
+import fairpull.domain.finding.ClaimStanding;
+import fairpull.domain.finding.Fate;
+import fairpull.domain.finding.Finding;
+import fairpull.domain.finding.JudgeSettings;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.Notice.Code;
+import fairpull.domain.finding.PullSeen;
+import fairpull.domain.finding.ScatterRecord;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Gate;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.pull.DayLog;
+import fairpull.domain.pull.LogEntry;
+import fairpull.engine.judging.ClaimCheck;
+import fairpull.engine.judging.Holm;
+import fairpull.engine.judging.Judge;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Judges a test by its plan: reads the folder, gathers the evidence, judges every measure, and says what does not fit. */
+public final class JudgeTest {
+    private static final Set<Fate> WITH_EXCLUDED = EnumSet.of(Fate.USED, Fate.EXCLUDED);
+
+    private final TestFolder test;
+    private final TestFolder.Content content;
+    private final Plan plan;
+    private final Evidence evidence;
+
+    private JudgeTest(TestFolder test, TestFolder.Content content) {
+        this.test = test;
+        this.content = content;
+        this.plan = content.plan();
+        this.evidence = Evidence.of(test, content);
+    }
+
+    /** {@return the judgement of the test in a folder} */
+    public static Judgement judge(Path folder) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        return new JudgeTest(test, test.read()).judgement();
+    }
+
+    private Judgement judgement() throws IOException {
+        Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
+        List<Judgement.Secondary> secondary = secondary();
+        return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
+                amendments(), notices(secondary));
+    }
+
+    private Finding judge(Measure measure, Predicate<Fate> fates) {
+        try {
+            return Judge.judge(evidence.table(measure, fates), settings(measure));
+        } catch (IllegalArgumentException notEstimable) {
+            throw new InputException(InputException.Place.of(test.path().toString()), measure.name() + ": " + notEstimable.getMessage(),
+                    "amend the analysis, or import the pulls that are missing");
+        }
+    }
+
+    private Optional<Finding> withExcluded() {
+        boolean any = evidence.pulls().stream().anyMatch(seen -> seen.fate() == Fate.EXCLUDED);
+        return any ? Optional.of(judge(plan.question().deciding(), WITH_EXCLUDED::contains)) : Optional.empty();
+    }
+
+    private List<Judgement.Secondary> secondary() {
+        List<Measure> measures = plan.question().further().stream().filter(evidence::canBeTabled).toList();
+        List<Finding> findings = measures.stream().map(measure -> judge(measure, fate -> fate == Fate.USED)).toList();
+        List<OptionalDouble> adjusted = Holm.adjust(findings.stream()
+                .map(finding -> finding.estimate().map(figures -> OptionalDouble.of(figures.pValue())).orElse(OptionalDouble.empty()))
+                .toList());
+        List<Judgement.Secondary> secondary = new ArrayList<>();
+        for (int i = 0; i < measures.size(); i++) {
+            secondary.add(new Judgement.Secondary(measures.get(i), findings.get(i), adjusted.get(i)));
+        }
+        return secondary;
+    }
+
+    /** The records and the worthwhile gain of the plan are those of the deciding measure; further ones are judged by their own data. */
+    private JudgeSettings settings(Measure measure) {
+        Question question = plan.question();
+        boolean decides = measure.equals(question.deciding());
+        List<String> covariates = plan.analysis().covariates().stream().map(Condition::id).toList();
+        OptionalDouble worthwhile = decides && question.worthwhileGainSi().isPresent()
+                ? OptionalDouble.of(measure.unit().differenceFromSi(question.worthwhileGainSi().getAsDouble()))
+                : OptionalDouble.empty();
+        return new JudgeSettings(plan.analysis().drift(), covariates, record(decides, plan.rig().pullScatter(), measure),
+                record(decides, plan.rig().refitScatter(), measure), worthwhile, question.errorRate(), question.sides(), measure.better(),
+                plan.sequence().origin() == Sequence.Origin.DRAWN);
+    }
+
+    private static Optional<ScatterRecord> record(boolean decides, Optional<Scatter> scatter, Measure measure) {
+        return scatter.filter(known -> decides && known.isRecord()).map(known -> new ScatterRecord(
+                measure.unit().differenceFromSi(known.standardDeviationSi()), known.degreesOfFreedom()));
+    }
+
+    private List<ClaimStanding> claims(Finding deciding, List<Judgement.Secondary> secondary) {
+        List<ClaimStanding> standings = new ArrayList<>();
+        plan.question().claims().forEach(claim -> {
+            if (claim.measure().equals(plan.question().deciding().name())) {
+                double atLeast = plan.question().deciding().unit().differenceFromSi(claim.atLeastSi());
+                standings.add(ClaimCheck.standing(claim, atLeast, deciding));
+            } else {
+                standings.add(secondary.stream().filter(one -> one.measure().name().equals(claim.measure())).findFirst()
+                        .map(one -> ClaimCheck.standing(claim, one.measure().unit().differenceFromSi(claim.atLeastSi()), one.finding()))
+                        .orElse(new ClaimStanding(claim, ClaimStanding.Standing.NOT_JUDGED)));
+            }
+        });
+        return standings;
+    }
+
+    private List<AmendmentSeen> amendments() {
+        DayLog log = content.log();
+        int firstData = log.firstData().orElse(Integer.MAX_VALUE);
+        return log.amendments().stream().map(record -> new AmendmentSeen(record.at(), (LogEntry.Amended) record.entry(),
+                record.number() > firstData)).toList();
+    }
+
+    private List<Notice> notices(List<Judgement.Secondary> secondary) throws IOException {
+        List<Notice> notices = new ArrayList<>(Integrity.check(test, content));
+        long amendedLate = amendments().stream().filter(AmendmentSeen::afterFirstData).count();
+        if (amendedLate > 0) {
+            notices.add(Notice.of(Code.AMENDED_AFTER_DATA, (double) amendedLate));
+        }
+        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && !seen.pull().warmUp()));
+        name(notices, Code.PULLS_EXCLUDED, pulls(seen -> seen.fate() == Fate.EXCLUDED));
+        name(notices, Code.GATES_BROKEN, gatesBroken());
+        if (evidence.plannedClockUsed()) {
+            notices.add(Notice.of(Code.PLANNED_CLOCK_USED));
+        }
+        boolean correctionUnknown = content.log().pulls().entrySet().stream()
+                .anyMatch(pull -> !pull.getKey().warmUp() && corrected(pull.getValue()).isEmpty());
+        if (correctionUnknown) {
+            notices.add(Notice.of(Code.CORRECTION_UNKNOWN));
+        }
+        name(notices, Code.MEASURE_NOT_SEEN,
+                plan.question().further().stream().filter(measure -> !evidence.canBeTabled(measure)).map(Measure::name).toList());
+        if (plan.rig().refitScatter().filter(Scatter::isRecord).isPresent()) {
+            name(notices, Code.NO_RECORD_FOR_MEASURE, secondary.stream().map(one -> one.measure().name()).toList());
+        }
+        return notices;
+    }
+
+    private static void name(List<Notice> notices, Code code, List<String> names) {
+        if (!names.isEmpty()) {
+            notices.add(Notice.naming(code, names));
+        }
+    }
+
+    private List<String> pulls(Predicate<PullSeen> wanted) {
+        return evidence.pulls().stream().filter(wanted).map(seen -> seen.pull().toString()).toList();
+    }
+
+    private Optional<?> corrected(LogEntry.PullTaken taken) {
+        return taken.file().isEmpty()
+                ? taken.corrected()
+                : content.mappings().stream().filter(mapping -> TestFolder.sha256(mapping).equals(taken.mappingSha256())).findFirst()
+                        .flatMap(mapping -> mapping.corrected());
+    }
+
+    /** Gates are held against the first counted pull of the first install. */
+    private List<String> gatesBroken() {
+        List<String> broken = new ArrayList<>(content.log().gatesOverridden().keySet().stream().map(Object::toString).toList());
+        Optional<PullSeen> reference = evidence.pulls().stream().filter(seen -> !seen.pull().warmUp()).findFirst();
+        for (PullSeen seen : evidence.pulls()) {
+            boolean holds = seen.fate() != Fate.USED || plan.gates().stream().allMatch(gate -> holds(gate, seen, reference));
+            if (!holds && !broken.contains(seen.pull().toString())) {
+                broken.add(seen.pull().toString());
+            }
+        }
+        return broken;
+    }
+
+    private static boolean holds(Gate gate, PullSeen seen, Optional<PullSeen> reference) {
+        Double reading = seen.conditionsSi().get(gate.condition());
+        OptionalDouble beside = reference.map(pull -> pull.conditionsSi().get(gate.condition())).map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+        return reading == null || gate.holds(reading, beside);
+    }
+}

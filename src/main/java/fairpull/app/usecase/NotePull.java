@@ -1,0 +1,126 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Definition;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.DayLog;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.unit.Amount;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, a remark. */
+public final class NotePull {
+    private NotePull() {
+    }
+
+    /**
+     * What is noted at one pull, as typed.
+     *
+     * @param pull which one
+     * @param startedAt when it started
+     * @param conditions readings with their units, by condition
+     * @param values values of typed measures with their units, by name of the measure; an empty name is the deciding one
+     * @param corrected what a typed power or torque is corrected to
+     * @param aborted why it was aborted
+     * @param overridden gates that did not hold, each with the reason for going on
+     * @param remark anything else
+     */
+    public record Note(PullId pull, Optional<OffsetDateTime> startedAt, Map<Condition, String> conditions, Map<String, String> values,
+            Optional<Correction> corrected, Optional<String> aborted, Map<Condition, String> overridden, Optional<String> remark) {
+        /** {@return whether there is nothing to write down} */
+        public boolean isEmpty() {
+            return startedAt.isEmpty() && conditions.isEmpty() && values.isEmpty() && aborted.isEmpty() && overridden.isEmpty()
+                    && remark.isEmpty();
+        }
+    }
+
+    /** Writes all notes into the log, or none of them. */
+    public static void note(Path folder, List<Note> notes, OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        TestFolder.Content content = test.read();
+        List<LogEntry> entries = new ArrayList<>();
+        for (Note note : notes) {
+            Planned.check(content.plan(), note.pull());
+            entries.addAll(entries(note, content.plan(), content.log()));
+        }
+        test.append(now, entries);
+    }
+
+    /** Writes down a remark about the whole test or one install. */
+    public static void remark(Path folder, String subject, String text, OffsetDateTime now) throws IOException {
+        TestFolder.open(folder).append(now, List.of(new LogEntry.Remark(subject, text)));
+    }
+
+    private static List<LogEntry> entries(Note note, Plan plan, DayLog log) {
+        List<LogEntry> entries = new ArrayList<>();
+        if (!note.conditions().isEmpty() || note.startedAt().isPresent()) {
+            entries.add(new LogEntry.ConditionsNoted(note.pull(), note.startedAt(), readings(note)));
+        }
+        if (!note.values().isEmpty()) {
+            entries.add(typed(note, plan, log));
+        }
+        note.aborted().ifPresent(reason -> {
+            if (log.pulls().containsKey(note.pull())) {
+                throw new InputException(Place.none(), "pull " + note.pull() + " came in; it was not aborted",
+                        "leave it out with `fairpull exclude`");
+            }
+            entries.add(new LogEntry.PullAborted(note.pull(), reason));
+        });
+        note.overridden().forEach((condition, reason) -> entries.add(new LogEntry.GateOverridden(note.pull(), condition, reason)));
+        note.remark().ifPresent(text -> entries.add(new LogEntry.Remark(note.pull().toString(), text)));
+        return entries;
+    }
+
+    private static Map<Condition, Double> readings(Note note) {
+        Map<Condition, Double> readings = new EnumMap<>(Condition.class);
+        note.conditions().forEach((condition, text) -> {
+            Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity())
+                    .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
+                            + condition.words(), "give a number with a unit of " + condition.quantity().words()));
+            readings.put(condition, amount.si());
+        });
+        return readings;
+    }
+
+    /** A typed value joins what came in with the pull's export, if there is one; it never replaces a value. */
+    private static LogEntry.PullTaken typed(Note note, Plan plan, DayLog log) {
+        LogEntry.PullTaken present = log.pulls().get(note.pull());
+        Map<String, Double> typedSi = new TreeMap<>(present == null ? Map.of() : present.typedSi());
+        note.values().forEach((name, text) -> {
+            Measure measure = measure(plan, name);
+            if (typedSi.putIfAbsent(measure.name(), Typed.levelSi("--value", text, measure)) != null) {
+                throw new InputException(Place.none(), "pull " + note.pull() + " has a value of " + measure.name() + " already",
+                        "a value is never replaced; exclude the pull with a reason");
+            }
+        });
+        return present == null
+                ? new LogEntry.PullTaken(note.pull(), note.startedAt(), "", "", "", "", note.corrected(), typedSi)
+                : new LogEntry.PullTaken(note.pull(), present.startedAt(), present.file(), present.fileSha256(), present.mapping(),
+                        present.mappingSha256(), present.corrected(), typedSi);
+    }
+
+    private static Measure measure(Plan plan, String name) {
+        Measure measure = name.isEmpty() ? plan.question().deciding() : plan.question().measures().stream()
+                .filter(one -> one.name().equalsIgnoreCase(name)).findFirst()
+                .orElseThrow(() -> new UsageException("--value", "“" + name + "” is not a measure of this plan, which has "
+                        + String.join(", ", plan.question().measures().stream().map(Measure::name).toList())));
+        if (!(measure.definition() instanceof Definition.Typed)) {
+            throw new UsageException("--value", measure.name() + " is read from exports; import the pull's export");
+        }
+        return measure;
+    }
+}

@@ -1,0 +1,32 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.PlannedClock;
+import fairpull.domain.pull.PullId;
+import java.util.List;
+
+/** Is a pull in the plan? */
+final class Planned {
+    private Planned() {
+    }
+
+    /** Refuses a pull that the plan does not have. */
+    static void check(Plan plan, PullId pull) {
+        List<PullId> known = List.copyOf(PlannedClock.of(plan.sequence()).minutes().keySet());
+        if (known.contains(pull)) {
+            return;
+        }
+        boolean installKnown = plan.sequence().installs().anyMatch(install -> install.label().equals(pull.install()));
+        throw new InputException(Place.none(), "the plan has no " + (installKnown ? "pull " + pull : "install " + pull.install()),
+                "its installs are " + String.join(", ", plan.sequence().installs().map(install -> install.label() + " ("
+                        + install.warmUpPulls() + " warm-up and " + install.countedPulls() + " counted pulls)").toList())
+                        + "; amend the plan first if it is to have more");
+    }
+
+    /** {@return the pull that a text names} */
+    static PullId parse(String text) {
+        return PullId.parse(text).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B1-3 or A1-W2, found “" + text + "”"));
+    }
+}

@@ -1,0 +1,106 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Definition;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import fairpull.engine.curve.MeasureValue;
+import fairpull.engine.curve.Outcome;
+import fairpull.io.folder.TestFolder;
+import fairpull.io.table.Export;
+import fairpull.io.table.ExportReader;
+import fairpull.io.table.MappedExport;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The values of a pull: out of its export by the mapping it was taken with, or as they were typed. */
+final class PullValues {
+    private PullValues() {
+    }
+
+    /** {@return the values in SI by name of the measure; a further measure that the pull does not hold is left out} */
+    static Map<String, Double> of(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken, List<Measure> measures) {
+        if (taken.file().isEmpty()) {
+            return new TreeMap<>(taken.typedSi());
+        }
+        Export export = ExportReader.read(test.export(taken.file()));
+        Channels channels = MappedExport.channels(export, mapping(mappings, taken));
+        Map<String, Double> values = of(channels, measures, taken.file());
+        values.putAll(taken.typedSi());
+        return values;
+    }
+
+    /**
+     * {@return the values that some channels hold, in SI by name of the measure}
+     *
+     * @throws InputException if the deciding measure, the first, has no value and is not typed by hand
+     */
+    static Map<String, Double> of(Channels channels, List<Measure> measures, String file) {
+        Map<String, Double> values = new TreeMap<>();
+        for (Measure measure : measures) {
+            Outcome outcome = MeasureValue.of(channels, measure.definition());
+            Optional<Double> value = outcome.match(found -> Optional.of(found.si()), missing -> Optional.empty());
+            if (value.isPresent()) {
+                values.put(measure.name(), value.get());
+            } else if (measure.equals(measures.get(0)) && !(measure.definition() instanceof Definition.Typed)) {
+                throw new InputException(Place.of(file), "no value of " + measure.name() + ": " + reason(outcome),
+                        "leave the file out, or note the pull as aborted");
+            }
+        }
+        return values;
+    }
+
+    /** Refuses an export that is corrected otherwise than the measures want it. */
+    static void checkCorrection(Optional<Correction> corrected, List<Measure> measures, String file) {
+        for (Measure measure : measures) {
+            boolean canBeCorrected = measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
+            if (canBeCorrected && corrected.isPresent() && corrected.get() != measure.correction()) {
+                throw new InputException(Place.of(file), "the export is corrected to " + corrected.get().id() + ", " + measure.name()
+                        + " is planned as " + measure.correction().id(),
+                        "export it as planned; this version does not convert between corrections");
+            }
+        }
+    }
+
+    private static Mapping mapping(List<Mapping> mappings, LogEntry.PullTaken taken) {
+        Optional<Mapping> same = mappings.stream().filter(known -> TestFolder.sha256(known).equals(taken.mappingSha256())).findFirst();
+        return same.or(() -> mappings.stream().filter(known -> known.fingerprint().equals(taken.mapping())).reduce((first, last) -> last))
+                .orElseThrow(() -> new InputException(Place.of("mapping.json"), "no mapping for " + taken.file(),
+                        "restore mapping.json from a copy"));
+    }
+
+    private static String reason(Outcome outcome) {
+        return outcome.match(found -> "", PullValues::reason);
+    }
+
+    private static String reason(Outcome.Missing missing) {
+        String channel = missing.channel().words();
+        return switch (missing.reason()) {
+            case CHANNEL_ABSENT -> "no column for " + channel;
+            case NO_SWEEP -> "no run of rising engine speed in it";
+            case BAND_NOT_COVERED -> "the sweep does not cover the band" + coverage(missing);
+            case SPEED_NOT_COVERED -> "the sweep does not reach that engine speed" + coverage(missing);
+            case SPEEDS_NOT_PASSED -> "no run from below the first speed up to the second" + coverage(missing);
+            case TIME_NOT_RISING -> "the time column runs backwards";
+            case TYPED_BY_HAND -> "it is typed by hand";
+        };
+    }
+
+    private static String coverage(Outcome.Missing missing) {
+        Unit unit = missing.channel() == Quantity.ENGINE_SPEED ? Units.RPM : Units.KM_PER_HOUR;
+        return missing.covered()
+                .map(range -> String.format(Locale.ROOT, ", it runs from %.0f to %.0f %s", unit.fromSi(range.lowSi()),
+                        unit.fromSi(range.highSi()), unit.symbol()))
+                .orElse("");
+    }
+}

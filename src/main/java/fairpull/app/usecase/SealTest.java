@@ -1,0 +1,30 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.Seal;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+
+/** Seals a plan before the day. */
+public final class SealTest {
+    private SealTest() {
+    }
+
+    /**
+     * Seals the plan in a folder.
+     *
+     * @param again whether a plan that is sealed already may be sealed again, which every finding will say
+     */
+    public static Seal seal(Path folder, boolean again, OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        TestFolder.Content content = test.read();
+        if (content.isSealed() && !again) {
+            throw new InputException(Place.of(folder.toString()), "the plan is sealed already",
+                    "change it with `fairpull amend`, or seal it anew with --again, which every finding will say");
+        }
+        return test.seal(content.plan(), now, Version.text());
+    }
+}

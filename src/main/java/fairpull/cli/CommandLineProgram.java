@@ -1,0 +1,128 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.Version;
+import fairpull.domain.InputException;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParameterException;
+
+/** Runs a verb and turns every kind of trouble into one line and an exit status. */
+@Command(name = "fairpull", mixinStandardHelpOptions = true, versionProvider = CommandLineProgram.VersionText.class,
+        description = "Plans a fair back-to-back power test, judges it, and says what would overturn the answer.",
+        subcommands = {SizeVerb.class, NewVerb.class, CheckVerb.class, SealVerb.class, ImportVerb.class, NoteVerb.class, AmendVerb.class,
+            ExcludeVerb.class, JudgeVerb.class, ReportVerb.class, DemoVerb.class},
+        synopsisSubcommandLabel = "VERB", footer = {"",
+            "A first test:",
+            "  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 --gain 3",
+            "  fairpull demo        the whole job, step by step, on invented data",
+            "",
+            "Exit status: 0 done, 2 wrong usage, 3 input that cannot be used, 1 a fault of the program."})
+public final class CommandLineProgram implements Runnable {
+    private static final int DONE = 0;
+    private static final int FAULT = 1;
+    private static final int WRONG_USAGE = 2;
+    private static final int UNUSABLE_INPUT = 3;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    /** Gives the version of the build. */
+    static final class VersionText implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"fairpull " + Version.text()};
+        }
+    }
+
+    /** {@return the exit status of a command line} */
+    public static int run(String[] arguments) {
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        return run(arguments, new PrintWriter(out, true), new PrintWriter(err, true));
+    }
+
+    /** {@return the exit status of a command line that prints to the given writers} */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        CommandLine line = new CommandLine(new CommandLineProgram())
+                .setOut(out)
+                .setErr(err)
+                .setUsageHelpWidth(100)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setAbbreviatedOptionsAllowed(false)
+                .setParameterExceptionHandler(CommandLineProgram::wrongUsage)
+                .setExecutionExceptionHandler((trouble, command, parsed) -> explain(trouble, command));
+        line.registerConverter(Path.class, Path::of);
+        return line.execute(arguments);
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static int wrongUsage(ParameterException trouble, String[] arguments) {
+        PrintWriter err = trouble.getCommandLine().getErr();
+        err.println("fairpull: " + oneLine(trouble.getMessage()) + "; see `" + trouble.getCommandLine().getCommandSpec().qualifiedName()
+                + " --help`");
+        return WRONG_USAGE;
+    }
+
+    private static int explain(Exception trouble, CommandLine command) {
+        if (trouble instanceof InputException unusable) {
+            command.getErr().println("fairpull: " + unusable.oneLine());
+            return UNUSABLE_INPUT;
+        }
+        if (trouble instanceof UsageException misuse) {
+            command.getErr().println("fairpull: " + oneLine(misuse.getMessage()));
+            return WRONG_USAGE;
+        }
+        if (trouble instanceof FileSystemException || trouble instanceof UncheckedIOException || trouble instanceof IOException) {
+            command.getErr().println("fairpull: " + oneLine(disk(trouble)));
+            return UNUSABLE_INPUT;
+        }
+        command.getErr().println("fairpull: a fault of the program: " + oneLine(String.valueOf(trouble)) + details(trouble));
+        return FAULT;
+    }
+
+    private static String disk(Exception trouble) {
+        Throwable cause = trouble instanceof UncheckedIOException wrapped ? wrapped.getCause() : trouble;
+        if (cause instanceof FileSystemException file) {
+            String reason = file.getReason() == null ? file.getClass().getSimpleName().replace("Exception", "") : file.getReason();
+            return file.getFile() + ": " + reason + "; look whether it exists and may be read or written";
+        }
+        return cause.getMessage() + "; look whether the disk is full or the file is in use";
+    }
+
+    /** A stack trace is for whoever mends the program: it goes to a file, never to the user. */
+    private static String details(Exception trouble) {
+        StringWriter trace = new StringWriter();
+        trouble.printStackTrace(new PrintWriter(trace));
+        try {
+            Path file = Files.createTempFile("fairpull-fault-", ".txt");
+            Files.writeString(file, trace.toString());
+            return "; details for a bug report are in " + file;
+        } catch (IOException noDetails) {
+            return "";
+        }
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s*\\R\\s*", " ");
+    }
+
+    /** {@return the exit status of a verb that did its work} */
+    static int done() {
+        return DONE;
+    }
+}

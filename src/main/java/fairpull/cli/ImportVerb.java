@@ -1,0 +1,87 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.ImportPulls;
+import fairpull.app.usecase.PreviewExport;
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.plan.Correction;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code import}: takes exports into a test. */
+@Command(name = "import", description = "Takes exports into a test, one file a pull, kept byte for byte: all of the files or none. A file named like B1-3.csv "
+        + "(A1-W2.csv for a warm-up) says itself which pull it holds.",
+        footer = {"  fairpull import pump-test exports/*.csv --corrected none", "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":kW",
+            "  fairpull import pump-test run17.csv --preview"})
+final class ImportVerb extends Verb {
+    @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
+    private Path folder;
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "Exports.")
+    private List<Path> files;
+
+    @Option(names = "--install", paramLabel = "LABEL", description = "The install that the files belong to, in the order given.")
+    private String install;
+
+    @Option(names = "--pull", paramLabel = "N", description = "The number of the first of them; default: the next free one.")
+    private Integer pull;
+
+    @Option(names = "--warm-up", description = "They are warm-ups, which never count.")
+    private boolean warmUp;
+
+    @Option(names = "--column", paramLabel = "QUANTITY=NAME[:UNIT]",
+            description = "Which column is read as what, where the guess is not wanted: power=\"P wheel\":kW, engine-speed=3.")
+    private Map<String, String> columns = Map.of();
+
+    @Option(names = "--corrected", paramLabel = "STANDARD", description = "What the values are corrected to: none, sae-j1349 …, unknown; "
+            + "default: as remembered for this header, else unknown.")
+    private String corrected;
+
+    @Option(names = "--at", paramLabel = "TIME", description = "When the pull started, such as 2026-05-09T09:42:00+02:00.")
+    private String at;
+
+    @Option(names = "--preview", description = "Say how the files would be read, and take nothing.")
+    private boolean preview;
+
+    @Override
+    protected void work() throws IOException {
+        if (preview) {
+            answer(PreviewExport.preview(files));
+            return;
+        }
+        if (install == null && pull != null) {
+            throw new UsageException("--pull", "needs --install");
+        }
+        List<ImportPulls.Taken> taken = ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
+                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, ColumnOption.choices(columns), correction(),
+                Optional.ofNullable(at).map(ImportVerb::time)), now());
+        taken.forEach(one -> say(one.pull() + "  " + one.file() + one.values().entrySet().stream()
+                .map(value -> String.format(Locale.ROOT, "  %s %.4g %s", value.getKey().name(), value.getValue(),
+                        value.getKey().unit().symbol()))
+                .collect(Collectors.joining())));
+    }
+
+    private Optional<Correction> correction() {
+        return corrected == null || corrected.equals("unknown")
+                ? Optional.empty()
+                : Optional.of(JudgingOptions.constant("--corrected", corrected, Correction.values()));
+    }
+
+    /** {@return a point in time with its offset} */
+    static OffsetDateTime time(String text) {
+        try {
+            return OffsetDateTime.parse(text.strip().replace(' ', 'T'));
+        } catch (java.time.format.DateTimeParseException malformed) {
+            throw new UsageException("--at", "expected a time with its offset, such as 2026-05-09T09:42:00+02:00; found “" + text + "”");
+        }
+    }
+}

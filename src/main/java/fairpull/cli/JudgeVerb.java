@@ -1,0 +1,79 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.Answer;
+import fairpull.app.usecase.JudgeTable;
+import fairpull.app.usecase.JudgeTest;
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.finding.JudgeSettings;
+import fairpull.domain.plan.Better;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code judge}: the finding of a test, or of a plain table of pulls. */
+@Command(name = "judge", description = "States the finding: whether the change is real, how large, and what would overturn that. A test is judged by its own "
+        + "plan; a plain table (columns install, part, pull, value; optional session, minutes and covariates) by the options given.",
+        footer = {"  fairpull judge plans/electric-pump",
+            "  fairpull judge --table pulls.csv --worthwhile 3 --drift linear --unit hp"})
+final class JudgeVerb extends Verb {
+    @ArgGroup(multiplicity = "1")
+    private Subject subject;
+
+    static final class Subject {
+        @Parameters(paramLabel = "TEST", description = "Folder of a test.")
+        private Path test;
+
+        @Option(names = "--table", paramLabel = "FILE", description = "A plain table of pulls.")
+        private Path table;
+    }
+
+    @Mixin
+    private ScatterOptions scatter;
+
+    @Mixin
+    private JudgingOptions judging;
+
+    @Option(names = "--covariate", paramLabel = "NAME", description = "A column whose slope is taken out; may be given several times.")
+    private List<String> covariates = List.of();
+
+    @Option(names = "--worthwhile", paramLabel = "X", description = "The smallest gain that matters, in the unit of the values.")
+    private String worthwhile;
+
+    @Option(names = "--better", defaultValue = "more", paramLabel = "more|less", description = "Which direction is a gain; default ${DEFAULT-VALUE}.")
+    private String better;
+
+    @Option(names = "--drawn", description = "The order was drawn at random among all with these counts: adds the randomisation test.")
+    private boolean drawn;
+
+    @Option(names = "--unit", defaultValue = "", paramLabel = "UNIT", description = "Unit of the values.")
+    private String unit;
+
+    @Override
+    protected void work() throws IOException {
+        if (subject.table != null) {
+            answer(Answer.of(JudgeTable.judge(subject.table, settings(), unit)));
+            return;
+        }
+        refuseTableOptions();
+        answer(Answer.of(JudgeTest.judge(subject.test)));
+    }
+
+    private JudgeSettings settings() {
+        OptionalDouble gain = worthwhile == null ? OptionalDouble.empty() : OptionalDouble.of(Numbers.positive("--worthwhile", worthwhile));
+        return new JudgeSettings(judging.drift(), covariates, scatter.pullRecord(), scatter.refitRecord(), gain, judging.errorRate(),
+                judging.sides(), JudgingOptions.constant("--better", better, Better.values()), drawn);
+    }
+
+    /** The plan names the analysis of a test; an option that would change it is a mistake, not a wish. */
+    private void refuseTableOptions() {
+        given().filter(option -> !option.equals("--json")).findFirst().ifPresent(option -> {
+            throw new UsageException(option, "belongs to --table; a test is judged by its plan, which `fairpull amend` changes");
+        });
+    }
+}

@@ -1,0 +1,101 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.NotePull;
+import fairpull.app.usecase.NoteTable;
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.pull.PullId;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code note}: what stands beside a pull. */
+@Command(name = "note", description = "Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, a remark; "
+        + "or a whole notebook as a table (columns pull, time, conditions and measures with their units in the header).",
+        footer = {"  fairpull note pump-test B1-3 --at 2026-05-09T11:20:00+02:00 --condition intake-air=24C --condition coolant=88C",
+            "  fairpull note pump-test B1-4 --aborted \"wheel slip\"", "  fairpull note pump-test --table notebook.csv"})
+final class NoteVerb extends Verb {
+    @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
+    private Path folder;
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "PULL", description = "The pull, such as B1-3 or A1-W2; for a remark also an install.")
+    private String subject;
+
+    @Option(names = "--table", paramLabel = "FILE", description = "A notebook as a table.")
+    private Path table;
+
+    @Option(names = "--at", paramLabel = "TIME", description = "When the pull started, such as 2026-05-09T09:42:00+02:00.")
+    private String at;
+
+    @Option(names = "--condition", paramLabel = "NAME=READING",
+            description = "A reading with its unit: intake-air=24C, coolant=88C, oil=95C, gearbox=70C, barometer=1003hPa, humidity=45%%, tyre-pressure=30psi.")
+    private Map<String, String> conditions = Map.of();
+
+    @Option(names = "--value", paramLabel = "[MEASURE=]VALUE", description = "A typed value with its unit: 13.42s, or \"trap speed=104.1mph\".")
+    private List<String> values = List.of();
+
+    @Option(names = "--corrected", paramLabel = "STANDARD", description = "What a typed power or torque is corrected to; none: as measured.")
+    private String corrected;
+
+    @Option(names = "--aborted", paramLabel = "WHY", description = "The pull was started and not finished.")
+    private String aborted;
+
+    @Option(names = "--gate-overridden", paramLabel = "CONDITION=WHY", description = "The pull was run although this gate did not hold.")
+    private Map<String, String> overridden = Map.of();
+
+    @Option(names = "--remark", paramLabel = "TEXT", description = "Anything else.")
+    private String remark;
+
+    @Override
+    protected void work() throws IOException {
+        if (table != null) {
+            if (subject != null) {
+                throw new UsageException("--table", "a notebook names its pulls itself; leave “" + subject + "” out");
+            }
+            say("Noted " + NoteTable.note(folder, table, now()) + " pulls from " + table.getFileName() + ".");
+        } else if (subject == null || PullId.parse(subject).isEmpty()) {
+            remarkOnly();
+        } else {
+            noteOne(PullId.parse(subject).orElseThrow());
+        }
+    }
+
+    private void remarkOnly() throws IOException {
+        if (remark == null) {
+            throw new UsageException("PULL", "expected a pull such as B1-3 or A1-W2" + (subject == null ? "" : ", found “" + subject + "”")
+                    + "; without one only a --remark can be noted");
+        }
+        NotePull.remark(folder, subject == null ? "" : subject, remark, now());
+        say("Noted.");
+    }
+
+    private void noteOne(PullId pull) throws IOException {
+        Map<String, String> typed = new TreeMap<>();
+        for (String value : values) {
+            int equals = value.indexOf('=');
+            typed.put(equals < 0 ? "" : value.substring(0, equals).strip(), value.substring(equals + 1).strip());
+        }
+        NotePull.Note note = new NotePull.Note(pull, Optional.ofNullable(at).map(ImportVerb::time), byCondition("--condition", conditions),
+                typed, Optional.ofNullable(corrected).map(word -> JudgingOptions.constant("--corrected", word, Correction.values())),
+                Optional.ofNullable(aborted), byCondition("--gate-overridden", overridden), Optional.ofNullable(remark));
+        if (note.isEmpty()) {
+            throw new UsageException("note", "nothing to write down; give --at, --condition, --value, --aborted, --gate-overridden or --remark");
+        }
+        NotePull.note(folder, List.of(note), now());
+        say("Noted at " + pull + ".");
+    }
+
+    private static Map<Condition, String> byCondition(String option, Map<String, String> typed) {
+        Map<Condition, String> readings = new EnumMap<>(Condition.class);
+        typed.forEach((name, reading) -> readings.put(JudgingOptions.constant(option, name, Condition.values()), reading));
+        return readings;
+    }
+}

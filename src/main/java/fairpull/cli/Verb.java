@@ -1,0 +1,61 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.Answer;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What every verb has: help, the choice of JSON, and the way to print an answer. */
+@Command(mixinStandardHelpOptions = true, synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
+        optionListHeading = "%n", showDefaultValues = false, sortOptions = false, footerHeading = "%nFor instance:%n")
+abstract class Verb implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--json", description = "Print one JSON document and nothing else.")
+    private boolean json;
+
+    /** Does the verb's work. */
+    protected abstract void work() throws Exception;
+
+    @Override
+    public final Integer call() throws Exception {
+        work();
+        return CommandLineProgram.done();
+    }
+
+    /** Prints an answer in the form that was asked for. */
+    protected final void answer(Answer answer) {
+        print(json ? answer.json() : answer.text());
+    }
+
+    /** Prints a message for people; with {@code --json} it goes where messages go. */
+    protected final void say(String message) {
+        if (json) {
+            spec.commandLine().getErr().println(message);
+        } else {
+            spec.commandLine().getOut().println(message);
+        }
+    }
+
+    /** {@return now, to the second, with the zone's offset} */
+    protected static OffsetDateTime now() {
+        return OffsetDateTime.now(Clock.systemDefaultZone()).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** {@return the options that were typed, by their first name} */
+    protected final Stream<String> given() {
+        return spec.commandLine().getParseResult().matchedOptions().stream().map(option -> option.longestName());
+    }
+
+    private void print(String text) {
+        spec.commandLine().getOut().print(text.endsWith("\n") ? text : text + "\n");
+        spec.commandLine().getOut().flush();
+    }
+}
