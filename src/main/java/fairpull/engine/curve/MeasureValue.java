@@ -1,0 +1,78 @@
+package fairpull.engine.curve;
+
+import fairpull.domain.plan.Definition;
+import fairpull.domain.pull.Channels;
+import fairpull.domain.unit.Quantity;
+import fairpull.engine.curve.Outcome.Reason;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The value of a measure in one pull.
+ *
+ * <p>Values over engine speed come from the {@link Sweep} alone. Power is torque × engine speed where the pull has no power,
+ * torque is power ÷ engine speed where it has no torque (definition of power, all in SI).
+ */
+public final class MeasureValue {
+    private MeasureValue() {
+    }
+
+    /**
+     * Computes a measure.
+     *
+     * @param channels the channels of the pull in SI, rows in the order in which they were recorded
+     * @param definition what is asked for
+     * @return the value in SI, or why there is none
+     */
+    public static Outcome of(Channels channels, Definition definition) {
+        return definition.match(new Definition.Cases<>() {
+            @Override
+            public Outcome meanOverBand(Definition.MeanOverBand band) {
+                return onCurve(channels, band.quantity(), curve -> meanOver(curve, band));
+            }
+
+            @Override
+            public Outcome peak(Definition.Peak peak) {
+                return onCurve(channels, peak.quantity(), curve -> Outcome.value(curve.peak()));
+            }
+
+            @Override
+            public Outcome atSpeed(Definition.AtSpeed at) {
+                return onCurve(channels, at.quantity(), curve -> valueAt(curve, at.speedRadPerS()));
+            }
+
+            @Override
+            public Outcome elapsed(Definition.Elapsed elapsed) {
+                return ElapsedTime.between(channels, elapsed);
+            }
+
+            @Override
+            public Outcome typed(Definition.Typed typed) {
+                return Outcome.missing(Reason.TYPED_BY_HAND, typed.quantity());
+            }
+        });
+    }
+
+    private static Outcome onCurve(Channels channels, Quantity quantity, Function<SpeedCurve, Outcome> measure) {
+        if (channels.find(Quantity.ENGINE_SPEED).isEmpty()) {
+            return Outcome.missing(Reason.CHANNEL_ABSENT, Quantity.ENGINE_SPEED);
+        }
+        if (!SpeedCurve.canHold(channels, quantity)) {
+            return Outcome.missing(Reason.CHANNEL_ABSENT, quantity);
+        }
+        Optional<SpeedCurve> curve = Sweep.of(channels).flatMap(sweep -> SpeedCurve.of(channels, quantity, sweep));
+        return curve.map(measure).orElseGet(() -> Outcome.missing(Reason.NO_SWEEP, Quantity.ENGINE_SPEED));
+    }
+
+    private static Outcome meanOver(SpeedCurve curve, Definition.MeanOverBand band) {
+        return curve.covers(band.lowRadPerS()) && curve.covers(band.highRadPerS())
+                ? Outcome.value(curve.mean(band.lowRadPerS(), band.highRadPerS()))
+                : Outcome.missing(Reason.BAND_NOT_COVERED, Quantity.ENGINE_SPEED, curve.lowestRadPerS(), curve.highestRadPerS());
+    }
+
+    private static Outcome valueAt(SpeedCurve curve, double speedRadPerS) {
+        return curve.covers(speedRadPerS)
+                ? Outcome.value(curve.at(speedRadPerS))
+                : Outcome.missing(Reason.SPEED_NOT_COVERED, Quantity.ENGINE_SPEED, curve.lowestRadPerS(), curve.highestRadPerS());
+    }
+}

@@ -1,0 +1,124 @@
+package fairpull.engine.curve;
+
+import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.Samples;
+import fairpull.domain.unit.Quantity;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A channel over engine speed within one sweep: ordered by speed, values at equal speeds averaged, straight lines between.
+ * Nothing is said outside the speeds that it covers.
+ */
+final class SpeedCurve {
+    private final double[] speeds;
+    private final double[] values;
+
+    private SpeedCurve(double[] speeds, double[] values) {
+        this.speeds = speeds;
+        this.values = values;
+    }
+
+    /** {@return whether the pull has the quantity, or what it is computed from} */
+    static boolean canHold(Channels channels, Quantity quantity) {
+        return valueOf(channels, quantity).isPresent();
+    }
+
+    /** {@return the curve of a quantity in a sweep; empty if fewer than two speeds carry a value} */
+    static Optional<SpeedCurve> of(Channels channels, Quantity quantity, Sweep sweep) {
+        Samples speed = channels.find(Quantity.ENGINE_SPEED).orElseThrow();
+        RowValue value = valueOf(channels, quantity).orElseThrow();
+        TreeMap<Double, Mean> bySpeed = new TreeMap<>();
+        for (int row = sweep.first(); row <= sweep.last(); row++) {
+            double here = value.at(row);
+            if (Double.isFinite(here) && Double.isFinite(speed.at(row))) {
+                bySpeed.computeIfAbsent(speed.at(row), key -> new Mean()).add(here);
+            }
+        }
+        if (bySpeed.size() < 2) {
+            return Optional.empty();
+        }
+        double[] speeds = bySpeed.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+        double[] values = bySpeed.values().stream().mapToDouble(Mean::value).toArray();
+        return Optional.of(new SpeedCurve(speeds, values));
+    }
+
+    double lowestRadPerS() {
+        return speeds[0];
+    }
+
+    double highestRadPerS() {
+        return speeds[speeds.length - 1];
+    }
+
+    boolean covers(double speedRadPerS) {
+        return speedRadPerS >= lowestRadPerS() && speedRadPerS <= highestRadPerS();
+    }
+
+    double peak() {
+        return Arrays.stream(values).max().orElseThrow();
+    }
+
+    /** {@return the value at a speed that the curve covers, by linear interpolation} */
+    double at(double speedRadPerS) {
+        int place = Arrays.binarySearch(speeds, speedRadPerS);
+        if (place >= 0) {
+            return values[place];
+        }
+        int above = -place - 1;
+        double share = (speedRadPerS - speeds[above - 1]) / (speeds[above] - speeds[above - 1]);
+        return values[above - 1] + share * (values[above] - values[above - 1]);
+    }
+
+    /** {@return ∫ value dω ÷ (high − low) by the trapezoid rule, the ends interpolated; both ends must be covered} */
+    double mean(double lowRadPerS, double highRadPerS) {
+        double area = 0;
+        double fromSpeed = lowRadPerS;
+        double fromValue = at(lowRadPerS);
+        for (int place = 0; place < speeds.length && speeds[place] < highRadPerS; place++) {
+            if (speeds[place] > lowRadPerS) {
+                area += (speeds[place] - fromSpeed) * (values[place] + fromValue) / 2;
+                fromSpeed = speeds[place];
+                fromValue = values[place];
+            }
+        }
+        area += (highRadPerS - fromSpeed) * (at(highRadPerS) + fromValue) / 2;
+        return area / (highRadPerS - lowRadPerS);
+    }
+
+    private static Optional<RowValue> valueOf(Channels channels, Quantity quantity) {
+        Optional<Samples> measured = channels.find(quantity);
+        if (measured.isPresent()) {
+            return measured.map(samples -> samples::at);
+        }
+        Optional<Samples> speed = channels.find(Quantity.ENGINE_SPEED);
+        Optional<Samples> torque = channels.find(Quantity.TORQUE);
+        Optional<Samples> power = channels.find(Quantity.POWER);
+        if (quantity == Quantity.POWER && speed.isPresent() && torque.isPresent()) {
+            return Optional.of(row -> torque.get().at(row) * speed.get().at(row));
+        }
+        if (quantity == Quantity.TORQUE && speed.isPresent() && power.isPresent()) {
+            return Optional.of(row -> power.get().at(row) / speed.get().at(row));
+        }
+        return Optional.empty();
+    }
+
+    private interface RowValue {
+        double at(int row);
+    }
+
+    private static final class Mean {
+        private double sum;
+        private int count;
+
+        void add(double value) {
+            sum += value;
+            count++;
+        }
+
+        double value() {
+            return sum / count;
+        }
+    }
+}

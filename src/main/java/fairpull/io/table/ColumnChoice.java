@@ -1,0 +1,58 @@
+package fairpull.io.table;
+
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A column named by whoever imports, against the guess.
+ *
+ * @param column its header, with or without the unit, or its number counted from 1
+ * @param unit the unit of its numbers, where that is said
+ */
+public record ColumnChoice(String column, Optional<Unit> unit) {
+    public ColumnChoice {
+        Objects.requireNonNull(unit, "unit");
+        if (column.isBlank()) {
+            throw new IllegalArgumentException("a column is chosen by its header or its number");
+        }
+    }
+
+    /**
+     * Reads an option such as {@code power=Power:hp}, {@code torque=4} or {@code engine-speed=Motor Speed (RPM)}.
+     *
+     * @return the quantity and the choice; empty if the option has another form
+     */
+    public static Optional<Map.Entry<Quantity, ColumnChoice>> parse(String option) {
+        int equals = option.indexOf('=');
+        if (equals < 0 || option.substring(equals + 1).isBlank()) {
+            return Optional.empty();
+        }
+        String text = option.substring(equals + 1).strip();
+        int colon = text.lastIndexOf(':');
+        Optional<Unit> unit = colon > 0 ? Units.find(text.substring(colon + 1)) : Optional.empty();
+        String column = unit.isPresent() ? text.substring(0, colon) : text;
+        return quantity(option.substring(0, equals)).map(quantity -> Map.entry(quantity, new ColumnChoice(unquoted(column), unit)));
+    }
+
+    /** {@return the name of a quantity in such an option} */
+    public static String id(Quantity quantity) {
+        return quantity.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static Optional<Quantity> quantity(String id) {
+        return Arrays.stream(Quantity.values())
+                .filter(quantity -> quantity != Quantity.OTHER && id(quantity).equalsIgnoreCase(id.strip()))
+                .findFirst();
+    }
+
+    private static String unquoted(String text) {
+        boolean quoted = text.length() > 2 && text.startsWith("\"") && text.endsWith("\"");
+        return quoted ? text.substring(1, text.length() - 1) : text;
+    }
+}

@@ -1,0 +1,74 @@
+package fairpull.io.table;
+
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the words of a header say about a column. The words are common practice, no source. */
+final class ColumnWords {
+    private static final Map<Quantity, Set<String>> WORDS = new LinkedHashMap<>();
+    private static final Set<String> ENGINE = Set.of("engine", "eng", "motor", "crank", "crankshaft");
+    /** Words of another thing than the engine's own measured value. */
+    private static final Set<String> ELSEWHERE = Set.of("target", "desired", "demand", "demanded", "requested", "request", "limit",
+            "setpoint", "command", "commanded", "loss", "losses", "drag", "error", "fan", "pump", "wind", "steering", "injection", "inj",
+            "ignition", "spark", "dwell", "lap", "turbo", "supply", "factor");
+    private static final Set<String> ANOTHER_SHAFT = Set.of("roller", "drum", "wheel", "shaft", "driveshaft", "output", "input", "gearbox");
+
+    static {
+        WORDS.put(Quantity.ENGINE_SPEED, Set.of("rpm", "revs", "drehzahl"));
+        WORDS.put(Quantity.POWER, Set.of("power", "pwr", "leistung", "hp", "bhp", "whp", "kw", "ps"));
+        WORDS.put(Quantity.TORQUE, Set.of("torque", "trq", "tq", "drehmoment", "nm", "lbft", "ftlb"));
+        WORDS.put(Quantity.SPEED, Set.of("speed", "spd", "velocity", "geschwindigkeit", "mph", "kph", "kmh"));
+        WORDS.put(Quantity.TIME, Set.of("time", "zeit", "seconds", "sec", "elapsed"));
+        WORDS.put(Quantity.FRACTION, Set.of("throttle", "tps", "pedal", "accelerator"));
+        WORDS.put(Quantity.TEMPERATURE, Set.of("temp", "temperature", "iat", "ect", "clt", "coolant"));
+        WORDS.put(Quantity.PRESSURE, Set.of("pressure", "boost", "map", "baro", "barometer"));
+        WORDS.put(Quantity.VOLTAGE, Set.of("voltage", "volts"));
+        WORDS.put(Quantity.CURRENT, Set.of("current", "amps"));
+        WORDS.put(Quantity.FORCE, Set.of("force", "thrust"));
+    }
+
+    private final List<String> words;
+
+    private ColumnWords(List<String> words) {
+        this.words = words;
+    }
+
+    static ColumnWords of(String name) {
+        String spaced = name.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(Locale.ROOT);
+        return new ColumnWords(List.of(spaced.split("[^\\p{L}\\p{N}]+")));
+    }
+
+    /** {@return whether the words name another thing: a target, a loss, the steering pump …} */
+    boolean isElsewhere(Quantity quantity) {
+        boolean elsewhere = words.stream().anyMatch(ELSEWHERE::contains);
+        return elsewhere || quantity == Quantity.ENGINE_SPEED && words.stream().anyMatch(ANOTHER_SHAFT::contains);
+    }
+
+    /** {@return whether a word speaks for the quantity} */
+    boolean name(Quantity quantity) {
+        return quantity == Quantity.ENGINE_SPEED && isEngineSpeed()
+                || words.stream().anyMatch(WORDS.getOrDefault(quantity, Set.of())::contains);
+    }
+
+    /** {@return the first quantity that a word speaks for} */
+    Optional<Quantity> quantity() {
+        return WORDS.keySet().stream().filter(this::name).findFirst();
+    }
+
+    /** {@return the unit that the name itself is or ends with, such as rpm, Power hp or torque_nm} */
+    Optional<Unit> unit(String name) {
+        Optional<Unit> whole = Units.find(name);
+        return whole.isPresent() || words.isEmpty() ? whole : Units.find(words.get(words.size() - 1));
+    }
+
+    private boolean isEngineSpeed() {
+        return words.stream().anyMatch(ENGINE::contains) && (words.contains("speed") || words.contains("spd"));
+    }
+}

@@ -1,0 +1,27 @@
+package fairpull.io.table;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One export as it was read.
+ *
+ * @param fileName the file as it was named by whoever asked
+ * @param dialect how it is written
+ * @param fingerprint names the header: files of equal fingerprint are read by the same mapping
+ * @param columns its columns in order; columns with neither a header nor a cell are left out
+ * @param rows how many rows of data there are
+ * @param firstRows the cells of the first rows as written, for a preview; cells by their place in the file
+ * @param doubts what was not certain in reading it, one sentence each
+ */
+public record Export(String fileName, Dialect dialect, String fingerprint, List<ExportColumn> columns, int rows,
+                     List<List<String>> firstRows, List<String> doubts) {
+    public Export {
+        Objects.requireNonNull(fileName, "fileName");
+        Objects.requireNonNull(dialect, "dialect");
+        Objects.requireNonNull(fingerprint, "fingerprint");
+        columns = List.copyOf(columns);
+        firstRows = List.copyOf(firstRows);
+        doubts = List.copyOf(doubts);
+    }
+}

@@ -1,0 +1,46 @@
+package fairpull.io.table;
+
+import fairpull.domain.pull.Samples;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One column of an export.
+ *
+ * @param index its place in the file, counted from 0
+ * @param header its header cell as written; may be empty
+ * @param name the header without its unit
+ * @param unitText the unit as written in the header or in the line of units; empty where there is none
+ * @param numbers its numbers row by row, NaN where a cell is blank or holds text; empty if it holds no number at all
+ * @param numberCount how many cells hold a number
+ * @param firstText the first cell that holds neither a number nor nothing
+ */
+public record ExportColumn(int index, String header, String name, String unitText, Samples numbers, int numberCount,
+                           Optional<TextCell> firstText) {
+    /**
+     * A cell that holds text.
+     *
+     * @param line its line in the file, counted from 1
+     * @param text what it says, shortened where long
+     */
+    public record TextCell(int line, String text) {
+    }
+
+    public ExportColumn {
+        Objects.requireNonNull(header, "header");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(unitText, "unitText");
+        Objects.requireNonNull(numbers, "numbers");
+        Objects.requireNonNull(firstText, "firstText");
+    }
+
+    /** {@return whether the column holds any number} */
+    public boolean isNumeric() {
+        return numberCount > 0;
+    }
+
+    /** {@return what to call the column in a message: its header, or its number where it has none} */
+    public String label() {
+        return header.isBlank() ? String.valueOf(index + 1) : header.strip();
+    }
+}

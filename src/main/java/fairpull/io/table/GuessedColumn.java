@@ -1,0 +1,31 @@
+package fairpull.io.table;
+
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import java.util.Optional;
+
+/**
+ * What a column seems to be.
+ *
+ * @param column the column
+ * @param quantity what it seems to measure, where anything speaks for it
+ * @param unit the unit of its numbers, where that is known
+ * @param evidence how much speaks for it
+ * @param reason why, in a short phrase
+ */
+public record GuessedColumn(ExportColumn column, Optional<Quantity> quantity, Optional<Unit> unit, Evidence evidence, String reason) {
+    /** What speaks for a guess, the weakest first. */
+    public enum Evidence {
+        NOTHING, UNIT_ALONE, NAME_ALONE, NAME_AND_UNIT
+    }
+
+    /** {@return the same column with its unit told by something else than its header} */
+    GuessedColumn withUnit(Unit told, String why) {
+        return new GuessedColumn(column, quantity, Optional.of(told), evidence, reason + "; " + why);
+    }
+
+    /** {@return whether all its numbers are the same} */
+    boolean isConstant() {
+        return column.numbers().stream().filter(value -> !Double.isNaN(value)).distinct().limit(2).count() < 2;
+    }
+}

@@ -1,0 +1,92 @@
+package fairpull.io.table;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.io.table.HeaderFinder.Header;
+import fairpull.io.table.Sample.SampleRow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Where the table stands in a file, told from its first rows under each delimiter.
+ *
+ * @param sample the first rows under the delimiter that fits best
+ * @param header the header in it
+ */
+record Layout(Sample sample, Header header) {
+
+    /**
+     * Finds the table.
+     *
+     * @throws InputException if there is no header, or nothing below it
+     */
+    static Layout of(TextSource source) {
+        List<Sample> samples = new ArrayList<>();
+        Optional<Layout> best = Optional.empty();
+        for (Delimiter delimiter : Delimiter.values()) {
+            Sample sample = Sample.of(source, delimiter);
+            samples.add(sample);
+            Optional<Layout> found = HeaderFinder.find(sample).map(header -> new Layout(sample, header));
+            if (found.isPresent() && (best.isEmpty() || found.get().header().weight() > best.get().header().weight())) {
+                best = found;
+            }
+        }
+        return best.orElseThrow(() -> noTable(source, samples));
+    }
+
+    SampleRow names() {
+        return sample.rows().get(header.row());
+    }
+
+    Optional<SampleRow> units() {
+        return header.unitRow() ? Optional.of(sample.rows().get(header.row() + 1)) : Optional.empty();
+    }
+
+    int firstDataLine() {
+        return sample.rows().get(header.firstDataRow()).line();
+    }
+
+    Dialect dialect(TextSource source, DecimalMark mark) {
+        OptionalInt unitLine = units().map(row -> OptionalInt.of(row.line())).orElse(OptionalInt.empty());
+        return new Dialect(source.charset(), source.markLength() > 0, sample.delimiter(), mark, names().line(), unitLine);
+    }
+
+    private static InputException noTable(TextSource source, List<Sample> samples) {
+        String file = source.file().toString();
+        Sample widest = samples.get(0);
+        for (Sample sample : samples) {
+            if (sample.rows().isEmpty() && sample.trouble().isPresent()) {
+                return sample.trouble().get();
+            }
+            widest = width(sample) > width(widest) ? sample : widest;
+        }
+        if (widest.rows().isEmpty()) {
+            return new InputException(Place.of(file), "the file holds nothing but blanks", "export it again");
+        }
+        SampleRow first = widest.rows().get(0);
+        if (isNumbers(first)) {
+            return new InputException(Place.of(file, first.line()), "there is no header: the first line already holds numbers",
+                    "put a line with the names of the columns first");
+        }
+        return widest.rows().size() == 1
+                ? new InputException(Place.of(file, first.line()), "there is a header but no row of data below it", "export it again")
+                : new InputException(Place.of(file), "no line of names with numbers below it was found",
+                        "export a table with a line of column names");
+    }
+
+    private static int width(Sample sample) {
+        return sample.rows().isEmpty() ? 0 : sample.rows().get(0).cells().size();
+    }
+
+    private static boolean isNumbers(SampleRow row) {
+        int numbers = 0;
+        int used = 0;
+        for (int column = 0; column < row.cells().size(); column++) {
+            numbers += row.isNumber(column) ? 1 : 0;
+            used += row.isBlank(column) ? 0 : 1;
+        }
+        return numbers * 2 >= used && numbers > 0;
+    }
+}

@@ -1,0 +1,91 @@
+package fairpull.io.table;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.Samples;
+import fairpull.domain.unit.Quantity;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** The step from columns to channels in SI. */
+public final class MappedExport {
+    private MappedExport() {
+    }
+
+    /**
+     * Channels of an export.
+     *
+     * @param channels the channels in SI
+     * @param droppedRows how many rows were left out because a used cell in them is blank
+     */
+    public record Result(Channels channels, int droppedRows) {
+    }
+
+    /**
+     * Reads the used columns as channels; rows in which a used cell is blank are left out.
+     *
+     * @throws InputException if a used column is not there, holds text, or if no row is complete
+     */
+    public static Channels channels(Export export, Mapping mapping) {
+        return read(export, mapping).channels();
+    }
+
+    /**
+     * Reads the used columns as channels and counts the rows left out.
+     *
+     * @throws InputException as {@link #channels}
+     */
+    public static Result read(Export export, Mapping mapping) {
+        List<ExportColumn> used = new ArrayList<>();
+        for (Mapping.Column column : mapping.columns()) {
+            used.add(usable(export, column));
+        }
+        int[] complete = completeRows(used, export.rows());
+        if (complete.length == 0) {
+            throw new InputException(Place.of(export.fileName()), "no row has a number in each of the columns "
+                    + String.join(", ", used.stream().map(ExportColumn::label).toList()), "choose other columns");
+        }
+        Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
+        for (int i = 0; i < used.size(); i++) {
+            Mapping.Column column = mapping.columns().get(i);
+            Samples numbers = used.get(i).numbers();
+            double[] si = Arrays.stream(complete).mapToDouble(numbers::at).map(column.unit()::toSi).toArray();
+            channels.put(column.quantity(), Samples.of(si));
+        }
+        return new Result(new Channels(channels), export.rows() - complete.length);
+    }
+
+    private static ExportColumn usable(Export export, Mapping.Column column) {
+        ExportColumn found = export.columns().stream()
+                .filter(candidate -> candidate.index() == column.index())
+                .findFirst()
+                .orElseThrow(() -> new InputException(Place.of(export.fileName(), export.dialect().headerLine(), column.name()),
+                        "there is no such column", "import the file anew with its own mapping"));
+        found.firstText().ifPresent(text -> {
+            throw new InputException(Place.of(export.fileName(), text.line(), found.label()),
+                    "“" + text.text() + "” is not a number", "mend or empty the cell in a copy of the file, or choose another column");
+        });
+        if (!found.isNumeric()) {
+            throw new InputException(Place.of(export.fileName(), export.dialect().headerLine(), found.label()),
+                    "the column is empty", "choose another column for " + column.quantity().words());
+        }
+        return found;
+    }
+
+    private static int[] completeRows(List<ExportColumn> used, int rows) {
+        int[] complete = new int[rows];
+        int count = 0;
+        for (int row = 0; row < rows; row++) {
+            int at = row;
+            if (used.stream().noneMatch(column -> Double.isNaN(column.numbers().at(at)))) {
+                complete[count++] = row;
+            }
+        }
+        return Arrays.copyOf(complete, count);
+    }
+}

@@ -1,0 +1,205 @@
+package fairpull.io.table;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import fairpull.io.table.GuessedColumn.Evidence;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Decides which column stands for each quantity: by hand where one was chosen, else by evidence; what stays open becomes a question. */
+final class Settlement {
+    private final Export export;
+    private final List<GuessedColumn> columns;
+    private final Map<Quantity, GuessedColumn> settled = new EnumMap<>(Quantity.class);
+    private final Map<Quantity, InputException> questions = new EnumMap<>(Quantity.class);
+    private final Map<Quantity, String> doubts = new EnumMap<>(Quantity.class);
+
+    private Settlement(Export export, List<GuessedColumn> columns) {
+        this.export = export;
+        this.columns = new ArrayList<>(columns);
+    }
+
+    /** Settles all quantities; a choice by hand that names no column, or more than one, is refused. */
+    static Settlement of(Export export, List<GuessedColumn> columns, Map<Quantity, ColumnChoice> overrides) {
+        Settlement settlement = new Settlement(export, columns);
+        overrides.forEach((quantity, choice) -> settlement.settled.put(quantity, settlement.byHand(quantity, choice)));
+        for (Quantity quantity : Quantity.values()) {
+            if (quantity != Quantity.OTHER && !overrides.containsKey(quantity)) {
+                settlement.byEvidence(quantity);
+            }
+        }
+        settlement.unitsByIdentity();
+        settlement.settled.forEach(settlement::askForUnit);
+        return settlement;
+    }
+
+    /** {@return all columns, as far as they are known now} */
+    List<GuessedColumn> columns() {
+        return columns;
+    }
+
+    /** {@return whether a column stands for the quantity, or several could} */
+    boolean holds(Quantity quantity) {
+        return settled.containsKey(quantity) || questions.containsKey(quantity);
+    }
+
+    /** Throws the first question about one of these quantities. */
+    void ask(Set<Quantity> quantities) {
+        questions.forEach((quantity, question) -> {
+            if (quantities.contains(quantity)) {
+                throw question;
+            }
+        });
+    }
+
+    List<Mapping.Column> chosen(Set<Quantity> quantities) {
+        return settled.entrySet().stream()
+                .filter(entry -> quantities.contains(entry.getKey()) && !questions.containsKey(entry.getKey()))
+                .map(entry -> new Mapping.Column(entry.getValue().column().index(), entry.getValue().column().label(), entry.getKey(),
+                        entry.getValue().unit().orElseThrow()))
+                .toList();
+    }
+
+    List<String> doubts(Set<Quantity> quantities) {
+        return doubts.entrySet().stream().filter(entry -> quantities.contains(entry.getKey())).map(Map.Entry::getValue).toList();
+    }
+
+    Map<Quantity, InputException> questions(Set<Quantity> quantities) {
+        return questions.entrySet().stream().filter(entry -> quantities.contains(entry.getKey()))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one,
+                        () -> new EnumMap<>(Quantity.class)));
+    }
+
+    private GuessedColumn byHand(Quantity quantity, ColumnChoice choice) {
+        GuessedColumn found = find(choice.column());
+        Optional<Unit> unit = choice.unit().or(() -> found.unit().filter(guessed -> guessed.quantity() == quantity));
+        if (unit.isPresent() && unit.get().quantity() != quantity) {
+            throw new InputException(at(found), unit.get().symbol() + " is a unit of " + unit.get().quantity().words() + ", not of "
+                    + quantity.words(), "give one of " + symbols(quantity));
+        }
+        if (!found.column().isNumeric()) {
+            throw new InputException(at(found), "the column holds no numbers", "choose another one for " + quantity.words());
+        }
+        return new GuessedColumn(found.column(), Optional.of(quantity), unit, Evidence.NAME_AND_UNIT, "chosen by hand");
+    }
+
+    private GuessedColumn find(String named) {
+        List<GuessedColumn> matches = matching(column -> column.header().strip().equalsIgnoreCase(named.strip()));
+        if (matches.isEmpty()) {
+            matches = matching(column -> column.name().equalsIgnoreCase(named.strip()));
+        }
+        if (matches.isEmpty() && named.strip().matches("\\d{1,4}")) {
+            int index = Integer.parseInt(named.strip()) - 1;
+            matches = matching(column -> column.index() == index);
+        }
+        if (matches.size() == 1) {
+            return matches.get(0);
+        }
+        Place place = Place.of(export.fileName(), export.dialect().headerLine());
+        throw matches.isEmpty()
+                ? new InputException(place, "there is no column “" + named + "”", "the columns are " + labels(columns))
+                : new InputException(place, matches.size() + " columns are called “" + named + "”",
+                        "choose by number: " + matches.stream().map(column -> String.valueOf(column.column().index() + 1))
+                                .collect(Collectors.joining(" or ")));
+    }
+
+    private List<GuessedColumn> matching(Predicate<ExportColumn> condition) {
+        return columns.stream().filter(column -> condition.test(column.column())).toList();
+    }
+
+    private void byEvidence(Quantity quantity) {
+        List<GuessedColumn> candidates = columns.stream().filter(column -> column.quantity().equals(Optional.of(quantity))).toList();
+        List<GuessedColumn> best = strongest(candidates);
+        if (best.size() > 1 && sameNumbers(best)) {
+            doubts.put(quantity, labels(best) + " hold the same numbers; the first is taken as " + quantity.words());
+            best = best.subList(0, 1);
+        } else if (best.size() == 1 && candidates.size() > 1) {
+            GuessedColumn winner = best.get(0);
+            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + " and not "
+                    + labels(candidates.stream().filter(other -> other != winner).toList()) + ": more speaks for it");
+        }
+        if (best.size() > 1) {
+            questions.put(quantity, new InputException(at(best.get(0)), labels(best) + " could each be " + quantity.words(),
+                    "choose one: " + best.stream().map(column -> option(quantity, column)).collect(Collectors.joining(" or "))));
+        } else if (best.size() == 1) {
+            settled.put(quantity, best.get(0));
+        }
+    }
+
+    private static List<GuessedColumn> strongest(List<GuessedColumn> candidates) {
+        boolean anyVaries = candidates.stream().anyMatch(column -> !column.isConstant());
+        List<GuessedColumn> varying = candidates.stream().filter(column -> !anyVaries || !column.isConstant()).toList();
+        Evidence most = varying.stream().map(GuessedColumn::evidence).max(Evidence::compareTo).orElse(Evidence.NOTHING);
+        return varying.stream().filter(column -> column.evidence() == most).toList();
+    }
+
+    private static boolean sameNumbers(List<GuessedColumn> best) {
+        return best.stream().map(column -> column.column().numbers()).distinct().count() == 1
+                && best.stream().map(GuessedColumn::unit).distinct().count() == 1;
+    }
+
+    private void unitsByIdentity() {
+        GuessedColumn speed = settled.get(Quantity.ENGINE_SPEED);
+        GuessedColumn power = settled.get(Quantity.POWER);
+        GuessedColumn torque = settled.get(Quantity.TORQUE);
+        boolean possible = speed != null && speed.unit().isPresent() && power != null && torque != null;
+        if (possible && (power.unit().isEmpty() || torque.unit().isEmpty())) {
+            Behaviour.unitsByIdentity(speed, power, torque).ifPresent(pair -> {
+                tellUnit(Quantity.POWER, pair.power(), pair);
+                tellUnit(Quantity.TORQUE, pair.torque(), pair);
+            });
+        }
+    }
+
+    private void tellUnit(Quantity quantity, Unit unit, Behaviour.UnitPair pair) {
+        GuessedColumn before = settled.get(quantity);
+        if (before.unit().isEmpty()) {
+            String identity = "power is torque × speed in " + pair.power().symbol() + " and " + pair.torque().symbol();
+            GuessedColumn after = before.withUnit(unit, identity);
+            settled.put(quantity, after);
+            columns.replaceAll(column -> column == before ? after : column);
+            doubts.put(quantity, label(after) + " names no unit; " + unit.symbol() + " is taken because " + identity);
+        }
+    }
+
+    private void askForUnit(Quantity quantity, GuessedColumn column) {
+        if (column.unit().isEmpty()) {
+            String unknown = column.column().unitText();
+            questions.put(quantity, new InputException(at(column),
+                    unknown.isEmpty() ? "the unit of " + quantity.words() + " is not named" : "the unit “" + unknown + "” is not known",
+                    "say it: " + option(quantity, column) + ":UNIT, the unit being one of " + symbols(quantity)));
+        }
+    }
+
+    private String option(Quantity quantity, GuessedColumn column) {
+        boolean unique = columns.stream().filter(other -> other.column().label().equalsIgnoreCase(column.column().label())).count() == 1;
+        return "--column " + ColumnChoice.id(quantity) + "="
+                + (unique ? "\"" + column.column().label() + "\"" : String.valueOf(column.column().index() + 1));
+    }
+
+    private Place at(GuessedColumn column) {
+        return Place.of(export.fileName(), export.dialect().headerLine(), column.column().label());
+    }
+
+    private static String symbols(Quantity quantity) {
+        return Units.of(quantity).stream().map(Unit::symbol).collect(Collectors.joining(", "));
+    }
+
+    private static String labels(List<GuessedColumn> columns) {
+        return columns.stream().map(Settlement::label).collect(Collectors.joining(", "));
+    }
+
+    private static String label(GuessedColumn column) {
+        return "“" + column.column().label() + "”";
+    }
+}

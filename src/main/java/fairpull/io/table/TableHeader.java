@@ -1,0 +1,80 @@
+package fairpull.io.table;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Drift;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The header of a plain table of pulls: which column is where. The case of the names does not matter.
+ *
+ * @param line its line in the file
+ * @param width how many cells it has
+ * @param places the place of each named column, by its name in small letters
+ */
+record TableHeader(int line, int width, Map<String, Integer> places) {
+    private static final List<String> REQUIRED = List.of("install", "part", "pull", "value");
+    private static final String EXPECTED = "the first line must name install, part, pull and value";
+
+    /** {@return how many of the columns that a table needs are among these names} */
+    static long known(List<String> cells) {
+        return cells.stream().map(TableHeader::folded).filter(REQUIRED::contains).distinct().count();
+    }
+
+    /**
+     * Reads a header.
+     *
+     * @throws InputException if a name stands twice or a wanted column is missing
+     */
+    static TableHeader of(String file, Sample.SampleRow row, TableOptions options) {
+        Map<String, Integer> places = new LinkedHashMap<>();
+        for (int column = 0; column < row.cells().size(); column++) {
+            String name = folded(row.cell(column));
+            if (!name.isEmpty() && places.put(name, column) != null) {
+                throw new InputException(Place.of(file, row.line(), name), "two columns have this name", "rename one of them");
+            }
+        }
+        TableHeader header = new TableHeader(row.line(), row.cells().size(), places);
+        header.require(file, options);
+        return header;
+    }
+
+    int place(String name) {
+        return places.get(folded(name));
+    }
+
+    Optional<Integer> minutes() {
+        return Optional.ofNullable(places.get("minutes"));
+    }
+
+    Optional<Integer> session() {
+        return Optional.ofNullable(places.getOrDefault("session", places.get("block")));
+    }
+
+    private void require(String file, TableOptions options) {
+        for (String name : REQUIRED) {
+            require(file, name, EXPECTED);
+        }
+        if (options.drift() != Drift.NONE) {
+            require(file, "minutes", "a drift needs the column minutes: when each pull started");
+        }
+        for (String name : options.covariates()) {
+            require(file, name, "the columns are " + String.join(", ", new ArrayList<>(places.keySet())));
+        }
+    }
+
+    private void require(String file, String name, String remedy) {
+        if (!places.containsKey(folded(name))) {
+            throw new InputException(Place.of(file, line, name), "there is no such column", remedy);
+        }
+    }
+
+    private static String folded(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+}
