@@ -1,0 +1,128 @@
+package fairpull.report.wording;
+
+import fairpull.domain.finding.Checks;
+import fairpull.domain.finding.Finding;
+import fairpull.domain.finding.Interval;
+import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What each check beside the verdict found. A check that does not apply says so. */
+public final class CheckWords {
+    private static final double SMALL_P = 0.05;
+
+    private CheckWords() {
+    }
+
+    /** {@return all checks of a finding, always in the same order} */
+    public static List<Said> all(Finding finding) {
+        List<Said> said = new ArrayList<>();
+        said.add(returnCheck(finding));
+        said.add(drift(finding));
+        said.add(record(finding));
+        said.add(leaveOneOut("pull", finding.leaveOnePullOut(), finding));
+        said.add(leaveOneOut("install", finding.leaveOneInstallOut(), finding));
+        said.add(outliers(finding));
+        said.add(randomisation(finding));
+        said.add(installMeans(finding));
+        return List.copyOf(said);
+    }
+
+    /** {@return whether the last A agrees with the first} */
+    public static Said returnCheck(Finding finding) {
+        return finding.returnCheck().map(check -> returnCheck(check, finding.unit())).orElseGet(() -> new Said(
+                "Return check not applicable",
+                finding.installs().stream().filter(install -> install.part() == Part.A).count() < 2
+                        ? "A was fitted once only, so there is no return to compare."
+                        : "It compares the last A with the first within one session; here each session carries its own A."));
+    }
+
+    private static Said returnCheck(Checks.ReturnCheck check, String unit) {
+        Interval pulls = check.pullOnly();
+        Numbers numbers = Numbers.resolving((pulls.high() - pulls.low()) / 2, unit);
+        String seen = "Last A − first A: " + numbers.signed(check.difference()) + "; ";
+        if (!check.byRecord()) {
+            return new Said("Return: for information", seen + "pull scatter alone gives " + numbers.fromTo(pulls.low(), pulls.high())
+                    + ". Refitting moves an unchanged car too, and no record says by how much.");
+        }
+        Interval both = check.withRefit();
+        return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + "with the refit scatter on record the interval is "
+                + numbers.fromTo(both.low(), both.high()) + (check.cameBack() ? ", which holds 0." : ", which does not hold 0."));
+    }
+
+    /** {@return what changed with the clock} */
+    public static Said drift(Finding finding) {
+        if (finding.settings().drift() == Drift.NONE) {
+            return new Said("Drift not modelled", "The plan names no drift term; the order of installs has to balance it.");
+        }
+        String kind = finding.settings().drift() == Drift.LINEAR ? "straight-line drift" : "curved drift, its straight part";
+        return finding.drift().map(drift -> {
+            Numbers numbers = Numbers.resolving(drift.standardError(), finding.unit());
+            boolean clear = Math.abs(drift.perHour()) > 2 * drift.standardError();
+            return new Said(clear ? "Drift seen, and taken out" : "No clear drift; taken out all the same",
+                    "By the model of a " + kind + ": " + numbers.signed(drift.perHour()) + " an hour, standard error "
+                            + numbers.with(drift.standardError()) + ".");
+        }).orElseGet(() -> new Said("Drift not known", "A " + kind + " is in the model, but these data cannot tell its size."));
+    }
+
+    /** {@return whether the data scatter as the record says} */
+    public static Said record(Finding finding) {
+        return finding.recordCheck().map(check -> new Said(
+                check.pValue() < SMALL_P ? "Scatters more than the record says" : "Scatters as the record says",
+                "F = " + Numbers.resolving(check.f(), "").bare(check.f()) + " with " + Numbers.degreesOfFreedom(check.df1()) + " and "
+                        + Numbers.degreesOfFreedom(check.df2()) + " degrees of freedom, " + Numbers.p(check.pValue()) + "."))
+                .orElseGet(() -> new Said("Record check not applicable", finding.settings().refitRecord().isEmpty()
+                        ? "Judged without a record of refit scatter." : "Too few installs to hold the record against."));
+    }
+
+    private static Said leaveOneOut(String what, Optional<Checks.LeaveOneOut> found, Finding finding) {
+        return found.map(range -> new Said(
+                range.changing().isEmpty() ? "No single " + what + " decides" : "One " + what + " decides",
+                "Leaving out any one " + what + ": " + Numbers.of(finding).signedBare(range.low()) + " … "
+                        + Numbers.of(finding).signed(range.high()) + (range.changing().isEmpty() ? "."
+                        : "; the verdict is another without " + String.join(", ", range.changing()) + ".")))
+                .orElseGet(() -> new Said("Leaving out one " + what + ": not applicable", "There is no verdict to change."));
+    }
+
+    private static Said outliers(Finding finding) {
+        if (finding.outliers().isEmpty()) {
+            return new Said("No pull stands apart", "None is far from the mean of its install, by generalised extreme studentised "
+                    + "deviates at 5" + Numbers.THIN + "%.");
+        }
+        String names = finding.outliers().stream()
+                .map(outlier -> outlier.pull() + " of " + outlier.install() + " by " + Numbers.of(finding).signed(outlier.deviation()))
+                .collect(Collectors.joining(", "));
+        return new Said(finding.outliers().size() == 1 ? "One pull stands apart" : "Pulls stand apart",
+                "From the mean of the install: " + names + ". Kept, and flagged.");
+    }
+
+    private static Said randomisation(Finding finding) {
+        return finding.randomisation().map(test -> new Said("Order drawn", "Randomisation test: " + Numbers.p(test.pValue())
+                + (test.exact() ? ", all " + test.orders() + " orders counted." : ", " + test.orders() + " orders drawn.")))
+                .orElseGet(() -> new Said("Randomisation test not applicable", finding.settings().drawn()
+                        ? "The order was drawn, but there is nothing to test." : "The order was chosen, not drawn."));
+    }
+
+    private static Said installMeans(Finding finding) {
+        if (finding.installMeansTest().isEmpty()) {
+            return new Said("Install-means test not applicable", "There are too few installs for it.");
+        }
+        Numbers numbers = Numbers.of(finding);
+        String interval = finding.installMeansInterval().map(ends -> ", interval " + ends(numbers, ends)).orElse("");
+        return finding.installMeansTest().map(test -> new Said("Test on install means", numbers.signed(test.change()) + interval + ", "
+                + Numbers.p(test.pValue()) + " with " + Numbers.degreesOfFreedom(test.degreesOfFreedom())
+                + " degrees of freedom: the one that anyone can redo.")).get();
+    }
+
+    /** {@return both ends of an interval, an open one in words} */
+    public static String ends(Numbers numbers, Interval interval) {
+        if (Double.isInfinite(interval.low())) {
+            return "up to " + numbers.with(interval.high());
+        }
+        return Double.isInfinite(interval.high()) ? numbers.with(interval.low()) + " and above"
+                : numbers.fromTo(interval.low(), interval.high());
+    }
+}

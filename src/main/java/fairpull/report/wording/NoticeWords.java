@@ -1,0 +1,86 @@
+package fairpull.report.wording;
+
+import fairpull.domain.finding.Notice;
+
+/** One sentence for each notice, with what to do where something can be done. */
+public final class NoticeWords {
+    private NoticeWords() {
+    }
+
+    /** {@return the sentence of a notice whose figures are in {@code unit}} */
+    public static String sentence(Notice notice, String unit) {
+        return switch (notice.code()) {
+            case REFIT_SCATTER_NOT_SEEN -> "Refit scatter came out as zero: these installs are too few to show it, which does not "
+                    + "mean that this rig has none; repeated baselines would give a record.";
+            case UNEQUAL_PULLS -> "Installs have " + whole(notice, 0) + " to " + whole(notice, 1)
+                    + " counted pulls; a change is only announced where the test on install means agrees.";
+            case RECORD_TOO_SMALL -> "The installs scatter more than the rig record says (F = " + given(notice, 0) + ", "
+                    + Numbers.p(notice.figures().get(1)) + "), so the interval may be too short; renew the record, or judge by own data.";
+            case SCATTER_TAKEN_AS_KNOWN -> "Both scatters were taken as known exactly, so the normal distribution was used; "
+                    + "the interval is too short if they are not.";
+            case PULLS_IDENTICAL -> "All pulls of each install are equal to the last digit, which real pulls are not; "
+                    + "check whether one export was taken several times, or values were rounded or copied.";
+            case NO_RETURN_TO_A -> "A was never fitted again after B, so a drift over the day would look the same as a change; "
+                    + "fitting A once more would tell them apart.";
+            case DID_NOT_COME_BACK -> didNotComeBack(notice, unit);
+            case OUTLIERS -> "Far from the other pulls of their install: " + names(notice)
+                    + "; they were kept, and only a cause found in the log would be a reason to leave one out.";
+            case ONE_PULL_DECIDES -> "The verdict would be another one without " + anyOf(notice)
+                    + "; look at its trace and conditions before relying on it.";
+            case ONE_INSTALL_DECIDES -> "The verdict would be another one without " + anyOf(notice)
+                    + "; a further install would say more than further pulls.";
+            case PLANNED_CLOCK_USED -> "The times of the pulls come from the plan, not from the day; "
+                    + "drift is only as right as the day ran to plan, so note the start of each pull.";
+            case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
+                    + "say so in the mapping, as a correction may be missing or applied twice.";
+            case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
+            case PULLS_EXCLUDED -> "Left out, with the reason in the table of pulls: " + names(notice)
+                    + "; the finding with them is given beside it.";
+            case GATES_BROKEN -> "Run although a gate did not hold: " + names(notice) + "; compare their conditions with the others.";
+            case NOT_SEALED -> "The plan was not sealed, so nothing shows that it was made before the data; seal the next one.";
+            case SEALED_AGAIN -> "The plan was sealed " + whole(notice, 0) + " times; the log names every seal, and only the first "
+                    + "can stand for what was meant before the day.";
+            case AMENDED_AFTER_DATA -> "After the first data the plan was amended " + times(notice)
+                    + "; read the reasons, and take the finding as one made knowing data.";
+            case PLAN_CHANGED_BY_HAND -> "The plan is not the one that was sealed and no amendment says why: this is not the "
+                    + "finding that was planned; restore the sealed plan, or amend it with a reason.";
+            case SEAL_CHANGED_BY_HAND -> "The seal file does not belong to the log: it was changed or replaced by hand; "
+                    + "compare its code with the one printed on the run sheet.";
+            case LOG_CHANGED_BY_HAND -> "The log was changed by hand: entry " + whole(notice, 0)
+                    + " does not follow from the one before; nothing from there on can be relied on.";
+            case EXPORT_CHANGED_BY_HAND -> "Not the files that were imported: " + names(notice)
+                    + "; restore them, or exclude those pulls with the reason.";
+            case MAPPING_CHANGED_BY_HAND -> "Read with other columns or units than at import: " + names(notice)
+                    + "; restore the mapping, or import those pulls again.";
+        };
+    }
+
+    private static String didNotComeBack(Notice notice, String unit) {
+        double low = notice.figures().get(1);
+        double high = notice.figures().get(2);
+        Numbers numbers = Numbers.resolving((high - low) / 2, unit);
+        return "The last A does not agree with the first: it differs by " + numbers.signed(notice.figures().get(0)) + " (interval "
+                + numbers.fromTo(low, high) + "); something other than B has changed over the day.";
+    }
+
+    private static String times(Notice notice) {
+        long count = Math.round(notice.figures().get(0));
+        return count == 1 ? "once" : count + " times";
+    }
+
+    private static String whole(Notice notice, int place) {
+        return Long.toString(Math.round(notice.figures().get(place)));
+    }
+
+    private static String given(Notice notice, int place) {
+        return Numbers.resolving(notice.figures().get(place), "").bare(notice.figures().get(place));
+    }
+
+    private static String names(Notice notice) {
+        return String.join(", ", notice.names());
+    }
+
+    private static String anyOf(Notice notice) {
+        return notice.names().size() == 1 ? notice.names().get(0) : "any one of " + names(notice);
+    }
+}

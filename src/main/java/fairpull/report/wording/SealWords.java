@@ -1,0 +1,56 @@
+package fairpull.report.wording;
+
+import fairpull.domain.finding.AmendmentSeen;
+import fairpull.domain.finding.Fate;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.pull.LogEntry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What was fixed before the day, and what was changed since. */
+public final class SealWords {
+    private static final int LONGEST_CHANGE = 160;
+
+    private SealWords() {
+    }
+
+    /** {@return one line: seal, amendments, pulls} */
+    public static String line(Judgement judgement) {
+        long counted = judgement.pulls().stream().filter(pull -> !pull.pull().warmUp()).count();
+        long used = judgement.pulls().stream().filter(pull -> pull.fate() == Fate.USED).count();
+        return seal(judgement) + " · " + (judgement.amendments().isEmpty() ? "no amendments"
+                : FindingWords.count(judgement.amendments().size(), "amendment")) + " · "
+                + FindingWords.count(counted, "counted pull") + ", " + used + " used";
+    }
+
+    /** {@return the seal in words} */
+    public static String seal(Judgement judgement) {
+        return judgement.seal().map(seal -> "Sealed " + Times.full(seal.at()) + ", code " + seal.code()).orElse("Not sealed");
+    }
+
+    /** {@return each amendment: when, before or after the first data, why, and what was changed} */
+    public static List<Said> amendments(Judgement judgement) {
+        List<Said> said = new ArrayList<>();
+        for (AmendmentSeen seen : judgement.amendments()) {
+            String changes = seen.amendment().changes().stream().map(SealWords::change).collect(Collectors.joining("; "));
+            said.add(new Said(Times.full(seen.at()) + (seen.afterFirstData() ? ", after the first data" : ", before the first data"),
+                    seen.amendment().reason() + (changes.isEmpty() ? "" : " (" + changes + ")")));
+        }
+        return said;
+    }
+
+    private static String change(LogEntry.Change change) {
+        if (change.before().isBlank() && change.after().isBlank()) {
+            return change.place();
+        }
+        return change.place() + ": " + value(change.before()) + " → " + value(change.after());
+    }
+
+    private static String value(String json) {
+        if (json.isBlank()) {
+            return "nothing";
+        }
+        return json.length() <= LONGEST_CHANGE ? json : json.substring(0, LONGEST_CHANGE) + "…";
+    }
+}

@@ -1,0 +1,126 @@
+package fairpull.report.write;
+
+import fairpull.domain.finding.Estimate;
+import fairpull.domain.finding.Finding;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.finding.Notice;
+import fairpull.report.wording.CheckWords;
+import fairpull.report.wording.ClaimWords;
+import fairpull.report.wording.FindingWords;
+import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.Numbers;
+import fairpull.report.wording.Said;
+import fairpull.report.wording.SealWords;
+import fairpull.report.wording.SecondaryWords;
+import fairpull.report.wording.Subject;
+import fairpull.report.wording.TippingWords;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A finding as plain text for a terminal of 100 columns. */
+public final class TextFinding {
+    private static final int COLUMNS = 98;
+    private static final int HEAD = 38;
+
+    private TextFinding() {
+    }
+
+    /** {@return the finding of one measure: verdict, paragraph, figures, notices} */
+    public static String text(Finding finding, Subject subject) {
+        return finding(finding, subject) + notices(finding.notices(), finding.unit());
+    }
+
+    /** {@return the finding of a whole test} */
+    public static String text(Judgement judgement) {
+        Finding deciding = judgement.deciding();
+        StringBuilder text = new StringBuilder();
+        text.append(wrapped(judgement.plan().title(), "")).append(wrapped(SealWords.line(judgement), ""));
+        if (!judgement.plan().remark().isBlank()) {
+            text.append(wrapped(judgement.plan().remark(), ""));
+        }
+        text.append('\n').append(finding(deciding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
+        judgement.withExcluded().ifPresent(with -> text.append(wrapped(FindingWords.withExcluded(deciding, with), "")).append('\n'));
+        text.append(section("Further measures", SecondaryWords.all(judgement)));
+        text.append(section("Claims", ClaimWords.all(judgement)));
+        text.append(section("Amendments", SealWords.amendments(judgement)));
+        return text.append(notices(Stream.concat(judgement.notices().stream(), deciding.notices().stream()).toList(), deciding.unit()))
+                .toString();
+    }
+
+    private static String finding(Finding finding, Subject subject) {
+        String head = FindingWords.verdictHead(finding);
+        return head + "\n" + "─".repeat(head.length()) + "\n" + wrapped(FindingWords.paragraph(finding, subject), "") + "\n"
+                + rows(figures(finding)) + rows(CheckWords.all(finding)) + "\n";
+    }
+
+    private static List<Said> figures(Finding finding) {
+        List<Said> figures = new ArrayList<>();
+        finding.estimate().ifPresent(estimate -> figures.addAll(estimate(finding, estimate)));
+        finding.equivalence().ifPresent(tests -> figures.add(new Said("Within ± the worthwhile gain",
+                "± " + Numbers.given(tests.margin(), finding.unit()) + ", two one-sided tests " + Numbers.p(tests.pValue()))));
+        finding.scatter().ifPresent(scatter -> figures.add(new Said("Scatter of pulls, of refits",
+                TippingWords.scatter(scatter.pull(), finding.unit()) + ", "
+                        + TippingWords.scatter(Math.sqrt(scatter.refitVariance()), finding.unit()))));
+        finding.tippingScatter().ifPresent(tipping -> figures.add(new Said("Tipping scatter",
+                TippingWords.scatter(tipping, finding.unit()))));
+        return figures;
+    }
+
+    private static List<Said> estimate(Finding finding, Estimate estimate) {
+        Numbers numbers = Numbers.of(finding);
+        List<Said> figures = new ArrayList<>();
+        figures.add(new Said("Change, B − A", numbers.signed(estimate.change())));
+        finding.interval().ifPresent(interval -> figures.add(new Said(Numbers.percent(interval.level()) + " interval",
+                CheckWords.ends(numbers, interval))));
+        figures.add(new Said("Standard error", TippingWords.scatter(estimate.standardError(), finding.unit())));
+        figures.add(new Said("t, degrees of freedom, p", Numbers.resolving(estimate.t() / 10, "").bare(estimate.t()) + ", "
+                + Numbers.degreesOfFreedom(estimate.degreesOfFreedom()) + ", " + Numbers.p(estimate.pValue())));
+        return figures;
+    }
+
+    private static String section(String title, List<Said> said) {
+        return said.isEmpty() ? "" : title + "\n" + rows(said) + "\n";
+    }
+
+    private static String rows(List<Said> said) {
+        StringBuilder rows = new StringBuilder();
+        for (Said row : said) {
+            boolean fits = row.head().length() <= HEAD - 2;
+            String first = fits ? row.head() + " ".repeat(HEAD - row.head().length()) : wrapped(row.head(), "");
+            String text = wrapped(row.text(), " ".repeat(HEAD));
+            rows.append(first).append(fits ? text.substring(HEAD) : text);
+        }
+        return rows.toString();
+    }
+
+    private static String notices(List<Notice> notices, String unit) {
+        StringBuilder text = new StringBuilder();
+        notices.stream().sorted(Comparator.comparing((Notice notice) -> notice.code().severity()).reversed()).forEach(notice -> {
+            String mark = switch (notice.code().severity()) {
+                case ALARM -> "ALARM    ";
+                case WARNING -> "Warning  ";
+                case INFORMATION -> "Note     ";
+            };
+            text.append(mark).append(wrapped(NoticeWords.sentence(notice, unit), " ".repeat(mark.length())).substring(mark.length()));
+        });
+        return text.toString();
+    }
+
+    /** Lines of at most {@link #COLUMNS}, each indented and ended. */
+    private static String wrapped(String text, String indent) {
+        StringBuilder lines = new StringBuilder();
+        StringBuilder line = new StringBuilder(indent);
+        for (String word : text.strip().split("[ \\t\\r\\n]+")) {
+            boolean begun = line.length() > indent.length();
+            if (begun && line.length() + 1 + word.length() > COLUMNS) {
+                lines.append(line).append('\n');
+                line = new StringBuilder(indent);
+                begun = false;
+            }
+            line.append(begun ? " " : "").append(word);
+        }
+        return lines.append(line).append('\n').toString();
+    }
+}
