@@ -7,9 +7,9 @@ import fairpull.domain.plan.Correction;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -40,7 +40,7 @@ final class ImportVerb extends Verb {
 
     @Option(names = "--column", paramLabel = "QUANTITY=NAME[:UNIT]",
             description = "Which column is read as what, where the guess is not wanted: power=\"P wheel\":kW, engine-speed=3.")
-    private Map<String, String> columns = Map.of();
+    private List<String> columns = List.of();
 
     @Option(names = "--corrected", paramLabel = "STANDARD", description = "What the values are corrected to: none, sae-j1349 …, unknown; "
             + "default: as remembered for this header, else unknown.")
@@ -62,7 +62,7 @@ final class ImportVerb extends Verb {
             throw new UsageException("--pull", "needs --install");
         }
         List<ImportPulls.Taken> taken = ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
-                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, ColumnOption.choices(columns), correction(),
+                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, columns, correction(),
                 Optional.ofNullable(at).map(ImportVerb::time)), now());
         taken.forEach(one -> say(one.pull() + "  " + one.file() + one.values().entrySet().stream()
                 .map(value -> String.format(Locale.ROOT, "  %s %.4g %s", value.getKey().name(), value.getValue(),
@@ -80,7 +80,7 @@ final class ImportVerb extends Verb {
     static OffsetDateTime time(String text) {
         try {
             return OffsetDateTime.parse(text.strip().replace(' ', 'T'));
-        } catch (java.time.format.DateTimeParseException malformed) {
+        } catch (DateTimeParseException malformed) {
             throw new UsageException("--at", "expected a time with its offset, such as 2026-05-09T09:42:00+02:00; found “" + text + "”");
         }
     }

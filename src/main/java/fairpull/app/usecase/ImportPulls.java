@@ -20,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,12 +52,12 @@ public final class ImportPulls {
      * @param install the install they belong to; empty where the file names say
      * @param firstPull the number of the first of them; the next free one where it is not given
      * @param warmUps whether they are warm-ups
-     * @param columns which column is which quantity, where the reader's guess is not wanted
+     * @param columns which column is which quantity, as typed ({@code power=P wheel:kW}), where the reader's guess is not wanted
      * @param corrected what the values are corrected to; empty: not known, or as remembered for this header
      * @param startedAt when the pull started, for a single file
      */
     public record Request(Path folder, List<Path> files, Optional<String> install, OptionalInt firstPull, boolean warmUps,
-            Map<Quantity, ColumnChoice> columns, Optional<Correction> corrected, Optional<OffsetDateTime> startedAt) {
+            List<String> columns, Optional<Correction> corrected, Optional<OffsetDateTime> startedAt) {
     }
 
     /**
@@ -169,6 +170,16 @@ public final class ImportPulls {
             Mapping known = remembered.get();
             return new Mapping(known.fingerprint(), known.columns(), request.corrected().or(known::corrected));
         }
-        return ColumnGuess.mapping(export, request.columns(), request.corrected());
+        return ColumnGuess.mapping(export, choices(), request.corrected());
+    }
+
+    private Map<Quantity, ColumnChoice> choices() {
+        Map<Quantity, ColumnChoice> choices = new EnumMap<>(Quantity.class);
+        for (String typed : request.columns()) {
+            Map.Entry<Quantity, ColumnChoice> choice = ColumnChoice.parse(typed).orElseThrow(() -> new UsageException("--column",
+                    "expected QUANTITY=NAME[:UNIT], such as power=\"P wheel\":kW; found “" + typed + "”"));
+            choices.put(choice.getKey(), choice.getValue());
+        }
+        return choices;
     }
 }

@@ -4,7 +4,6 @@ import fairpull.domain.InputException;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.finding.PullTable;
-import fairpull.domain.plan.Drift;
 import fairpull.engine.judging.Judge;
 import fairpull.io.table.PullTableReader;
 import fairpull.io.table.TableOptions;
@@ -17,7 +16,7 @@ public final class JudgeTable {
 
     /** {@return the finding of a table under some settings} */
     public static Finding judge(Path file, JudgeSettings settings, String unit) {
-        PullTable table = PullTableReader.read(file, new TableOptions(settings.covariates(), settings.drift() != Drift.NONE, unit));
+        PullTable table = PullTableReader.read(file, new TableOptions(settings.covariates(), settings.drift(), unit));
         try {
             return Judge.judge(table, settings);
         } catch (IllegalArgumentException notEstimable) {

@@ -1,0 +1,51 @@
+package fairpull.app.usecase;
+
+import fairpull.io.json.PreviewJson;
+import fairpull.io.table.ExportReader;
+import fairpull.io.table.GuessedColumn;
+import fairpull.io.table.Preview;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** Says how exports would be read, and takes nothing. */
+public final class PreviewExport {
+    private static final int ROWS_SHOWN = 3;
+
+    private PreviewExport() {
+    }
+
+    /** {@return columns, guesses with their reasons, first rows and doubts of some files} */
+    public static Answer preview(List<Path> files) {
+        List<Preview> previews = files.stream().map(file -> Preview.of(ExportReader.read(file))).toList();
+        StringBuilder text = new StringBuilder();
+        previews.forEach(preview -> text.append(words(preview)));
+        return new Answer(text.toString(), json(previews));
+    }
+
+    private static String words(Preview preview) {
+        StringBuilder text = new StringBuilder();
+        text.append(preview.export().fileName()).append(": ").append(preview.export().rows()).append(" rows, ")
+                .append(preview.export().columns().size()).append(" columns\n");
+        for (GuessedColumn column : preview.columns()) {
+            text.append(String.format(Locale.ROOT, "  %3d  %-32s  %-24s  %s%n", column.column().index() + 1, column.column().label(),
+                    reading(column), column.reason()));
+        }
+        preview.firstRows().stream().limit(ROWS_SHOWN).forEach(row -> text.append("       ").append(String.join(" | ", row)).append('\n'));
+        preview.doubts().forEach(doubt -> text.append("  doubt: ").append(doubt).append('\n'));
+        preview.questions().forEach(question -> text.append("  to be said: ").append(question).append('\n'));
+        return text.toString();
+    }
+
+    private static String reading(GuessedColumn column) {
+        return column.quantity().map(quantity -> quantity.words() + column.unit().map(unit -> " in " + unit.symbol()).orElse(", unit?"))
+                .orElse("not used");
+    }
+
+    private static String json(List<Preview> previews) {
+        return PreviewJson.document(previews.stream().map(preview -> new PreviewJson.File(preview.export().fileName(),
+                preview.export().rows(), preview.columns().stream().map(column -> new PreviewJson.Column(column.column().index() + 1,
+                        column.column().label(), column.quantity(), column.unit(), column.reason())).toList(),
+                preview.doubts(), preview.questions())).toList());
+    }
+}
