@@ -30,7 +30,7 @@ sound <- function(r, limit_df, alpha, wanted) {
 orders <- c("ABA", "BAB", "ABBA", "ABAB", "BABA", "BAAB", "AABB", "ABABA", "BABAB", "ABBAB", "AABBA", "AAABB", "ABABAB", "ABBAAB", "ABABABA",
             "ABBABAAB", "ABABABAB")
 draw <- function() {
-  order <- sample(orders, 1, prob = c(rep(2, 8), 4, rep(1, 8)))
+  order <- sample(orders, 1, prob = c(rep(2, 7), 4, rep(1, 9)))
   list(order = order, pulls = sample(1:10, 1), sp = sample(c(.25, .6, .8, 1, 1.2, 1.5, 2, 3.7), 1), ratio = sample(c(.1, .25, .5, 1, 2, 5), 1),
        nur = sample(c(0, 0, 2, 4, 20), 1), nup = sample(c(0, 0, 5, 10, 30), 1), alpha = sample(c(.05, .05, .01, .1), 1), power = sample(c(.8, .9), 1),
        drift = runif(1) < .4, interval = sample(c(5, 3, 4.5, 8, 12), 1), swap = sample(c(20, 0, 12.5, 45, 150), 1), stretch = sample(c(.3, .7, .95, 1.05, 1.4, 3), 1))
@@ -49,9 +49,11 @@ answer <- function(k) {
   sr <- k$ratio * k$sp
   core <- core_(k$order, k$pulls, k$sp, sr, k$nur, k$nup, k$drift, k$interval, k$swap)
   gain <- if (!is.null(k$gain)) k$gain else if (is.null(core)) 2 * k$sp else {
-    # the longest orders get gains within reach of their pulls: a hundred dense fits of 800 pulls take an hour
-    stretch <- if (nchar(k$order) > 5) max(k$stretch, 1.05) else k$stretch
-    signif(stretch * gain_(core$se, core$df, k$alpha, k$power), 3)
+    # Mostly a gain that some number of pulls can reach: finding that a hundred pulls an install do not reach it takes a hundred dense fits
+    # of up to 800 pulls, so plans of three installs alone are asked that.
+    detectable <- gain_(core$se, core$df, k$alpha, k$power); limit <- gain_(core$limitSe, core$limitDf, k$alpha, k$power)
+    signif(if (k$stretch > 1 || nchar(k$order) == 3) k$stretch * detectable else if (nchar(k$order) < 6 && limit < detectable)
+      limit + k$stretch * (detectable - limit) else 1.05 * detectable, 3)
   }
   r <- size_ref(k$order, k$pulls, k$sp, sr, k$nur, k$nup, gain, k$alpha, k$power, k$drift, k$interval, k$swap)
   if (!is.null(core)) attr(r, "limitSe") <- core$limitSe
