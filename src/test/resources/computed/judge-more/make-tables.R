@@ -1,4 +1,4 @@
-# Usage: Rscript make-tables.R [OUTFOLDER]   (about ten minutes)
+# Usage: Rscript make-tables.R [OUTFOLDER]   (about a minute)
 # Draws the tables of pulls, computes what judge must say of each by reference.R, checks that by check.R, leaves out figures
 # on which the two differ, and writes a CSV and a JSON a table. Every fit is done on values shifted and scaled to order one,
 # since the optimisers inside R lose digits on values near 1e6 or 1e-6; the figures are scaled back afterwards.

@@ -1,4 +1,4 @@
-# Usage: Rscript make-grid.R [OUT.json]   (takes a few minutes)
+# Usage: Rscript make-grid.R [OUT.json]   (about a minute)
 # Runs size_ref over a drawn grid of plans and writes one record a plan, figures to 15 significant digits.
 here <- dirname(sub("--file=", "", grep("--file=", commandArgs(FALSE), value = TRUE)))
 source(file.path(here, "size-reference.R"))
