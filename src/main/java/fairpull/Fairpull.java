@@ -1,5 +1,7 @@
 package fairpull;
 
+import fairpull.cli.CommandLineProgram;
+
 /** The only main: a verb goes to the command line. */
 public final class Fairpull {
     private Fairpull() {
@@ -7,6 +9,6 @@ public final class Fairpull {
 
     /** Starts the program. */
     public static void main(String[] arguments) {
-        System.exit(0);
+        System.exit(CommandLineProgram.run(arguments));
     }
 }

@@ -12,6 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -37,6 +41,17 @@ public final class CommandLineProgram implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Clock clock;
+
+    /** Makes a program that prints to the given writers and takes the time from a clock. */
+    public CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock) {
+        this.out = out;
+        this.err = err;
+        this.clock = clock;
+    }
+
     /** Gives the version of the build. */
     static final class VersionText implements IVersionProvider {
         @Override
@@ -49,12 +64,13 @@ public final class CommandLineProgram implements Runnable {
     public static int run(String[] arguments) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        return run(arguments, new PrintWriter(out, true), new PrintWriter(err, true));
+        return new CommandLineProgram(new PrintWriter(out, true), new PrintWriter(err, true), Clock.systemDefaultZone())
+                .runVerb(List.of(arguments));
     }
 
-    /** {@return the exit status of a command line that prints to the given writers} */
-    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
-        CommandLine line = new CommandLine(new CommandLineProgram())
+    /** {@return the exit status of a command line} */
+    public int runVerb(List<String> arguments) {
+        CommandLine line = new CommandLine(this)
                 .setOut(out)
                 .setErr(err)
                 .setUsageHelpWidth(100)
@@ -63,7 +79,7 @@ public final class CommandLineProgram implements Runnable {
                 .setParameterExceptionHandler(CommandLineProgram::wrongUsage)
                 .setExecutionExceptionHandler((trouble, command, parsed) -> explain(trouble, command));
         line.registerConverter(Path.class, Path::of);
-        return line.execute(arguments);
+        return line.execute(arguments.toArray(String[]::new));
     }
 
     @Override
@@ -119,6 +135,11 @@ public final class CommandLineProgram implements Runnable {
 
     private static String oneLine(String text) {
         return text.replaceAll("\\s*\\R\\s*", " ");
+    }
+
+    /** {@return now, to the second, with the zone's offset} */
+    OffsetDateTime now() {
+        return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
     }
 
     /** {@return the exit status of a verb that did its work} */

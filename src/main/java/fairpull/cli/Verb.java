@@ -1,14 +1,13 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
-import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What every verb has: help, the choice of JSON, and the way to print an answer. */
@@ -17,6 +16,9 @@ import picocli.CommandLine.Spec;
 abstract class Verb implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
+
+    @ParentCommand
+    private CommandLineProgram program;
 
     @Option(names = "--json", description = "Print one JSON document and nothing else.")
     private boolean json;
@@ -45,8 +47,13 @@ abstract class Verb implements Callable<Integer> {
     }
 
     /** {@return now, to the second, with the zone's offset} */
-    protected static OffsetDateTime now() {
-        return OffsetDateTime.now(Clock.systemDefaultZone()).truncatedTo(ChronoUnit.SECONDS);
+    protected final OffsetDateTime now() {
+        return program.now();
+    }
+
+    /** {@return the program this verb belongs to} */
+    protected final CommandLineProgram program() {
+        return program;
     }
 
     /** {@return the options that were typed, by their first name} */

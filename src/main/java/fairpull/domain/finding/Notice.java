@@ -63,7 +63,19 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         /** A further measure without enough values to be judged. Names: measures. */
         MEASURE_NOT_SEEN(Severity.WARNING),
         /** Gates that did not hold. Names: pulls. */
-        GATES_BROKEN(Severity.WARNING);
+        GATES_BROKEN(Severity.WARNING),
+        /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
+        PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
+        /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */
+        PLAN_ORDER_LEANS(Severity.WARNING),
+        /** Of a plan: one pull an install; pull scatter cannot be told from refit scatter. */
+        PLAN_SINGLE_PULLS(Severity.WARNING),
+        /** Of a plan: installs without warm-up pulls. */
+        PLAN_NO_WARM_UPS(Severity.WARNING),
+        /** Of a plan: no worthwhile gain, so “no difference that matters” can never be said. */
+        PLAN_NO_WORTHWHILE_GAIN(Severity.WARNING),
+        /** Of a plan: no figures for pull and refit scatter, so it is not known what it can see. */
+        PLAN_NOT_SIZED(Severity.INFORMATION);
 
         private final Severity severity;
 

@@ -9,6 +9,10 @@ public final class SizeJson {
 
     /** {@return the answer as a document} */
     public static String document(SizeAnswer answer) {
+        return tree(answer).document();
+    }
+
+    static Tree tree(SizeAnswer answer) {
         return Tree.empty()
                 .number("power", answer.power())
                 .number("detectableGain", answer.detectableGain())
@@ -18,7 +22,6 @@ public final class SizeJson {
                 .number("limit", answer.limit())
                 .number("leastRandomisationP", answer.leastRandomisationP())
                 .whole("pullsNeeded", answer.pullsNeeded())
-                .whole("installsNeeded", answer.installsNeeded())
-                .document();
+                .whole("installsNeeded", answer.installsNeeded());
     }
 }

@@ -1,0 +1,101 @@
+package fairpull.engine.planning;
+
+import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.Notice.Code;
+import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Part;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.plan.Session;
+import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
+import java.util.List;
+
+/** Holds a plan against what a fair comparison has: a return to A, enough installs, an order that drift cannot pass for a gain. */
+public final class PlanReview {
+    private final Plan plan;
+    private final List<Install> installs;
+    private final List<Notice> notices = new ArrayList<>();
+
+    private PlanReview(Plan plan) {
+        this.plan = plan;
+        this.installs = plan.sequence().installs().toList();
+    }
+
+    /** {@return what the plan lacks; nothing where it lacks nothing} */
+    public static List<Notice> review(Plan plan) {
+        PlanReview review = new PlanReview(plan);
+        review.installs();
+        review.order();
+        review.pulls();
+        review.question();
+        return review.notices;
+    }
+
+    private void installs() {
+        boolean record = plan.rig().refitScatter().filter(Scatter::isRecord).isPresent();
+        int terms = plan.sequence().sessions().size() + 1 + plan.analysis().drift().terms();
+        if (!record && installs.size() <= terms) {
+            notices.add(Notice.of(Code.PLAN_TOO_FEW_INSTALLS, (double) installs.size(), (double) (terms + 1)));
+        }
+    }
+
+    private void order() {
+        boolean returns = plan.sequence().sessions().stream().anyMatch(PlanReview::returnsToA);
+        if (!returns) {
+            notices.add(Notice.of(Code.NO_RETURN_TO_A));
+        }
+        if (plan.analysis().drift() == Drift.NONE && returns && plan.sequence().sessions().stream().anyMatch(one -> lean(one) != 0)) {
+            notices.add(Notice.of(Code.PLAN_ORDER_LEANS));
+        }
+    }
+
+    /** Some part stands both before and after the other one. */
+    private static boolean returnsToA(Session session) {
+        List<Part> parts = session.installs().stream().map(Install::part).toList();
+        return comesBack(parts, Part.A, Part.B) || comesBack(parts, Part.B, Part.A);
+    }
+
+    private static boolean comesBack(List<Part> parts, Part part, Part other) {
+        int between = parts.indexOf(other);
+        return between > 0 && parts.get(0) == part && parts.lastIndexOf(part) > between;
+    }
+
+    /**
+     * {@return how much later B stands than A on average, in installs, as a whole number: Σ position of B × count of A − the reverse}
+     *
+     * <p>Where it is not 0 a linear drift that is not modelled passes for a change (design of comparisons in blocks; elementary algebra).
+     */
+    private static long lean(Session session) {
+        long[] sum = new long[Part.values().length];
+        long[] count = new long[Part.values().length];
+        for (int i = 0; i < session.installs().size(); i++) {
+            int part = session.installs().get(i).part().ordinal();
+            sum[part] += i;
+            count[part]++;
+        }
+        return count[0] == 0 || count[1] == 0 ? 0 : sum[1] * count[0] - sum[0] * count[1];
+    }
+
+    private void pulls() {
+        IntSummaryStatistics counted = installs.stream().mapToInt(Install::countedPulls).summaryStatistics();
+        if (counted.getMax() == 1) {
+            notices.add(Notice.of(Code.PLAN_SINGLE_PULLS));
+        } else if (counted.getMin() < counted.getMax()) {
+            notices.add(Notice.of(Code.UNEQUAL_PULLS, (double) counted.getMin(), (double) counted.getMax()));
+        }
+        if (installs.stream().anyMatch(install -> install.warmUpPulls() == 0)) {
+            notices.add(Notice.of(Code.PLAN_NO_WARM_UPS));
+        }
+    }
+
+    private void question() {
+        if (plan.question().worthwhileGainSi().isEmpty()) {
+            notices.add(Notice.of(Code.PLAN_NO_WORTHWHILE_GAIN));
+        }
+        if (plan.rig().pullScatter().isEmpty() || plan.rig().refitScatter().isEmpty()) {
+            notices.add(Notice.of(Code.PLAN_NOT_SIZED));
+        }
+    }
+}
