@@ -1,0 +1,136 @@
+package fairpull.engine.planning;
+
+import fairpull.domain.finding.SizeAnswer;
+import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Sides;
+import fairpull.engine.stats.NoncentralT;
+import fairpull.engine.stats.Randomisation;
+import fairpull.engine.stats.Roots;
+import fairpull.engine.stats.StudentT;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What a sequence can see: standard error by generalised least squares at the scatter given, degrees of freedom by the expected
+ * information, power from the non-central t, and what it would take to reach the power wanted.
+ *
+ * <p>Checked against: dense matrices and the non-central t of R (computed/size-r).
+ */
+public final class Sizing {
+    private static final int MOST_PULLS = 100;
+    private static final int MOST_INSTALLS = 30;
+    private static final int FEWEST_INSTALLS = 3;
+    /** Where the power wanted is not reached at this many standard errors it never will be. */
+    private static final double OUT_OF_REACH = 1e290;
+    private static final double ACCURACY = 1e-13;
+
+    private Sizing() {
+    }
+
+    /**
+     * What a sequence can see.
+     *
+     * @param question order, pulls, scatter, gain, test and clock
+     * @return the answer; figures are empty where the sequence cannot be judged or the power wanted is out of reach
+     * @throws IllegalArgumentException if the order is malformed or a figure is out of its range
+     */
+    public static SizeAnswer size(SizeQuestion question) {
+        requireSound(question);
+        SequenceDesign design = SequenceDesign.of(question);
+        Optional<Precision> precision = Precision.of(design, question);
+        return new SizeAnswer(
+                figure(precision.map(p -> power(p, question.gain(), question))),
+                precision.map(p -> detectableGain(p, question)).orElse(OptionalDouble.empty()),
+                figure(precision.map(Precision::standardError)),
+                figure(precision.map(Precision::degreesOfFreedom)),
+                design.minutes(),
+                precision.flatMap(p -> Precision.withoutPullScatter(design, question)).map(p -> detectableGain(p, question))
+                        .orElse(OptionalDouble.empty()),
+                Randomisation.leastPValue(design.sessionOfInstall(), design.installIsB()),
+                pullsNeeded(question),
+                installsNeeded(question));
+    }
+
+    private static OptionalDouble figure(Optional<Double> figure) {
+        return figure.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalInt pullsNeeded(SizeQuestion question) {
+        for (int pulls = 1; pulls <= MOST_PULLS; pulls++) {
+            if (reaches(question.withPulls(pulls))) {
+                return OptionalInt.of(pulls);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static OptionalInt installsNeeded(SizeQuestion question) {
+        for (int installs = FEWEST_INSTALLS; installs <= MOST_INSTALLS; installs++) {
+            if (reaches(question.withSequence("AB".repeat(installs).substring(0, installs)))) {
+                return OptionalInt.of(installs);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static boolean reaches(SizeQuestion question) {
+        return Precision.of(SequenceDesign.of(question), question)
+                .filter(p -> power(p, question.gain(), question) >= question.powerWanted()).isPresent();
+    }
+
+    /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
+    private static double power(Precision precision, double gain, SizeQuestion question) {
+        double df = precision.degreesOfFreedom();
+        double noncentrality = gain / precision.standardError();
+        if (question.sides() == Sides.ONE) {
+            return 1 - NoncentralT.cdf(StudentT.upperQuantile(question.errorRate(), df), df, noncentrality);
+        }
+        double critical = StudentT.upperQuantile(question.errorRate() / 2, df);
+        return 1 - NoncentralT.cdf(critical, df, noncentrality) + NoncentralT.cdf(-critical, df, noncentrality);
+    }
+
+    private static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
+        double se = precision.standardError();
+        if (question.powerWanted() <= question.errorRate()) {
+            return OptionalDouble.of(0);
+        }
+        double low = 0;
+        double high = 4 * se;
+        while (power(precision, high, question) < question.powerWanted()) {
+            low = high;
+            high *= 4;
+            if (high > OUT_OF_REACH * se) {
+                return OptionalDouble.empty();
+            }
+        }
+        return OptionalDouble.of(Roots.between(gain -> power(precision, gain, question) - question.powerWanted(), low, high, ACCURACY));
+    }
+
+    private static void requireSound(SizeQuestion question) {
+        require(question.pulls() >= 1, "counted pulls per install must be 1 or more", question.pulls());
+        require(question.warmUps() >= 0, "warm-up pulls must be 0 or more", question.warmUps());
+        require(positive(question.pullScatter()), "pull scatter must be above 0", question.pullScatter());
+        require(positive(question.refitScatter()), "refit scatter must be above 0", question.refitScatter());
+        require(question.pullDegreesOfFreedom() >= 0, "degrees of freedom must be 0 or more", question.pullDegreesOfFreedom());
+        require(question.refitDegreesOfFreedom() >= 0, "degrees of freedom must be 0 or more", question.refitDegreesOfFreedom());
+        require(positive(question.gain()), "the gain must be above 0", question.gain());
+        require(question.powerWanted() > 0 && question.powerWanted() < 1, "the power wanted must lie between 0 and 1",
+                question.powerWanted());
+        require(question.errorRate() > 0 && question.errorRate() < 0.5, "the error rate must lie between 0 and 0.5",
+                question.errorRate());
+        require(positive(question.clock().intervalMinutes()), "the interval must be above 0 minutes", question.clock().intervalMinutes());
+        require(question.clock().swapMinutes() >= 0, "a swap must take 0 minutes or more", question.clock().swapMinutes());
+        require(question.clock().setUpMinutes() >= 0, "set-up must take 0 minutes or more", question.clock().setUpMinutes());
+    }
+
+    private static boolean positive(double figure) {
+        return figure > 0 && Double.isFinite(figure);
+    }
+
+    private static void require(boolean sound, String rule, double was) {
+        if (!sound) {
+            throw new IllegalArgumentException(rule + ", was " + was);
+        }
+    }
+}

@@ -1,0 +1,206 @@
+package fairpull.engine.stats;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What the fixed part of the model y = Xβ + Zr + e is made of, reduced to the sums that the fit needs: for each number of pulls per
+ * install the cross products of install means, and the cross products within installs. Everything of V = s_p²·I + s_r²·ZZᵀ splits per
+ * install of n pulls into the mean direction, eigenvalue s_p² + n·s_r², and the rest, eigenvalue s_p²; so a fit costs as much as there
+ * are different numbers of pulls, however many pulls there are. Columns are made orthonormal first; the contrast of a coefficient is
+ * carried along. The constant is always among the columns.
+ */
+public final class InstallDesign {
+    /** The index of the constant, which every design holds. */
+    public static final int CONSTANT = -1;
+
+    private final int[] install;
+    private final int[] sizes;
+    private final Columns columns;
+    private final int[] groupOf;
+    private final int[] groupSize;
+    private final int[] groupCount;
+    private final double[][] between;
+    private final double[] within;
+    private final double[][] installMeans;
+
+    private InstallDesign(int[] install, int installs, Columns columns) {
+        this.install = install.clone();
+        this.columns = columns;
+        sizes = new int[installs];
+        for (int i : install) {
+            sizes[i]++;
+        }
+        groupSize = Arrays.stream(sizes).distinct().sorted().toArray();
+        groupCount = new int[groupSize.length];
+        groupOf = new int[installs];
+        for (int i = 0; i < installs; i++) {
+            groupOf[i] = Arrays.binarySearch(groupSize, sizes[i]);
+            groupCount[groupOf[i]]++;
+        }
+        int p = columns.rank();
+        installMeans = new double[installs][p];
+        between = new double[groupSize.length][p * p];
+        within = new double[p * p];
+        sumUp();
+    }
+
+    /**
+     * A design.
+     *
+     * @param install for each pull the index of its install: 0 … number of installs − 1, each with at least one pull
+     * @param columns the columns of X but for the constant, which is always there and comes first; one that is a combination of those
+     *     before it is left out, so the one asked about comes last
+     * @return the design
+     * @throws IllegalArgumentException if an install has no pull or a column another length
+     */
+    public static InstallDesign of(int[] install, List<double[]> columns) {
+        int installs = Arrays.stream(install).max().orElse(-1) + 1;
+        if (Arrays.stream(install).distinct().count() != installs) {
+            throw new IllegalArgumentException("every install needs a pull");
+        }
+        for (double[] column : columns) {
+            if (column.length != install.length) {
+                throw new IllegalArgumentException("a column has " + column.length + " entries for " + install.length + " pulls");
+            }
+        }
+        double[] constant = new double[install.length];
+        Arrays.fill(constant, 1);
+        List<double[]> all = new ArrayList<>();
+        all.add(constant);
+        all.addAll(columns);
+        return new InstallDesign(install, installs, Columns.of(all));
+    }
+
+    /**
+     * The design of the install means: one row an install, the means of the columns, all installs weighted alike.
+     *
+     * @param install as in {@link #of}
+     * @param columns as in {@link #of}
+     * @return a design with one pull per install
+     */
+    public static InstallDesign ofMeans(int[] install, List<double[]> columns) {
+        int installs = Arrays.stream(install).max().orElse(-1) + 1;
+        int[] index = new int[installs];
+        Arrays.setAll(index, i -> i);
+        List<double[]> means = new ArrayList<>();
+        for (double[] column : columns) {
+            means.add(OneWay.of(install, column).means());
+        }
+        return of(index, means);
+    }
+
+    private void sumUp() {
+        int p = rank();
+        double[] row = new double[p];
+        for (int k = 0; k < install.length; k++) {
+            for (int j = 0; j < p; j++) {
+                installMeans[install[k]][j] += columns.orthonormal().get(j)[k] / sizes[install[k]];
+            }
+        }
+        for (int k = 0; k < install.length; k++) {
+            for (int j = 0; j < p; j++) {
+                row[j] = columns.orthonormal().get(j)[k] - installMeans[install[k]][j];
+            }
+            Sums.addOuter(within, 1, row, row);
+        }
+        for (int i = 0; i < sizes.length; i++) {
+            Sums.addOuter(between[groupOf[i]], 1, installMeans[i], installMeans[i]);
+        }
+    }
+
+    /** {@return number of pulls} */
+    public int pulls() {
+        return install.length;
+    }
+
+    /** {@return number of installs} */
+    public int installs() {
+        return sizes.length;
+    }
+
+    /** {@return rank of X} */
+    public int rank() {
+        return columns.rank();
+    }
+
+    /** {@return whether the coefficient of a column can be told apart from those before it} */
+    public boolean estimable(int column) {
+        return columns.kept(column + 1);
+    }
+
+    /** {@return pulls per install where all installs have equally many} */
+    public OptionalInt equalPulls() {
+        return groupSize.length == 1 ? OptionalInt.of(groupSize[0]) : OptionalInt.empty();
+    }
+
+    /** Whether every column is constant within installs: pulls then carry nothing on them beyond their mean. */
+    boolean withinVanishes() {
+        double largest = 0;
+        for (double product : within) {
+            largest = Math.max(largest, Math.abs(product));
+        }
+        return largest < 1e-24;
+    }
+
+    /**
+     * The sums of a response, all of the data that a fit needs.
+     *
+     * @param values one a pull
+     * @return its sums in this design
+     */
+    public ResponseSums sumsOf(double[] values) {
+        return ResponseSums.of(this, values);
+    }
+
+    double[] contrastFor(int column) {
+        if (!estimable(column)) {
+            throw new IllegalArgumentException("the coefficient of column " + column + " cannot be told apart from those before it");
+        }
+        return columns.contrastFor(column + 1);
+    }
+
+    int installOf(int pull) {
+        return install[pull];
+    }
+
+    int[] sizes() {
+        return sizes;
+    }
+
+    int groupOf(int installIndex) {
+        return groupOf[installIndex];
+    }
+
+    int groups() {
+        return groupSize.length;
+    }
+
+    int groupSize(int group) {
+        return groupSize[group];
+    }
+
+    int groupCount(int group) {
+        return groupCount[group];
+    }
+
+    /** Sum over the group's installs of x̄x̄ᵀ. */
+    double[] between(int group) {
+        return between[group];
+    }
+
+    /** Sum over all pulls of (x − x̄)(x − x̄)ᵀ. */
+    double[] within() {
+        return within;
+    }
+
+    double[] meanOf(int installIndex) {
+        return installMeans[installIndex];
+    }
+
+    List<double[]> orthonormal() {
+        return columns.orthonormal();
+    }
+}
