@@ -2,16 +2,19 @@ package fairpull.engine.curve;
 
 import fairpull.domain.plan.Definition;
 import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.engine.curve.Outcome.Reason;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
  * The value of a measure in one pull.
  *
- * <p>Values over engine speed come from the {@link Sweep} alone. Power is torque × engine speed where the pull has no power,
- * torque is power ÷ engine speed where it has no torque (definition of power, all in SI).
+ * <p>Values over engine speed come from the {@link Sweep} alone; the peak of a pull without engine speed comes from all of its rows.
+ * Power is torque × engine speed where the pull has no power, torque is power ÷ engine speed where it has no torque (definition of
+ * power, all in SI).
  */
 public final class MeasureValue {
     private MeasureValue() {
@@ -33,7 +36,9 @@ public final class MeasureValue {
 
             @Override
             public Outcome peak(Definition.Peak peak) {
-                return onCurve(channels, peak.quantity(), curve -> Outcome.value(curve.peak()));
+                return channels.find(Quantity.ENGINE_SPEED).isPresent()
+                        ? onCurve(channels, peak.quantity(), curve -> Outcome.value(curve.peak()))
+                        : peakOfAll(channels, peak.quantity());
             }
 
             @Override
@@ -62,6 +67,11 @@ public final class MeasureValue {
         }
         Optional<SpeedCurve> curve = Sweep.of(channels).flatMap(sweep -> SpeedCurve.of(channels, quantity, sweep));
         return curve.map(measure).orElseGet(() -> Outcome.missing(Reason.NO_SWEEP, Quantity.ENGINE_SPEED));
+    }
+
+    private static Outcome peakOfAll(Channels channels, Quantity quantity) {
+        OptionalDouble largest = channels.find(quantity).stream().flatMapToDouble(Samples::stream).filter(Double::isFinite).max();
+        return largest.isPresent() ? Outcome.value(largest.getAsDouble()) : Outcome.missing(Reason.CHANNEL_ABSENT, quantity);
     }
 
     private static Outcome meanOver(SpeedCurve curve, Definition.MeanOverBand band) {

@@ -32,8 +32,9 @@ final class SpeedCurve {
         TreeMap<Double, Mean> bySpeed = new TreeMap<>();
         for (int row = sweep.first(); row <= sweep.last(); row++) {
             double here = value.at(row);
-            if (Double.isFinite(here) && Double.isFinite(speed.at(row))) {
-                bySpeed.computeIfAbsent(speed.at(row), key -> new Mean()).add(here);
+            double at = speed.at(row) + 0.0; // turns -0.0 into 0.0, which are one speed
+            if (Double.isFinite(here) && Double.isFinite(at)) {
+                bySpeed.computeIfAbsent(at, key -> new Mean()).add(here);
             }
         }
         if (bySpeed.size() < 2) {

@@ -4,12 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Locale;
 
 /**
  * Names a header, so that a mapping can be remembered for it: SHA-256 over the delimiter, the header cells and the line of units,
- * whatever their case and blanks. The decimal mark and the encoding do not count: they may differ between files of one logger.
+ * whatever their case and blanks. The decimal mark, the encoding and nameless cells at the end do not count: they may differ between
+ * files of one logger.
  */
 final class Fingerprint {
     private static final int LENGTH = 16;
@@ -19,8 +19,8 @@ final class Fingerprint {
 
     static String of(Layout layout) {
         StringBuilder text = new StringBuilder(layout.sample().delimiter().name());
-        append(text, layout.names().cells());
-        layout.units().ifPresent(row -> append(text, row.cells()));
+        append(text, layout.names());
+        layout.units().ifPresent(row -> append(text, row));
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash).substring(0, LENGTH);
@@ -29,9 +29,9 @@ final class Fingerprint {
         }
     }
 
-    private static void append(StringBuilder text, List<String> cells) {
+    private static void append(StringBuilder text, Sample.SampleRow row) {
         text.append('\n');
-        for (String cell : cells) {
+        for (String cell : row.cells().subList(0, row.usedCells())) {
             text.append(cell.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")).append('\t');
         }
     }

@@ -119,28 +119,39 @@ final class Settlement {
 
     private void byEvidence(Quantity quantity) {
         List<GuessedColumn> candidates = columns.stream().filter(column -> column.quantity().equals(Optional.of(quantity))).toList();
-        List<GuessedColumn> best = strongest(candidates);
-        if (best.size() > 1 && sameNumbers(best)) {
-            doubts.put(quantity, labels(best) + " hold the same numbers; the first is taken as " + quantity.words());
-            best = best.subList(0, 1);
-        } else if (best.size() == 1 && candidates.size() > 1) {
-            GuessedColumn winner = best.get(0);
-            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + " and not "
-                    + labels(candidates.stream().filter(other -> other != winner).toList()) + ": more speaks for it");
-        }
-        if (best.size() > 1) {
+        List<GuessedColumn> varying = candidates.stream().filter(column -> !column.isConstant()).toList();
+        List<GuessedColumn> best = strongest(varying.isEmpty() ? candidates : varying);
+        if (best.size() == 1 || best.size() > 1 && sameNumbers(best)) {
+            settled.put(quantity, best.get(0));
+            doubtAgainst(quantity, best.get(0), candidates);
+        } else if (best.size() > 1) {
             questions.put(quantity, new InputException(at(best.get(0)), labels(best) + " could each be " + quantity.words(),
                     "choose one: " + best.stream().map(column -> option(quantity, column)).collect(Collectors.joining(" or "))));
-        } else if (best.size() == 1) {
-            settled.put(quantity, best.get(0));
         }
     }
 
     private static List<GuessedColumn> strongest(List<GuessedColumn> candidates) {
-        boolean anyVaries = candidates.stream().anyMatch(column -> !column.isConstant());
-        List<GuessedColumn> varying = candidates.stream().filter(column -> !anyVaries || !column.isConstant()).toList();
-        Evidence most = varying.stream().map(GuessedColumn::evidence).max(Evidence::compareTo).orElse(Evidence.NOTHING);
-        return varying.stream().filter(column -> column.evidence() == most).toList();
+        Evidence most = candidates.stream().map(GuessedColumn::evidence).max(Evidence::compareTo).orElse(Evidence.NOTHING);
+        return candidates.stream().filter(column -> column.evidence() == most).toList();
+    }
+
+    private void doubtAgainst(Quantity quantity, GuessedColumn winner, List<GuessedColumn> candidates) {
+        String against = candidates.stream()
+                .filter(other -> other != winner)
+                .map(other -> "not " + label(other) + ", " + whyNot(other, winner))
+                .collect(Collectors.joining("; "));
+        if (!against.isEmpty()) {
+            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + ", " + against);
+        } else if (winner.isConstant()) {
+            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + " although its numbers never change");
+        }
+    }
+
+    private static String whyNot(GuessedColumn other, GuessedColumn winner) {
+        if (other.isConstant()) {
+            return "whose numbers never change";
+        }
+        return other.evidence() == winner.evidence() ? "which holds the same numbers" : "for which less speaks";
     }
 
     private static boolean sameNumbers(List<GuessedColumn> best) {
