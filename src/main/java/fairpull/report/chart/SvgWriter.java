@@ -13,7 +13,7 @@ public final class SvgWriter {
     /** {@return the SVG element of a drawing; {@code id} must be unique within the page} */
     public static String svg(Drawing drawing, String id) {
         StringBuilder svg = new StringBuilder();
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ").append(number(drawing.width())).append(' ')
+        svg.append("<svg viewBox=\"0 0 ").append(number(drawing.width())).append(' ')
                 .append(number(drawing.height())).append("\" role=\"img\" aria-labelledby=\"").append(id).append("-t ").append(id)
                 .append("-d\" class=\"chart\">\n");
         svg.append("<title id=\"").append(id).append("-t\">").append(escaped(drawing.title())).append("</title>\n");
