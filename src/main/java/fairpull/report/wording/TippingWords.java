@@ -60,6 +60,17 @@ public final class TippingWords {
         });
     }
 
+    /** {@return what is said on a rig that refits within the tipping scatter, in a few words} */
+    public static String below(Finding finding) {
+        boolean stands = FindingWords.verdictInShort(finding.verdict()).equals(direction(finding));
+        return stands ? direction(finding) + " stands" : "would be a " + direction(finding);
+    }
+
+    /** {@return what is said beyond the tipping scatter, in a few words} */
+    public static String above(Finding finding) {
+        return FindingWords.verdictInShort(finding.verdict()).equals(direction(finding)) ? "no longer stands" : "not shown";
+    }
+
     /** {@return whether the difference seen points towards a gain or a loss} */
     static String direction(Finding finding) {
         double change = finding.estimate().map(estimate -> estimate.change()).orElseGet(() -> raw(finding, Part.B) - raw(finding, Part.A));

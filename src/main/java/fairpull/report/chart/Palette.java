@@ -1,0 +1,67 @@
+package fairpull.report.chart;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/** The colours of the roles. The one place that holds them; window, report and print derive from it. */
+public final class Palette {
+    /** Dark ink on warm paper. */
+    public static final Palette LIGHT = new Palette("#f7f5f0", "#ffffff", "#20262b", "#626b73", "#d9d5cc", "#2b5c8a", "#a34b08",
+            "#fbeee3", "#0c6e60", "#dff0ec");
+    /** Light ink on a dark ground. */
+    public static final Palette DARK = new Palette("#171a1d", "#1f2327", "#e8e6e1", "#9aa3ab", "#343a40", "#7fb2e5", "#f0a35e",
+            "#3a2d22", "#5cc4b2", "#1d3935");
+    /** Black on white. */
+    public static final Palette PRINT = new Palette("#ffffff", "#ffffff", "#000000", "#4a4a4a", "#b8b8b8", "#1f4a73", "#8a3e05",
+            "#f6ece3", "#0a5c50", "#e6f1ee");
+
+    private final Map<Role, String> colours = new EnumMap<>(Role.class);
+
+    private Palette(String... inOrderOfRoles) {
+        for (Role role : Role.values()) {
+            colours.put(role, inOrderOfRoles[role.ordinal()]);
+        }
+    }
+
+    /** {@return the colour of a role as {@code #rrggbb}} */
+    public String colour(Role role) {
+        return colours.get(role);
+    }
+
+    /** {@return the contrast of two roles by WCAG 2.1, from 1 to 21} */
+    public double contrast(Role one, Role other) {
+        double first = luminance(colour(one));
+        double second = luminance(colour(other));
+        return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
+    }
+
+    /** Relative luminance as WCAG 2.1 defines it (definition “relative luminance”). */
+    private static double luminance(String colour) {
+        int rgb = Integer.parseInt(colour.substring(1), 16);
+        return 0.2126 * linear(rgb >> 16 & 255) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
+    }
+
+    private static double linear(int channel) {
+        double share = channel / 255.0;
+        return share <= 0.03928 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
+    }
+
+    /** {@return style rules that give every role its colour on screen, in the dark and on paper} */
+    public static String styleSheet() {
+        StringBuilder rules = new StringBuilder();
+        rules.append(":root{").append(LIGHT.variables()).append("}\n");
+        rules.append("@media (prefers-color-scheme:dark){:root{").append(DARK.variables()).append("}}\n");
+        rules.append("@media print{:root{").append(PRINT.variables()).append("}}\n");
+        for (Role role : Role.values()) {
+            rules.append(".f-").append(role.token()).append("{fill:var(--").append(role.token()).append(")}");
+            rules.append(".s-").append(role.token()).append("{stroke:var(--").append(role.token()).append(")}\n");
+        }
+        return rules.toString();
+    }
+
+    private String variables() {
+        StringBuilder variables = new StringBuilder();
+        colours.forEach((role, colour) -> variables.append("--").append(role.token()).append(':').append(colour).append(';'));
+        return variables.toString();
+    }
+}

@@ -1,0 +1,101 @@
+package fairpull.report.chart;
+
+import fairpull.domain.finding.Fate;
+import fairpull.domain.plan.Part;
+import fairpull.report.wording.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The values of the pulls over the clock of a day, with the mean of each install. */
+final class ValueStrip {
+    private static final int MOST_LINES = 5;
+
+    private ValueStrip() {
+    }
+
+    /** How much room the figures of the axis need at the left. */
+    static double leftMargin(Day day, ValueAxis axis) {
+        Scale scale = scale(day, axis, 1, 0);
+        return 12 + labels(scale).stream().mapToDouble(label -> LetterWidths.of(label, Shape.Type.SMALL)).max().orElse(30);
+    }
+
+    private static Scale scale(Day day, ValueAxis axis, double bottom, double top) {
+        double low = ValueAxis.values(day).min().orElse(0);
+        double high = ValueAxis.values(day).max().orElse(1);
+        double middle = (low + high) / 2;
+        double half = Math.max(axis.span(), Math.ulp(middle) * 1e4) / 2;
+        // more room above than below: the figures of the means stand above the points
+        return new Scale(middle - half * 1.2, middle + half * 1.5, bottom, top);
+    }
+
+    private static List<String> labels(Scale scale) {
+        Numbers numbers = axisNumbers(scale);
+        return scale.multiples(scale.step(MOST_LINES)).stream().map(numbers::bare).toList();
+    }
+
+    /** As many decimals as the step between lines has. */
+    private static Numbers axisNumbers(Scale scale) {
+        return Numbers.resolving(scale.step(MOST_LINES) * 10.0001, "");
+    }
+
+    static List<Shape> shapes(Day day, ValueAxis axis, Scale clock, Bounds panel) {
+        List<Shape> shapes = new ArrayList<>();
+        Scale scale = scale(day, axis, panel.bottom(), panel.y());
+        String label = LetterWidths.fit(axis.label(), Shape.Type.SMALL, Drawing.WIDTH - 4);
+        shapes.add(new Shape.Words(new Point(2, panel.y() - 10), label, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START));
+        for (double value : scale.multiples(scale.step(MOST_LINES))) {
+            double y = scale.at(value);
+            shapes.add(new Shape.Line(new Point(panel.x(), y), new Point(panel.right(), y), Role.LINE, 1, Shape.Dash.SOLID));
+            shapes.add(new Shape.Words(new Point(panel.x() - 8, y + 4), axisNumbers(scale).bare(value), Role.SOFT, Shape.Type.SMALL,
+                    Shape.Anchor.END));
+        }
+        for (int place = 0; place < day.blocks().size(); place++) {
+            shapes.addAll(install(day.blocks().get(place), axis, clock, scale, roomFor(day, place, clock)));
+        }
+        return shapes;
+    }
+
+    /** The width that the figure of a mean may take: half-way to both neighbours. */
+    private static double roomFor(Day day, int place, Scale clock) {
+        double middle = middle(day.blocks().get(place), clock);
+        double before = place == 0 ? 2 * (middle - clock.start() + 8) : middle - middle(day.blocks().get(place - 1), clock);
+        double after = place + 1 == day.blocks().size() ? 2 * (Drawing.WIDTH - middle)
+                : middle(day.blocks().get(place + 1), clock) - middle;
+        return Math.min(before, after) - 6;
+    }
+
+    private static double middle(Day.Block block, Scale clock) {
+        return (clock.at(block.start()) + clock.at(block.end())) / 2;
+    }
+
+    private static List<Shape> install(Day.Block block, ValueAxis axis, Scale clock, Scale scale, double room) {
+        Role role = block.part() == Part.A ? Role.A : Role.B;
+        List<Shape> shapes = new ArrayList<>();
+        block.mean().ifPresent(mean -> {
+            double y = scale.at(mean);
+            shapes.add(new Shape.Line(new Point(clock.at(block.start()), y), new Point(clock.at(block.end()), y), role, 2.2,
+                    block.part() == Part.A ? Shape.Dash.SOLID : Shape.Dash.BROKEN));
+        });
+        double highest = Double.POSITIVE_INFINITY;
+        for (Day.Mark mark : block.marks()) {
+            if (mark.value().isPresent()) {
+                Point at = new Point(clock.at(mark.minutes()), scale.at(mark.value().getAsDouble()));
+                List<Shape> marks = PullMarks.atValue(mark, at, role);
+                shapes.addAll(marks);
+                highest = marks.isEmpty() ? highest : Math.min(highest, at.y());
+            }
+        }
+        figureOfMean(block, axis, new Point(middle(block, clock), highest - 9), role, room).ifPresent(shapes::add);
+        return shapes;
+    }
+
+    private static Optional<Shape> figureOfMean(Day.Block block, ValueAxis axis, Point at, Role role, double room) {
+        if (block.mean().isEmpty() || block.marks().stream().noneMatch(mark -> mark.fate() == Fate.USED)) {
+            return Optional.empty();
+        }
+        String text = axis.numbers().bare(block.mean().getAsDouble());
+        return LetterWidths.of(text, Shape.Type.STRONG) > room ? Optional.empty()
+                : Optional.of(new Shape.Words(at, text, role, Shape.Type.STRONG, Shape.Anchor.MIDDLE));
+    }
+}

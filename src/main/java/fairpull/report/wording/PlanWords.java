@@ -1,0 +1,112 @@
+package fairpull.report.wording;
+
+import fairpull.domain.finding.Fate;
+import fairpull.domain.plan.Better;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Definition;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Rig;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+
+/** What was planned, in words. */
+public final class PlanWords {
+    private PlanWords() {
+    }
+
+    /** {@return how the value of a pull comes about} */
+    public static String definition(Measure measure) {
+        return measure.definition().match(new Definition.Cases<String>() {
+            @Override
+            public String meanOverBand(Definition.MeanOverBand band) {
+                return "mean " + band.quantity().words() + " over " + rpm(band.lowRadPerS()) + " to " + rpm(band.highRadPerS())
+                        + Numbers.THIN + "rpm, every speed weighing alike";
+            }
+
+            @Override
+            public String peak(Definition.Peak peak) {
+                return "largest " + peak.quantity().words() + " of the pull";
+            }
+
+            @Override
+            public String atSpeed(Definition.AtSpeed at) {
+                return at.quantity().words() + " at " + rpm(at.speedRadPerS()) + Numbers.THIN + "rpm";
+            }
+
+            @Override
+            public String elapsed(Definition.Elapsed elapsed) {
+                Unit unit = elapsed.speed() == Quantity.ENGINE_SPEED ? Units.RPM : Units.KM_PER_HOUR;
+                return "time from " + Numbers.given(unit.fromSi(elapsed.fromSi())) + " to "
+                        + Numbers.given(unit.fromSi(elapsed.toSi()), unit.symbol());
+            }
+
+            @Override
+            public String typed(Definition.Typed typed) {
+                return "value read off and typed in";
+            }
+        });
+    }
+
+    private static String rpm(double radPerS) {
+        return Numbers.given(Units.RPM.fromSi(radPerS));
+    }
+
+    /** {@return the standard that values are brought to} */
+    public static String correction(Correction correction) {
+        return switch (correction) {
+            case NONE -> "as measured, no correction for air";
+            case SAE_J1349 -> "corrected to SAE J1349";
+            case ISO_1585 -> "corrected to ISO 1585";
+            case ISO_1585_CI -> "corrected to ISO 1585, compression ignition";
+            case EEC_80_1269 -> "corrected to 80/1269/EEC";
+            case DIN_70020 -> "corrected to DIN 70020";
+            case SAE_J607 -> "corrected to SAE J607";
+        };
+    }
+
+    /** {@return the direction that is a gain} */
+    public static String better(Better better) {
+        return better == Better.MORE ? "more is better" : "less is better";
+    }
+
+    /** {@return the kind of rig} */
+    public static String kind(Rig.Kind kind) {
+        return switch (kind) {
+            case ROLLER_INERTIA -> "roller rig, inertia";
+            case ROLLER_BRAKE -> "roller rig, brake";
+            case HUB -> "hub rig";
+            case ENGINE_BENCH -> "engine bench";
+            case ROAD -> "road";
+            case STRIP -> "strip";
+        };
+    }
+
+    /** {@return what became of a pull} */
+    public static String fate(Fate fate) {
+        return switch (fate) {
+            case USED -> "used";
+            case WARM_UP -> "warm-up, never counted";
+            case EXCLUDED -> "left out";
+            case ABORTED -> "aborted";
+            case MISSING -> "never came in";
+        };
+    }
+
+    /** {@return the unit in which a condition is printed} */
+    public static Unit unitOf(Condition condition) {
+        return switch (condition) {
+            case INTAKE_AIR, COOLANT, OIL, GEARBOX -> Units.CELSIUS;
+            case BAROMETER -> Units.HECTOPASCAL;
+            case HUMIDITY -> Units.PERCENT;
+            case TYRE_PRESSURE -> Units.KILOPASCAL;
+        };
+    }
+
+    /** {@return a reading as printed} */
+    public static String reading(Condition condition, double si) {
+        double uncertainty = condition == Condition.TYRE_PRESSURE || condition == Condition.HUMIDITY ? 10 : 1;
+        return Numbers.resolving(uncertainty, "").bare(unitOf(condition).fromSi(si));
+    }
+}

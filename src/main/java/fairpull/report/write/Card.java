@@ -1,0 +1,76 @@
+package fairpull.report.write;
+
+import fairpull.report.wording.Said;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One thought of a report, as the template takes it.
+ *
+ * @param kind how it is shown: {@code verdict}, {@code alarm} or {@code plain}
+ * @param heading what was found
+ * @param paragraphs sentences under it
+ * @param figures charts, as trusted markup made by the program itself
+ * @param caption what the marks of the charts mean; empty without charts
+ * @param said answers with their figures
+ * @param table a table; {@link Table#none()} where there is none
+ * @param steps numbered steps
+ */
+public record Card(String kind, String heading, List<String> paragraphs, List<String> figures, String caption, List<Said> said, Table table,
+        List<String> steps) {
+    /**
+     * A table.
+     *
+     * @param columns their heads
+     * @param rows as many cells as columns each
+     * @param words how many columns from the left hold words; the others hold figures and are set to the right
+     */
+    public record Table(List<String> columns, List<List<String>> rows, int words) {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** {@return no table} */
+        public static Table none() {
+            return new Table(List.of(), List.of(), 0);
+        }
+    }
+
+    public Card {
+        paragraphs = List.copyOf(paragraphs);
+        figures = List.copyOf(figures);
+        said = List.copyOf(said);
+        steps = List.copyOf(steps);
+    }
+
+    static Card plain(String heading) {
+        return new Card("plain", heading, List.of(), List.of(), "", List.of(), Table.none(), List.of());
+    }
+
+    Card as(String otherKind) {
+        return new Card(otherKind, heading, paragraphs, figures, caption, said, table, steps);
+    }
+
+    Card saying(String paragraph) {
+        List<String> more = new ArrayList<>(paragraphs);
+        more.add(paragraph);
+        return new Card(kind, heading, more, figures, caption, said, table, steps);
+    }
+
+    Card showing(List<String> svg, String words) {
+        return new Card(kind, heading, paragraphs, svg, words, said, table, steps);
+    }
+
+    Card answering(List<Said> answers) {
+        return new Card(kind, heading, paragraphs, figures, caption, answers, table, steps);
+    }
+
+    Card tabling(Table other) {
+        return new Card(kind, heading, paragraphs, figures, caption, said, other, steps);
+    }
+
+    Card stepping(List<String> other) {
+        return new Card(kind, heading, paragraphs, figures, caption, said, table, other);
+    }
+}
