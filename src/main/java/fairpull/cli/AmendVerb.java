@@ -12,14 +12,18 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code amend}: changes a sealed plan. */
-@Command(name = "amend", description = "Changes a sealed plan, with the reason. Every finding lists the amendments and says for each whether it came before or after "
-        + "the first data.", footer = {"  fairpull amend pump-test --set sequence.sessions.0.installs.4.countedPulls=3 --because \"rain from four o'clock\"",
+@Command(name = "amend",
+        description = "Changes a sealed plan, with the reason. Every finding lists the amendments and says for each whether it came "
+        + "before or after "
+        + "the first data.", footer = {"  fairpull amend pump-test --set sequence.sessions.0.installs.4.countedPulls=3 --because "
+        + "\"rain from four o'clock\"",
             "  fairpull amend pump-test --set question.worthwhileGainSi=4hp --because \"typing mistake\""})
 final class AmendVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
 
-    @Option(names = "--set", paramLabel = "PLACE=VALUE", description = "A place of plan.json and its new value, in SI or as an amount with its unit; "
+    @Option(names = "--set", paramLabel = "PLACE=VALUE",
+            description = "A place of plan.json and its new value, in SI or as an amount with its unit; "
             + "may be given several times.")
     private Map<String, String> places = Map.of();
 

@@ -79,9 +79,10 @@ public final class DemoSteps {
             steps.add(List.of("note", test.toString(), "B2-3", "--aborted", "lifted off at 4150 rpm"));
         }
         List<String> take = new ArrayList<>(List.of("import", test.toString()));
-        for (String install : scenario == Scenario.ELECTRIC_PUMP ? List.of("A1", "B1", "A2", "B2", "A3") : List.of("A1", "B1", "A2")) {
-            String[] exported = exports.toFile().list((folder, name) -> name.startsWith(install + "-") && name.endsWith(".csv"));
-            Arrays.stream(exported == null ? new String[0] : exported).sorted().map(exports::resolve).map(Path::toString).forEach(take::add);
+        List<String> installs = scenario == Scenario.ELECTRIC_PUMP ? List.of("A1", "B1", "A2", "B2", "A3") : List.of("A1", "B1", "A2");
+        for (String install : installs) {
+            String[] names = exports.toFile().list((folder, name) -> name.startsWith(install + "-") && name.endsWith(".csv"));
+            Arrays.stream(names == null ? new String[0] : names).sorted().map(exports::resolve).map(Path::toString).forEach(take::add);
         }
         take.addAll(List.of("--corrected", "none"));
         steps.add(take);

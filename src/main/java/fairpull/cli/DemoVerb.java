@@ -13,13 +13,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** {@code demo}: the whole job on invented data, every command line shown before its answer. */
-@Command(name = "demo", description = "Does the whole job on two invented tests, step by step: size, new, check, seal, note, import, judge, report. Each command line "
-        + "is shown before its answer. The first test ends in a gain; in the second, pulls taken for independent would say gain, and the finding is undecided.",
+@Command(name = "demo",
+        description = "Does the whole job on two invented tests, step by step: size, new, check, seal, note, import, judge, report. "
+        + "Each command line "
+        + "is shown before its answer. The first test ends in a gain; in the second, pulls taken for independent would say gain, and "
+        + "the finding is undecided.",
         footer = "  fairpull demo")
 final class DemoVerb extends Verb {
     private static final int LONGEST_SHOWN = 160;
 
-    @Option(names = "--data", defaultValue = "demo-data", paramLabel = "FOLDER", description = "The invented exports; default ${DEFAULT-VALUE}.")
+    @Option(names = "--data", defaultValue = "demo-data", paramLabel = "FOLDER",
+            description = "The invented exports; default ${DEFAULT-VALUE}.")
     private Path data;
 
     @Option(names = "--into", defaultValue = "target/demo", paramLabel = "FOLDER",
@@ -35,7 +39,8 @@ final class DemoVerb extends Verb {
             }
         }
         step(List.of("size", "--sequence", "ABABA", "--pulls", "5", "--warm-ups", "2", "--pull-scatter", "1.15", "--refit-scatter", "0.9",
-                "--refit-df", "11", "--gain", "3", "--drift", "linear", "--interval", "4", "--swap", "8", "--set-up", "30", "--unit", "hp"));
+                "--refit-df", "11", "--gain", "3", "--drift", "linear", "--interval", "4", "--swap", "8", "--set-up", "30", "--unit",
+                "hp"));
         for (DemoSteps.Scenario scenario : DemoSteps.Scenario.values()) {
             Path test = into.resolve(scenario.folder());
             Path report = into.resolve(scenario.folder() + ".html");
@@ -55,10 +60,12 @@ final class DemoVerb extends Verb {
     }
 
     private static String shown(List<String> arguments) {
-        String line = arguments.stream().map(word -> word.matches("[\\w./:%\\\\-]+") ? word : '"' + word + '"').collect(Collectors.joining(" "));
+        String line = arguments.stream().map(word -> word.matches("[\\w./:%\\\\-]+") ? word
+                : '"' + word + '"').collect(Collectors.joining(" "));
         return line.length() <= LONGEST_SHOWN || !arguments.get(0).equals("import")
                 ? line
-                : line.substring(0, LONGEST_SHOWN - 2) + "… (" + arguments.stream().filter(word -> word.endsWith(".csv")).count() + " files)";
+                : line.substring(0, LONGEST_SHOWN - 2) + "… (" + arguments.stream().filter(word -> word.endsWith(".csv")).count()
+                        + " files)";
     }
 
     /** Only a folder that an earlier demo made is removed: it holds a plan. */

@@ -10,7 +10,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code exclude}: leaves a pull out. */
-@Command(name = "exclude", description = "Leaves a pull out of the judgement, with the reason. It stays on file, and every finding shows it and the result with it.",
+@Command(name = "exclude",
+        description = "Leaves a pull out of the judgement, with the reason. It stays on file, and every finding shows it and the "
+        + "result with it.",
         footer = "  fairpull exclude pump-test B2-4 --because \"coolant gate broken\"")
 final class ExcludeVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
@@ -30,7 +32,8 @@ final class ExcludeVerb extends Verb {
         if (because.isBlank()) {
             throw new UsageException("--because", "needs a reason");
         }
-        PullId named = PullId.parse(pull).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B2-4, found “" + pull + "”"));
+        PullId named = PullId.parse(pull).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B2-4, found “" + pull
+                + "”"));
         if (readmit) {
             ExcludePull.readmit(folder, named, because, now());
             say(named + " counts again.");

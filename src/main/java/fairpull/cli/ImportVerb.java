@@ -18,9 +18,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code import}: takes exports into a test. */
-@Command(name = "import", description = "Takes exports into a test, one file a pull, kept byte for byte: all of the files or none. A file named like B1-3.csv "
+@Command(name = "import",
+        description = "Takes exports into a test, one file a pull, kept byte for byte: all of the files or none. A file named like "
+        + "B1-3.csv "
         + "(A1-W2.csv for a warm-up) says itself which pull it holds.",
-        footer = {"  fairpull import pump-test exports/*.csv --corrected none", "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":kW",
+        footer = {"  fairpull import pump-test exports/*.csv --corrected none", "  fairpull import pump-test run17.csv --install B1 "
+                + "--pull 3 --column power=\"P wheel\":kW",
             "  fairpull import pump-test run17.csv --preview"})
 final class ImportVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")

@@ -17,7 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code judge}: the finding of a test, or of a plain table of pulls. */
-@Command(name = "judge", description = "States the finding: whether the change is real, how large, and what would overturn that. A test is judged by its own "
+@Command(name = "judge",
+        description = "States the finding: whether the change is real, how large, and what would overturn that. A test is judged by "
+        + "its own "
         + "plan; a plain table (columns install, part, pull, value; optional session, minutes and covariates) by the options given.",
         footer = {"  fairpull judge plans/electric-pump",
             "  fairpull judge --table pulls.csv --worthwhile 3 --drift linear --unit hp"})
@@ -45,7 +47,8 @@ final class JudgeVerb extends Verb {
     @Option(names = "--worthwhile", paramLabel = "X", description = "The smallest gain that matters, in the unit of the values.")
     private String worthwhile;
 
-    @Option(names = "--better", defaultValue = "more", paramLabel = "more|less", description = "Which direction is a gain; default ${DEFAULT-VALUE}.")
+    @Option(names = "--better", defaultValue = "more", paramLabel = "more|less",
+            description = "Which direction is a gain; default ${DEFAULT-VALUE}.")
     private String better;
 
     @Option(names = "--drawn", description = "The order was drawn at random among all with these counts: adds the randomisation test.")

@@ -15,9 +15,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code new}: makes a test. */
-@Command(name = "new", description = "Makes a test: a folder with a plan in it. Everything can be edited in its plan.json until it is sealed.",
-        footer = {"  fairpull new pump-test --part-a \"belt pump\" --part-b \"electric pump\" --measure \"mean power 3000-6500 rpm in hp\" \\",
-            "      --expected 190hp --worthwhile 3hp --sequence ABABA --pulls 5 --warm-ups 2 --pull-scatter 0.6% --refit-scatter 0.4% --refit-df 11"})
+@Command(name = "new",
+        description = "Makes a test: a folder with a plan in it. Everything can be edited in its plan.json until it is sealed.",
+        footer = {"  fairpull new pump-test --part-a \"belt pump\" --part-b \"electric pump\" --measure \"mean power 3000-6500 rpm in "
+                + "hp\" \\",
+            "      --expected 190hp --worthwhile 3hp --sequence ABABA --pulls 5 --warm-ups 2 --pull-scatter 0.6% --refit-scatter 0.4% "
+            + "--refit-df 11"})
 final class NewVerb extends Verb {
     @Parameters(paramLabel = "FOLDER", description = "Where the test will be kept.")
     private Path folder;
@@ -35,7 +38,8 @@ final class NewVerb extends Verb {
     private String partB;
 
     @Option(names = "--measure", required = true, paramLabel = "TEXT",
-            description = "The deciding measure with its unit: “mean power 3000-6500 rpm in hp”, “peak torque in N·m”, “power at 5500 rpm in kW”, "
+            description = "The deciding measure with its unit: “mean power 3000-6500 rpm in hp”, “peak torque in N·m”, “power at 5500 "
+            + "rpm in kW”, "
                     + "“time 60-100 km/h in s”, “typed trap speed in mph”; “, less is better” may follow.")
     private String measure;
 
@@ -46,13 +50,15 @@ final class NewVerb extends Verb {
             description = "The standard that power and torque are brought to in the exports, such as sae-j1349; default ${DEFAULT-VALUE}.")
     private String correction;
 
-    @Option(names = "--expected", paramLabel = "AMOUNT", description = "Expected level of the deciding measure under A; percentages convert through it.")
+    @Option(names = "--expected", paramLabel = "AMOUNT",
+            description = "Expected level of the deciding measure under A; percentages convert through it.")
     private String expected;
 
     @Option(names = "--worthwhile", paramLabel = "AMOUNT", description = "The smallest gain that matters: 3hp, 1.5%%.")
     private String worthwhile;
 
-    @Option(names = "--power-wanted", defaultValue = "0.8", paramLabel = "P", description = "Chance wanted of finding it; default ${DEFAULT-VALUE}.")
+    @Option(names = "--power-wanted", defaultValue = "0.8", paramLabel = "P",
+            description = "Chance wanted of finding it; default ${DEFAULT-VALUE}.")
     private String powerWanted;
 
     @Option(names = "--claim", paramLabel = "AMOUNT", description = "A claim “at least …” to be checked; may be given several times.")
@@ -91,7 +97,8 @@ final class NewVerb extends Verb {
                 scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf);
         String name = title == null ? folder.toAbsolutePath().normalize().getFileName().toString() : title;
         Plan plan = NewTest.make(folder, new NewTest.Request(name, remark, asked, typedRig, order.typed()));
-        say("Made " + folder + ": " + plan.sequence().letters() + ", " + plan.sequence().installs().mapToInt(one -> one.countedPulls()).sum()
+        say("Made " + folder + ": " + plan.sequence().letters() + ", "
+                + plan.sequence().installs().mapToInt(one -> one.countedPulls()).sum()
                 + " counted pulls. Next: fairpull check " + folder);
     }
 
@@ -117,22 +124,28 @@ final class NewVerb extends Verb {
                 description = "Order of installs, sessions parted by |; default ${DEFAULT-VALUE}.")
         private String sequence;
 
-        @Option(names = "--draw", paramLabel = "SEED", description = "Draw the order at random with this seed; the letters then give the counts only.")
+        @Option(names = "--draw", paramLabel = "SEED",
+                description = "Draw the order at random with this seed; the letters then give the counts only.")
         private Long seed;
 
-        @Option(names = "--pulls", defaultValue = "5", paramLabel = "N", description = "Counted pulls per install; default ${DEFAULT-VALUE}.")
+        @Option(names = "--pulls", defaultValue = "5", paramLabel = "N",
+                description = "Counted pulls per install; default ${DEFAULT-VALUE}.")
         private int pulls;
 
-        @Option(names = "--warm-ups", defaultValue = "2", paramLabel = "N", description = "Warm-up pulls per install; default ${DEFAULT-VALUE}.")
+        @Option(names = "--warm-ups", defaultValue = "2", paramLabel = "N",
+                description = "Warm-up pulls per install; default ${DEFAULT-VALUE}.")
         private int warmUps;
 
-        @Option(names = "--interval", defaultValue = "5", paramLabel = "MIN", description = "Minutes from pull to pull; default ${DEFAULT-VALUE}.")
+        @Option(names = "--interval", defaultValue = "5", paramLabel = "MIN",
+                description = "Minutes from pull to pull; default ${DEFAULT-VALUE}.")
         private String interval;
 
-        @Option(names = "--swap", defaultValue = "20", paramLabel = "MIN", description = "Minutes that a swap adds; default ${DEFAULT-VALUE}.")
+        @Option(names = "--swap", defaultValue = "20", paramLabel = "MIN",
+                description = "Minutes that a swap adds; default ${DEFAULT-VALUE}.")
         private String swap;
 
-        @Option(names = "--set-up", defaultValue = "30", paramLabel = "MIN", description = "Minutes before the first pull of a session; default ${DEFAULT-VALUE}.")
+        @Option(names = "--set-up", defaultValue = "30", paramLabel = "MIN",
+                description = "Minutes before the first pull of a session; default ${DEFAULT-VALUE}.")
         private String setUp;
 
         @Option(names = "--straps-stay", description = "The swap leaves the straps alone.")

@@ -18,7 +18,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code note}: what stands beside a pull. */
-@Command(name = "note", description = "Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, a remark; "
+@Command(name = "note",
+        description = "Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, "
+        + "a remark; "
         + "or a whole notebook as a table (columns pull, time, conditions and measures with their units in the header).",
         footer = {"  fairpull note pump-test B1-3 --at 2026-05-09T11:20:00+02:00 --condition intake-air=24C --condition coolant=88C",
             "  fairpull note pump-test B1-4 --aborted \"wheel slip\"", "  fairpull note pump-test --table notebook.csv"})
@@ -26,7 +28,8 @@ final class NoteVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "PULL", description = "The pull, such as B1-3 or A1-W2; for a remark also an install.")
+    @Parameters(index = "1", arity = "0..1", paramLabel = "PULL",
+            description = "The pull, such as B1-3 or A1-W2; for a remark also an install.")
     private String subject;
 
     @Option(names = "--table", paramLabel = "FILE", description = "A notebook as a table.")
@@ -36,13 +39,16 @@ final class NoteVerb extends Verb {
     private String at;
 
     @Option(names = "--condition", paramLabel = "NAME=READING",
-            description = "A reading with its unit: intake-air=24C, coolant=88C, oil=95C, gearbox=70C, barometer=1003hPa, humidity=45%%, tyre-pressure=30psi.")
+            description = "A reading with its unit: intake-air=24C, coolant=88C, oil=95C, gearbox=70C, barometer=1003hPa, "
+            + "humidity=45%%, tyre-pressure=30psi.")
     private Map<String, String> conditions = Map.of();
 
-    @Option(names = "--value", paramLabel = "[MEASURE=]VALUE", description = "A typed value with its unit: 13.42s, or \"trap speed=104.1mph\".")
+    @Option(names = "--value", paramLabel = "[MEASURE=]VALUE",
+            description = "A typed value with its unit: 13.42s, or \"trap speed=104.1mph\".")
     private List<String> values = List.of();
 
-    @Option(names = "--corrected", paramLabel = "STANDARD", description = "What a typed power or torque is corrected to; none: as measured.")
+    @Option(names = "--corrected", paramLabel = "STANDARD",
+            description = "What a typed power or torque is corrected to; none: as measured.")
     private String corrected;
 
     @Option(names = "--aborted", paramLabel = "WHY", description = "The pull was started and not finished.")
@@ -87,7 +93,8 @@ final class NoteVerb extends Verb {
                 typed, Optional.ofNullable(corrected).map(word -> JudgingOptions.constant("--corrected", word, Correction.values())),
                 Optional.ofNullable(aborted), byCondition("--gate-overridden", overridden), Optional.ofNullable(remark));
         if (note.isEmpty()) {
-            throw new UsageException("note", "nothing to write down; give --at, --condition, --value, --aborted, --gate-overridden or --remark");
+            throw new UsageException("note", "nothing to write down; give --at, --condition, --value, --aborted, --gate-overridden or "
+                    + "--remark");
         }
         NotePull.note(folder, List.of(note), now());
         say("Noted at " + pull + ".");

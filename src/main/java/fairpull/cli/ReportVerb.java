@@ -8,7 +8,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code report}: the finding as a page. */
-@Command(name = "report", description = "Writes the finding of a test as one self-contained HTML file.", footer = "  fairpull report pump-test --out pump-test.html")
+@Command(name = "report",
+        description = "Writes the finding of a test as one self-contained HTML file.", footer = "  fairpull report pump-test --out "
+        + "pump-test.html")
 final class ReportVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;

@@ -7,10 +7,12 @@ import picocli.CommandLine.Option;
 
 /** The scatter options, the same in every verb. */
 final class ScatterOptions {
-    @Option(names = "--refit-scatter", paramLabel = "X", description = "Scatter that refitting adds, a standard deviation in the unit of the values.")
+    @Option(names = "--refit-scatter", paramLabel = "X",
+            description = "Scatter that refitting adds, a standard deviation in the unit of the values.")
     private String refitScatter;
 
-    @Option(names = "--refit-df", paramLabel = "N", description = "Degrees of freedom behind it; inf: taken as known; 0: a planning value, no record.")
+    @Option(names = "--refit-df", paramLabel = "N",
+            description = "Degrees of freedom behind it; inf: taken as known; 0: a planning value, no record.")
     private String refitDf;
 
     @Option(names = "--pull-scatter", paramLabel = "X", description = "Scatter of pulls within one install, in the unit of the values.")

@@ -9,7 +9,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code seal}: fixes the plan before data. */
-@Command(name = "seal", description = "Fixes the plan before the day. The code it prints is the plan's fingerprint: lodge it with a third party before the day, "
+@Command(name = "seal",
+        description = "Fixes the plan before the day. The code it prints is the plan's fingerprint: lodge it with a third party "
+        + "before the day, "
         + "and nobody need take your word that the plan came first.", footer = "  fairpull seal pump-test")
 final class SealVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")

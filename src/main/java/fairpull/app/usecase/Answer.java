@@ -24,7 +24,8 @@ public record Answer(String text, String json) {
 
     /** {@return the answer for a table of pulls} */
     public static Answer of(Finding finding) {
-        return new Answer(TextFinding.text(finding, Subject.of("the value")), FindingJson.document(finding, sentences(finding.notices(), finding)));
+        return new Answer(TextFinding.text(finding, Subject.of("the value")), FindingJson.document(finding, sentences(finding.notices(),
+                finding)));
     }
 
     /** {@return the answer for a test} */

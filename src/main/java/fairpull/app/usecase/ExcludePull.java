@@ -20,7 +20,8 @@ public final class ExcludePull {
         TestFolder test = TestFolder.open(folder);
         TestFolder.Content content = test.read();
         if (!content.log().pulls().containsKey(pull) || pull.warmUp()) {
-            throw new InputException(Place.of(folder.toString()), "no counted pull " + pull + " has come in", "name a pull that was imported");
+            throw new InputException(Place.of(folder.toString()), "no counted pull " + pull + " has come in",
+                    "name a pull that was imported");
         }
         if (content.log().excluded().containsKey(pull)) {
             throw new InputException(Place.of(folder.toString()), "pull " + pull + " is left out already", "take that back with --readmit");

@@ -21,11 +21,13 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -170,7 +172,17 @@ public final class ImportPulls {
             Mapping known = remembered.get();
             return new Mapping(known.fingerprint(), known.columns(), request.corrected().or(known::corrected));
         }
-        return ColumnGuess.mapping(export, choices(), request.corrected());
+        return ColumnGuess.mapping(export, needed(), choices(), request.corrected());
+    }
+
+    private Set<Quantity> needed() {
+        Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
+        content.plan().question().measures().forEach(measure -> needed.addAll(measure.definition().channels()));
+        if (needed.isEmpty()) {
+            throw new InputException(Place.of("plan.json"), "every measure of this plan is typed by hand, none is read from exports",
+                    "type the values: fairpull note TEST B1-3 --value 13.42s");
+        }
+        return needed;
     }
 
     private Map<Quantity, ColumnChoice> choices() {

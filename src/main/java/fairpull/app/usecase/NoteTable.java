@@ -3,7 +3,6 @@ package fairpull.app.usecase;
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Measure;
-import fairpull.domain.pull.PullId;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.Notebook;
 import java.io.IOException;
@@ -67,7 +66,8 @@ public final class NoteTable {
         try {
             return OffsetDateTime.parse(text.replace(' ', 'T'));
         } catch (DateTimeException malformed) {
-            throw new InputException(line.place(), "“" + text + "” is no time", "write it with its offset, such as 2026-05-09T09:42:00+02:00");
+            throw new InputException(line.place(), "“" + text + "” is no time",
+                    "write it with its offset, such as 2026-05-09T09:42:00+02:00");
         }
     }
 }

@@ -27,6 +27,7 @@ final class Planned {
 
     /** {@return the pull that a text names} */
     static PullId parse(String text) {
-        return PullId.parse(text).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B1-3 or A1-W2, found “" + text + "”"));
+        return PullId.parse(text).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B1-3 or A1-W2, found “" + text
+                + "”"));
     }
 }

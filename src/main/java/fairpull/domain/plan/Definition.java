@@ -1,12 +1,17 @@
 package fairpull.domain.plan;
 
 import fairpull.domain.unit.Quantity;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** How the value of a pull comes about. */
 public sealed interface Definition {
 
     /** {@return the quantity of the value} */
     Quantity quantity();
+
+    /** {@return the channels of an export that the value is read from; none where it is typed by hand} */
+    Set<Quantity> channels();
 
     /** {@return what {@code cases} makes of this definition} */
     <R> R match(Cases<R> cases);
@@ -33,6 +38,11 @@ public sealed interface Definition {
         }
 
         @Override
+        public Set<Quantity> channels() {
+            return EnumSet.of(quantity, Quantity.ENGINE_SPEED);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.meanOverBand(this);
         }
@@ -40,6 +50,11 @@ public sealed interface Definition {
 
     /** The largest value of a channel in the pull. */
     record Peak(Quantity quantity) implements Definition {
+        @Override
+        public Set<Quantity> channels() {
+            return EnumSet.of(quantity, Quantity.ENGINE_SPEED);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.peak(this);
@@ -52,6 +67,11 @@ public sealed interface Definition {
             if (!(speedRadPerS > 0)) {
                 throw new IllegalArgumentException("an engine speed must be positive, was " + speedRadPerS + " rad/s");
             }
+        }
+
+        @Override
+        public Set<Quantity> channels() {
+            return EnumSet.of(quantity, Quantity.ENGINE_SPEED);
         }
 
         @Override
@@ -84,6 +104,11 @@ public sealed interface Definition {
         }
 
         @Override
+        public Set<Quantity> channels() {
+            return EnumSet.of(speed, Quantity.TIME);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.elapsed(this);
         }
@@ -91,6 +116,11 @@ public sealed interface Definition {
 
     /** A value read off elsewhere and typed in: an elapsed time, a trap speed, anything with a unit. */
     record Typed(Quantity quantity) implements Definition {
+        @Override
+        public Set<Quantity> channels() {
+            return EnumSet.noneOf(Quantity.class);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.typed(this);

@@ -45,7 +45,8 @@ public record Notebook(List<Line> lines) {
                 return true;
             }
             if (lines.size() == MOST_LINES) {
-                throw new InputException(Place.of(file, row.line()), "more than " + MOST_LINES + " lines", "a notebook has one line a pull");
+                throw new InputException(Place.of(file, row.line()), "more than " + MOST_LINES + " lines",
+                        "a notebook has one line a pull");
             }
             return lines.add(line(Place.of(file, row.line()), header, row.copy()));
         });
@@ -63,7 +64,8 @@ public record Notebook(List<Line> lines) {
                 return delimiter;
             }
         }
-        throw new InputException(Place.of(source.file().toString(), 1), "no column named pull", "a notebook says in each line which pull it is about");
+        throw new InputException(Place.of(source.file().toString(), 1), "no column named pull",
+                "a notebook says in each line which pull it is about");
     }
 
     private static Line line(Place place, List<HeaderCell> header, List<String> row) {

@@ -38,6 +38,8 @@ public final class NoticeWords {
                     + "; the finding with them is given beside it.";
             case GATES_BROKEN -> "Run although a gate did not hold: " + names(notice) + "; compare their conditions with the others.";
             case NOT_SEALED -> "The plan was not sealed, so nothing shows that it was made before the data; seal the next one.";
+            case SEALED_AFTER_DATA -> "The plan was sealed only after data had come in, so it could have been made to fit them; "
+                    + "seal the next one before the day.";
             case SEALED_AGAIN -> "The plan was sealed " + whole(notice, 0) + " times; the log names every seal, and only the first "
                     + "can stand for what was meant before the day.";
             case AMENDED_AFTER_DATA -> "After the first data the plan was amended " + times(notice)
@@ -52,6 +54,27 @@ public final class NoticeWords {
                     + "; restore them, or exclude those pulls with the reason.";
             case MAPPING_CHANGED_BY_HAND -> "Read with other columns or units than at import: " + names(notice)
                     + "; restore the mapping, or import those pulls again.";
+            case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
+                    + names(notice) + ".";
+            case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice) + "; the exports may lack its channel.";
+            case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN, PLAN_NOT_SIZED ->
+                    ofPlan(notice);
+        };
+    }
+
+    private static String ofPlan(Notice notice) {
+        return switch (notice.code()) {
+            case PLAN_TOO_FEW_INSTALLS -> "With " + whole(notice, 0) + " installs and no rig record nothing can be judged: refit scatter "
+                    + "cannot show; plan at least " + whole(notice, 1) + " installs, or name a record with its degrees of freedom.";
+            case PLAN_ORDER_LEANS -> "B stands later than A on average, or earlier, and no drift is modelled, so a drift over the day "
+                    + "would pass for a change; plan a balanced order such as ABABA or ABBA, or model a linear drift.";
+            case PLAN_SINGLE_PULLS -> "One counted pull an install: a pull that went wrong cannot be told from a refit; plan two or more.";
+            case PLAN_NO_WARM_UPS -> "Some installs have no warm-up pull; first pulls differ from later ones, whatever is fitted.";
+            case PLAN_NO_WORTHWHILE_GAIN -> "No worthwhile gain is named, so “no difference that matters” can never be said; "
+                    + "name the smallest gain that matters.";
+            case PLAN_NOT_SIZED -> "Without figures for pull scatter and refit scatter it is not known what this plan can see; "
+                    + "give both, a guess labelled as one if need be.";
+            default -> throw new IllegalArgumentException(notice.code() + " is not about a plan");
         };
     }
 

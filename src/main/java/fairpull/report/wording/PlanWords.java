@@ -5,15 +5,38 @@ import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
+import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
+import java.util.Locale;
 
 /** What was planned, in words. */
 public final class PlanWords {
     private PlanWords() {
+    }
+
+    /** {@return the plan in a paragraph: parts, measure, order, analysis} */
+    public static String paragraph(Plan plan) {
+        Question question = plan.question();
+        Measure deciding = question.deciding();
+        StringBuilder text = new StringBuilder();
+        text.append("A: ").append(question.partA()).append(". B: ").append(question.partB()).append(". Deciding measure: ")
+                .append(definition(deciding)).append(", in ").append(deciding.unit().symbol()).append(", ")
+                .append(correction(deciding.correction())).append("; ").append(better(deciding.better())).append(". ");
+        question.worthwhileGainSi().ifPresent(gain -> text.append("Worthwhile gain: ")
+                .append(Numbers.given(deciding.unit().differenceFromSi(gain), deciding.unit().symbol())).append(". "));
+        return text.append("Order ").append(plan.sequence().letters()).append(", ").append(counted(plan)).append(" counted pulls, on ")
+                .append(plan.rig().name()).append(" (").append(kind(plan.rig().kind())).append("). Drift modelled: ")
+                .append(plan.analysis().drift().name().toLowerCase(Locale.ROOT)).append('.').toString();
+    }
+
+    private static int counted(Plan plan) {
+        return plan.sequence().installs().mapToInt(Install::countedPulls).sum();
     }
 
     /** {@return how the value of a pull comes about} */
