@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Install;
@@ -34,6 +35,7 @@ public final class CheckTest {
         TestFolder.Content content = test.read();
         Plan plan = content.plan();
         List<Notice> notices = new ArrayList<>(Integrity.check(test, content));
+        notices.removeIf(notice -> notice.code() == Code.NOT_SEALED);
         notices.addAll(PlanReview.review(plan));
         String unit = plan.question().deciding().unit().symbol();
         List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit)).toList();

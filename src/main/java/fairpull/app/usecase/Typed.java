@@ -26,6 +26,12 @@ final class Typed {
         return of(option, amount, measure).si();
     }
 
+    /** {@return an amount as it is printed, with the measure's unit where none was typed} */
+    static String words(String text, Measure measure) {
+        Amount amount = amount("amount", text);
+        return amount.isBare() ? new Amount(amount.value(), measure.unit()).words() : amount.words();
+    }
+
     /** {@return a difference of the measure, in SI} */
     double differenceSi(String option, String text) {
         Amount amount = amount(option, text);

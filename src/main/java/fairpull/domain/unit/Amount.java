@@ -1,5 +1,6 @@
 package fairpull.domain.unit;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,6 +24,12 @@ public record Amount(double value, Unit unit) {
         double number = Double.parseDouble(parts.group(1).replace('−', '-'));
         String unit = parts.group(2);
         return Optional.of(new Amount(number, unit.isEmpty() ? Units.ONE : Units.findOrAsTyped(unit)));
+    }
+
+    /** {@return number and unit as they are printed, such as {@code 3 hp}} */
+    public String words() {
+        String number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return isBare() ? number : number + " " + unit.symbol();
     }
 
     /** {@return the amount in SI, as a level} */

@@ -4,9 +4,14 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import fairpull.domain.InputException;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Reads and writes records as JSON, and turns what Jackson complains about into one line with file, line and place. */
@@ -41,22 +46,48 @@ final class JsonFiles {
         }
     }
 
-    /** {@return keys sorted, no blanks} */
+    /** {@return the value with keys sorted, without blanks} */
     static String canonical(Object value) {
+        return written(value, Mapper.strict().writer());
+    }
+
+    /** {@return the same content for people, ending in a line feed} */
+    static String indented(Object value) {
+        return written(value, Mapper.indented()) + "\n";
+    }
+
+    /** {@return a document whose keys stay in the order in which they are read} */
+    static String document(JsonNode tree) {
         try {
-            return Mapper.strict().writeValueAsString(value);
+            return Mapper.indented().writeValueAsString(tree) + "\n";
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }
     }
 
-    /** {@return the same for people, ending in a line feed} */
-    static String indented(Object value) {
+    private static String written(Object value, ObjectWriter writer) {
         try {
-            return Mapper.indented().writeValueAsString(value) + "\n";
+            return writer.writeValueAsString(sorted(Mapper.strict().valueToTree(value)));
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         }
+    }
+
+    /** Sorts the keys at every depth; Jackson alone would put the kind of a variant first. */
+    private static JsonNode sorted(JsonNode node) {
+        if (node instanceof ObjectNode object) {
+            ObjectNode result = object.objectNode();
+            Map<String, JsonNode> fields = new TreeMap<>();
+            object.properties().forEach(field -> fields.put(field.getKey(), sorted(field.getValue())));
+            result.setAll(fields);
+            return result;
+        }
+        if (node instanceof ArrayNode array) {
+            ArrayNode result = array.arrayNode();
+            array.forEach(element -> result.add(sorted(element)));
+            return result;
+        }
+        return node;
     }
 
     private static InputException unusable(JsonProcessingException trouble, String file, int firstLine) {

@@ -14,7 +14,6 @@ import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.unit.Amount;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -121,8 +120,8 @@ public final class PlanJson {
         }
         if (before.isObject() && after.isObject()) {
             TreeSet<String> names = new TreeSet<>();
-            names(before, names);
-            names(after, names);
+            before.fieldNames().forEachRemaining(names::add);
+            after.fieldNames().forEachRemaining(names::add);
             names.forEach(name -> collect(join(place, name), before.path(name), after.path(name), changes));
         } else if (before.isArray() && after.isArray()) {
             for (int i = 0; i < Math.max(before.size(), after.size()); i++) {
@@ -130,12 +129,6 @@ public final class PlanJson {
             }
         } else {
             changes.add(new LogEntry.Change(place, text(before), text(after)));
-        }
-    }
-
-    private static void names(JsonNode object, TreeSet<String> names) {
-        for (Iterator<String> fields = object.fieldNames(); fields.hasNext();) {
-            names.add(fields.next());
         }
     }
 

@@ -85,6 +85,6 @@ final class Tree {
 
     /** {@return the document, indented, ending in a line feed} */
     String document() {
-        return JsonFiles.indented(node);
+        return JsonFiles.document(node);
     }
 }

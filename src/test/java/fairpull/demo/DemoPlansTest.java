@@ -1,0 +1,116 @@
+package fairpull.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import fairpull.app.usecase.JudgeTest;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.Worthwhile;
+import fairpull.io.json.PlanJson;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The example tests in {@code plans}: what the generator writes, valid by the schema, and ending as the README says. */
+class DemoPlansTest {
+    private static final Path PLANS = Path.of("plans");
+
+    @Test
+    void plansAreByteForByteWhatTheGeneratorWrites(@TempDir Path folder) throws IOException {
+        DemoPlans.write(Path.of("demo-data"), folder);
+
+        assertThat(contents(folder)).isNotEmpty().isEqualTo(contents(PLANS));
+    }
+
+    @Test
+    void everyPlanIsValidByTheSchemaThatShipsWithTheProgram() throws IOException {
+        List<Path> plans;
+        try (Stream<Path> files = Files.walk(PLANS)) {
+            plans = files.filter(file -> file.getFileName().toString().equals("plan.json")).toList();
+        }
+
+        assertThat(plans).hasSizeGreaterThanOrEqualTo(2).allSatisfy(plan -> assertThat(PlanSchema.errors(Files.readString(plan))).isEmpty());
+    }
+
+    @Test
+    void theSchemaRefusesWhatTheProgramRefuses() throws IOException {
+        JsonNode plan = new ObjectMapper().readTree(Files.readString(PLANS.resolve("electric-pump/plan.json")));
+        String unknownField = plan.toString().replaceFirst("\\{", "{\"colour\":\"red\",");
+        String noPulls = plan.toString().replaceFirst("\"countedPulls\":\\d+", "\"countedPulls\":0");
+
+        assertThat(PlanSchema.errors(unknownField)).isNotEmpty();
+        assertThat(PlanSchema.errors(noPulls)).isNotEmpty();
+    }
+
+    @Test
+    void theCanonicalPlanIsSortedAndReadsBackToItself() throws IOException {
+        String canonical = PlanJson.canonical(PlanJson.read(Files.readString(PLANS.resolve("electric-pump/plan.json")), "plan.json"));
+
+        assertThat(canonical).startsWith("{\"analysis\":{\"covariates\":[],\"drift\":\"linear\"}").doesNotContain("\n", "\": ", "E+", "E-");
+        assertThat(PlanJson.canonical(PlanJson.read(canonical, "plan.json"))).isEqualTo(canonical);
+        assertThat(keysInOrder(new ObjectMapper().readTree(canonical))).isTrue();
+    }
+
+    @Test
+    void theFirstTestEndsAsAWorthwhileGain() throws IOException {
+        Judgement judgement = JudgeTest.judge(PLANS.resolve("electric-pump"));
+
+        assertThat(judgement.deciding().verdict().words()).isEqualTo("gain");
+        assertThat(judgement.deciding().worthwhile()).contains(Worthwhile.YES);
+        assertThat(judgement.notices()).extracting(Notice::code).containsExactly(Notice.Code.NO_RECORD_FOR_MEASURE);
+    }
+
+    @Test
+    void theSecondTestEndsUndecidedThoughPullsTakenForIndependentWouldSayGain() throws IOException {
+        Judgement judgement = JudgeTest.judge(PLANS.resolve("panel-filter"));
+
+        assertThat(judgement.deciding().verdict().words()).isEqualTo("undecided");
+        assertThat(NaivePulls.pValue(judgement)).isLessThan(0.05);
+    }
+
+    private static Map<String, String> contents(Path folder) throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                contents.put(folder.relativize(file).toString().replace('\\', '/'), new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+            }
+        }
+        return contents;
+    }
+
+    private static boolean keysInOrder(JsonNode node) {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        for (JsonNode child : node) {
+            if (!keysInOrder(child)) {
+                return false;
+            }
+        }
+        return names.equals(names.stream().sorted().toList());
+    }
+
+    /** The schema, out of the program's own resources. */
+    private static final class PlanSchema {
+        static List<String> errors(String plan) throws IOException {
+            try (InputStream in = PlanJson.class.getResourceAsStream("/fairpull/schema/plan.schema.json")) {
+                String schema = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+                return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                        .getSchema(schema).validate(plan, InputFormat.JSON).stream().map(Object::toString).toList();
+            }
+        }
+    }
+}
