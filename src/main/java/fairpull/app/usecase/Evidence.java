@@ -136,12 +136,13 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
         }
 
         private Standing standing(PullId pull, boolean cameIn, boolean isPlanned) {
+            boolean warmedUp = pull.warmUp() && (cameIn || log.startOf(pull).isPresent());
+            if (warmedUp) {
+                return new Standing(Fate.WARM_UP, cameIn ? "" : "noted, not exported");
+            }
             if (!cameIn) {
                 LogEntry.PullAborted aborted = log.aborted().get(pull);
                 return aborted == null ? new Standing(Fate.MISSING, "") : new Standing(Fate.ABORTED, aborted.reason());
-            }
-            if (pull.warmUp()) {
-                return new Standing(Fate.WARM_UP, "");
             }
             if (!isPlanned) {
                 return new Standing(Fate.EXCLUDED, "not in the plan as it stands");

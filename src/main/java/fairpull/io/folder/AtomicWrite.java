@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file whole or not at all: a temporary file beside it, flushed to the disk, then moved into place. */
 public final class AtomicWrite {
@@ -29,8 +30,7 @@ public final class AtomicWrite {
     }
 
     private static void write(Path target, Fill fill) throws IOException {
-        Path folder = target.toAbsolutePath().getParent();
-        Path temporary = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+        Path temporary = target.toAbsolutePath().resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
             fill.into(temporary);
             try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
