@@ -9,8 +9,8 @@ import java.util.OptionalInt;
  * What the fixed part of the model y = Xβ + Zr + e is made of, reduced to the sums that the fit needs: for each number of pulls per
  * install the cross products of install means, and the cross products within installs. Everything of V = s_p²·I + s_r²·ZZᵀ splits per
  * install of n pulls into the mean direction, eigenvalue s_p² + n·s_r², and the rest, eigenvalue s_p²; so a fit costs as much as there
- * are different numbers of pulls, however many pulls there are. Columns are made orthonormal first; the contrast of a coefficient is
- * carried along. The constant is always among the columns.
+ * are different numbers of pulls, however many pulls there are. Sums are taken in an orthonormal basis of the columns. The constant is
+ * always among them.
  */
 public final class InstallDesign {
     /** The index of the constant, which every design holds. */
@@ -18,7 +18,8 @@ public final class InstallDesign {
 
     private final int[] install;
     private final int[] sizes;
-    private final Columns columns;
+    private final List<double[]> columns;
+    private final List<double[]> basis;
     private final int[] groupOf;
     private final int[] groupSize;
     private final int[] groupCount;
@@ -26,9 +27,10 @@ public final class InstallDesign {
     private final double[] within;
     private final double[][] installMeans;
 
-    private InstallDesign(int[] install, int installs, Columns columns) {
+    private InstallDesign(int[] install, int installs, List<double[]> columns) {
         this.install = install.clone();
         this.columns = columns;
+        basis = GradedBasis.of(install, columns);
         sizes = new int[installs];
         for (int i : install) {
             sizes[i]++;
@@ -40,7 +42,7 @@ public final class InstallDesign {
             groupOf[i] = Arrays.binarySearch(groupSize, sizes[i]);
             groupCount[groupOf[i]]++;
         }
-        int p = columns.rank();
+        int p = basis.size();
         installMeans = new double[installs][p];
         between = new double[groupSize.length][p * p];
         within = new double[p * p];
@@ -51,8 +53,7 @@ public final class InstallDesign {
      * A design.
      *
      * @param install for each pull the index of its install: 0 … number of installs − 1, each with at least one pull
-     * @param columns the columns of X but for the constant, which is always there and comes first; one that is a combination of those
-     *     before it is left out, so the one asked about comes last
+     * @param columns the columns of X but for the constant, which is always there; they may depend on each other
      * @return the design
      * @throws IllegalArgumentException if an install has no pull or a column another length
      */
@@ -71,7 +72,7 @@ public final class InstallDesign {
         List<double[]> all = new ArrayList<>();
         all.add(constant);
         all.addAll(columns);
-        return new InstallDesign(install, installs, Columns.of(all));
+        return new InstallDesign(install, installs, all);
     }
 
     /**
@@ -97,12 +98,12 @@ public final class InstallDesign {
         double[] row = new double[p];
         for (int k = 0; k < install.length; k++) {
             for (int j = 0; j < p; j++) {
-                installMeans[install[k]][j] += columns.orthonormal().get(j)[k] / sizes[install[k]];
+                installMeans[install[k]][j] += basis.get(j)[k] / sizes[install[k]];
             }
         }
         for (int k = 0; k < install.length; k++) {
             for (int j = 0; j < p; j++) {
-                row[j] = columns.orthonormal().get(j)[k] - installMeans[install[k]][j];
+                row[j] = basis.get(j)[k] - installMeans[install[k]][j];
             }
             Sums.addOuter(within, 1, row, row);
         }
@@ -123,12 +124,12 @@ public final class InstallDesign {
 
     /** {@return rank of X} */
     public int rank() {
-        return columns.rank();
+        return basis.size();
     }
 
-    /** {@return whether the coefficient of a column can be told apart from those before it} */
+    /** {@return whether the coefficient of a column can be told apart from the others} */
     public boolean estimable(int column) {
-        return columns.kept(column + 1);
+        return Sums.length(newPartOf(column)) > 0;
     }
 
     /** {@return pulls per install where all installs have equally many} */
@@ -155,11 +156,23 @@ public final class InstallDesign {
         return ResponseSums.of(this, values);
     }
 
+    /**
+     * The combination of basis coefficients that gives the coefficient of a column: with z what of the column lies outside the span of
+     * the others, the coefficient of any vector y of the whole span is zᵀy/zᵀz.
+     */
     double[] contrastFor(int column) {
-        if (!estimable(column)) {
-            throw new IllegalArgumentException("the coefficient of column " + column + " cannot be told apart from those before it");
+        double[] part = newPartOf(column);
+        double squares = Sums.product(part, part);
+        if (squares == 0) {
+            throw new IllegalArgumentException("the coefficient of column " + column + " cannot be told apart from others");
         }
-        return columns.contrastFor(column + 1);
+        return basis.stream().mapToDouble(direction -> Sums.product(direction, part) / squares).toArray();
+    }
+
+    private double[] newPartOf(int column) {
+        List<double[]> others = new ArrayList<>(columns);
+        double[] asked = others.remove(column + 1);
+        return Columns.of(others).newPartOf(asked);
     }
 
     int installOf(int pull) {
@@ -201,6 +214,6 @@ public final class InstallDesign {
     }
 
     List<double[]> orthonormal() {
-        return columns.orthonormal();
+        return basis;
     }
 }

@@ -18,11 +18,13 @@ public final class Reml {
 
     private final ResponseSums sums;
     private final ScatterKnowledge known;
+    private final double smallestLogRatio;
     private final double degreesOfFreedom;
 
-    private Reml(ResponseSums sums, ScatterKnowledge known) {
+    private Reml(ResponseSums sums, ScatterKnowledge known, double smallestLogRatio) {
         this.sums = sums;
         this.known = known;
+        this.smallestLogRatio = smallestLogRatio;
         this.degreesOfFreedom = sums.design().pulls() - sums.design().rank()
                 + (known.refitKnown() ? 0 : known.refitDf()) + (known.pullKnown() ? 0 : known.pullDf());
     }
@@ -40,12 +42,29 @@ public final class Reml {
         if (known.refitKnown() && known.pullKnown()) {
             return new VarianceComponents(known.pullVariance(), known.refitVariance() / known.pullVariance());
         }
-        Reml search = new Reml(sums, known);
+        Reml search = new Reml(sums, known, Double.NEGATIVE_INFINITY);
         if (!(search.degreesOfFreedom > 0)) {
             throw new IllegalArgumentException("no degrees of freedom are left for the scatter");
         }
         return known.isNone() && sums.design().equalPulls().isPresent() && sums.design().withinVanishes() ? search.balanced()
                 : search.best();
+    }
+
+    /**
+     * Estimates the pull variance where refit variance is known and pull variance cannot pass a bound.
+     *
+     * @param sums the data in their design
+     * @param refitVariance known, above 0
+     * @param pullVarianceAtMost the bound, above 0; infinity for none
+     * @return the variances at the best value of the criterion within the bound
+     * @throws IllegalArgumentException if no residual degree of freedom is left
+     */
+    public static VarianceComponents estimateWithin(ResponseSums sums, double refitVariance, double pullVarianceAtMost) {
+        Reml search = new Reml(sums, ScatterKnowledge.ofRefitKnown(refitVariance), Math.log(refitVariance / pullVarianceAtMost));
+        if (!(search.degreesOfFreedom > 0)) {
+            throw new IllegalArgumentException("no degrees of freedom are left for the scatter");
+        }
+        return search.best();
     }
 
     /** Equal pulls and columns that are constant within installs: the mean squares give the answer. */
@@ -80,7 +99,7 @@ public final class Reml {
     private List<Double> localMinima() {
         double halfWidth = halfWidth();
         List<Double> minima = new ArrayList<>();
-        double left = -halfWidth;
+        double left = Math.max(-halfWidth, smallestLogRatio);
         double leftSlope = slope(left);
         if (leftSlope >= 0) {
             minima.add(known.refitDf() == 0 ? 0 : Math.exp(left));

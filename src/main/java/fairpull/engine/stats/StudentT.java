@@ -13,6 +13,8 @@ public final class StudentT {
     /** Below this argument the incomplete beta function is its leading term to the last digit. */
     private static final double LEADING_TERM_BELOW = 1e-30;
 
+    private static final double LARGEST_LOGARITHM = Math.log(Double.MAX_VALUE);
+
     private StudentT() {
     }
 
@@ -82,7 +84,7 @@ public final class StudentT {
             return 0;
         }
         double ratio = t / Math.sqrt(nu);
-        double logX = ratio > 1e8 ? -2 * Math.log(ratio) : -Math.log1p(ratio * ratio);
+        double logX = ratio > 1e8 ? Math.log(nu) - 2 * Math.log(t) : -Math.log1p(ratio * ratio);
         if (logX < Math.log(LEADING_TERM_BELOW)) {
             return Math.exp(0.5 * nu * logX - Math.log(0.5 * nu) - LogBeta.value(0.5 * nu, 0.5));
         }
@@ -98,13 +100,13 @@ public final class StudentT {
         if (outside(1, nu) <= target) {
             return Roots.between(t -> outside(t, nu) - target, 0, 1);
         }
+        if (outside(Double.MAX_VALUE, nu) > target) {
+            return Double.POSITIVE_INFINITY;
+        }
         double logTarget = Math.log(target);
         double high = 1;
-        while (outside(Math.exp(high), nu) > target) {
-            high *= 2;
-            if (high > 1400) {
-                return Double.POSITIVE_INFINITY;
-            }
+        while (high < LARGEST_LOGARITHM && outside(Math.exp(high), nu) > target) {
+            high = Math.min(2 * high, LARGEST_LOGARITHM);
         }
         // the tail may vanish at the upper end; a large negative number stands for its logarithm
         return Math.exp(Roots.between(u -> Math.max(-1e6, Math.log(outside(Math.exp(u), nu))) - logTarget, 0, high));

@@ -15,14 +15,11 @@ import java.util.stream.Stream;
 
 /** The tables of pulls with figures computed by R beside them. */
 final class GoldenTables {
-    private static final Path FOLDER = Path.of("src/test/resources/computed/judge-lme4-pbkrtest");
+    static final Path SIMULATED = Path.of("src/test/resources/computed/judge-lme4-pbkrtest");
+    static final Path FURTHER = Path.of("src/test/resources/computed/judge-more");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private GoldenTables() {
-    }
-
-    static List<String> names() {
-        return names(FOLDER);
     }
 
     static List<String> names(Path folder) {
@@ -34,20 +31,12 @@ final class GoldenTables {
         }
     }
 
-    static JsonNode expected(String name) {
-        return expected(FOLDER, name);
-    }
-
     static JsonNode expected(Path folder, String name) {
         try {
             return JSON.readTree(folder.resolve(name + ".json").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    static PullTable table(String name) {
-        return table(FOLDER, name);
     }
 
     static PullTable table(Path folder, String name) {
