@@ -166,9 +166,8 @@ public final class Numbers {
         if (value < 0.0001 || value > 0.99) {
             return String.join(FIXED, "p", value > 0.99 ? ">" : "<", value > 0.99 ? "0.99" : "0.0001");
         }
-        BigDecimal exact = BigDecimal.valueOf(value);
-        BigDecimal rounded = value >= 0.1 ? exact.setScale(2, RoundingMode.HALF_UP) : exact.round(new MathContext(2));
-        return String.join(FIXED, "p", "=", rounded.toPlainString());
+        int places = value >= 0.1 ? 2 : 1 - (int) Math.floor(Math.log10(value));
+        return String.join(FIXED, "p", "=", BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString());
     }
 
     /** {@return degrees of freedom} */

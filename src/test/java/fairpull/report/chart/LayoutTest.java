@@ -2,8 +2,10 @@ package fairpull.report.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
+import fairpull.domain.plan.Part;
 import fairpull.domain.unit.Unit;
 import fairpull.report.Examples;
 import fairpull.report.Findings;
@@ -11,6 +13,7 @@ import fairpull.report.wording.Numbers;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,6 +62,23 @@ class LayoutTest {
             Finding finding = Findings.inUnit(Findings.around(change, low, high, gain), random.nextBoolean() ? "hp" : "lbf·ft per gallon");
             assertLegible(IntervalChart.draw(finding).orElseThrow());
             TippingScale.draw(finding).ifPresent(LayoutTest::assertLegible);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-6, 4.2e-3, 1, 13.337, 1e6, -1e6, 1e9})
+    void valuesOfAnySizeAreLegible(double level) {
+        for (double scatter : new double[] {0, 1e-9, 1e-4, 0.3}) {
+            double spread = scatter * Math.max(Math.abs(level), 1e-6);
+            List<Day.Mark> marks = IntStream.range(0, 3).mapToObj(place -> new Day.Mark(Fate.USED, place * 5,
+                    OptionalDouble.of(level + place * spread))).toList();
+            Day day = new Day("", List.of(new Day.Block("A1", Part.A, -2, 12, marks)), OptionalDouble.empty());
+            ValueAxis axis = ValueAxis.of("any", List.of(day), Numbers.resolving(spread, "hp"), "hp");
+
+            Drawing drawing = DayStrip.draw(day, axis);
+
+            assertLegible(drawing);
+            assertThat(words(drawing)).hasSizeGreaterThan(5);
         }
     }
 
