@@ -13,7 +13,7 @@ public final class DayStrip {
     private static final double BLOCK_HEIGHT = 46;
     private static final double PANEL_HEIGHT = 150;
     private static final double CLOCK_HEIGHT = 24;
-    private static final double RIGHT = 10;
+    private static final double RIGHT = 14;
     private static final int[] CLOCK_STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 240, 480, 1440};
 
     private final Day day;
@@ -113,9 +113,23 @@ public final class DayStrip {
         shapes.add(new Shape.Words(new Point(x, bounds.y() + 16), block.label(), role, Shape.Type.STRONG, Shape.Anchor.START));
     }
 
+    /** A block is never narrower than its label, if its neighbours leave it that room. */
     private Bounds boundsOf(Day.Block block) {
-        double x = clock.at(block.start());
-        return new Bounds(x, top, Math.max(2, clock.at(block.end()) - x), BLOCK_HEIGHT);
+        double own = Math.max(2, clock.at(block.end()) - clock.at(block.start()));
+        double least = Math.min(LetterWidths.of(block.label(), Shape.Type.STRONG) + 8, roomAround(block));
+        double width = Math.max(own, least);
+        double x = Math.min(clock.at((block.start() + block.end()) / 2) - width / 2, Drawing.WIDTH - 1 - width);
+        return new Bounds(x, top, width, BLOCK_HEIGHT);
+    }
+
+    private double roomAround(Day.Block block) {
+        double middle = clock.at((block.start() + block.end()) / 2);
+        double room = Double.POSITIVE_INFINITY;
+        for (Day.Block other : day.blocks()) {
+            double distance = Math.abs(clock.at((other.start() + other.end()) / 2) - middle);
+            room = other == block ? room : Math.min(room, distance - 2);
+        }
+        return Math.max(2, room);
     }
 
     private double closest(Day.Block block) {
@@ -132,8 +146,9 @@ public final class DayStrip {
             Bounds before = boundsOf(day.blocks().get(place - 1));
             Bounds after = boundsOf(day.blocks().get(place));
             if (after.x() - before.right() >= LetterWidths.of("swap", Shape.Type.SMALL) + 6) {
-                shapes.add(new Shape.Words(new Point((before.right() + after.x()) / 2, top + BLOCK_HEIGHT / 2 + 4), "swap", Role.SOFT,
-                        Shape.Type.SMALL, Shape.Anchor.MIDDLE));
+                Shape.Words word = new Shape.Words(new Point((before.right() + after.x()) / 2, top + BLOCK_HEIGHT / 2 + 4), "swap",
+                        Role.SOFT, Shape.Type.SMALL, Shape.Anchor.MIDDLE);
+                shapes.addAll(List.of(word.ground(), word));
             }
         }
     }

@@ -30,8 +30,13 @@ public final class Palette {
 
     /** {@return the contrast of two roles by WCAG 2.1, from 1 to 21} */
     public double contrast(Role one, Role other) {
-        double first = luminance(colour(one));
-        double second = luminance(colour(other));
+        return contrast(colour(one), colour(other));
+    }
+
+    /** {@return the contrast of two colours written as {@code #rrggbb}} */
+    static double contrast(String one, String other) {
+        double first = luminance(one);
+        double second = luminance(other);
         return (Math.max(first, second) + 0.05) / (Math.min(first, second) + 0.05);
     }
 

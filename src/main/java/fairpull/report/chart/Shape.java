@@ -144,5 +144,11 @@ public sealed interface Shape {
             double left = Math.max(0, -(bounds.x() + right));
             return new Words(new Point(at.x() + right + left, at.y()), text, role, type, anchor);
         }
+
+        /** {@return a ground of the card to stand on, so that grid lines do not run through the text} */
+        public Area ground() {
+            Bounds bounds = bounds();
+            return new Area(new Bounds(bounds.x() - 2, bounds.y() - 1, bounds.width() + 4, bounds.height() + 2), 0, Role.CARD);
+        }
     }
 }

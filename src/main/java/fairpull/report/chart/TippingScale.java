@@ -3,6 +3,7 @@ package fairpull.report.chart;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.ScatterRecord;
 import fairpull.report.wording.FindingWords;
+import fairpull.report.wording.Numbers;
 import fairpull.report.wording.TippingWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,8 +11,9 @@ import java.util.Optional;
 
 /** How much refitting alone may move the measure before the verdict tips, with the rig's own figure where there is a record. */
 public final class TippingScale {
-    private static final double HEIGHT = 96;
-    private static final double BAR = 34;
+    private static final double WITH_RECORD = 34;
+    private static final double WITHOUT_RECORD = 6;
+    private static final double BENEATH = 62;
 
     private TippingScale() {
     }
@@ -26,18 +28,21 @@ public final class TippingScale {
         double record = finding.settings().refitRecord().map(ScatterRecord::standardDeviation).orElse(0.0);
         Scale scale = new Scale(0, Math.max(tipping, record) * 1.4, 2, Drawing.WIDTH - 2);
         double tip = scale.at(tipping);
+        double top = finding.settings().refitRecord().isPresent() ? WITH_RECORD : WITHOUT_RECORD;
+        Bounds left = new Bounds(scale.start(), top, tip - scale.start(), 8);
+        Bounds right = new Bounds(tip, top, scale.end() - tip, 8);
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(new Shape.Area(new Bounds(scale.start(), BAR, tip - scale.start(), 8), 0, Role.INK));
-        shapes.add(new Shape.Area(new Bounds(tip, BAR, scale.end() - tip, 8), 0, Role.LINE));
-        segment(new Bounds(scale.start(), BAR, tip - scale.start(), 8), TippingWords.below(finding), Role.INK).ifPresent(shapes::add);
-        segment(new Bounds(tip, BAR, scale.end() - tip, 8), TippingWords.above(finding), Role.SOFT).ifPresent(shapes::add);
+        shapes.add(new Shape.Area(left, 0, Role.INK));
+        shapes.add(new Shape.Area(right, 0, Role.LINE));
+        segment(left, TippingWords.below(finding), Role.INK).ifPresent(shapes::add);
+        segment(right, TippingWords.above(finding), Role.SOFT).ifPresent(shapes::add);
         String figure = TippingWords.scatter(tipping, finding.unit());
-        shapes.add(new Shape.Words(new Point(tip, BAR + 42), "tips at " + figure, Role.INK, Shape.Type.STRONG, Shape.Anchor.MIDDLE)
+        shapes.add(new Shape.Words(new Point(tip, top + 42), "tips at " + figure, Role.INK, Shape.Type.STRONG, Shape.Anchor.MIDDLE)
                 .within(Drawing.WIDTH));
-        shapes.add(new Shape.Words(new Point(2, HEIGHT - 4), "refit scatter, one standard deviation →", Role.SOFT, Shape.Type.SMALL,
+        shapes.add(new Shape.Words(new Point(2, top + BENEATH - 4), "refit scatter, one standard deviation →", Role.SOFT, Shape.Type.SMALL,
                 Shape.Anchor.START));
         finding.settings().refitRecord().ifPresent(known -> shapes.addAll(recordMark(known, finding.unit(), scale)));
-        return new Drawing(Drawing.WIDTH, HEIGHT, "Tipping scatter",
+        return new Drawing(Drawing.WIDTH, top + BENEATH, "Tipping scatter",
                 FindingWords.verdictInShort(finding.verdict()) + "; tips at a refit scatter of " + figure + ".", shapes);
     }
 
@@ -49,9 +54,10 @@ public final class TippingScale {
 
     private static List<Shape> recordMark(ScatterRecord record, String unit, Scale scale) {
         double x = scale.at(record.standardDeviation());
-        Shape words = new Shape.Words(new Point(x, BAR - 18), "this rig " + TippingWords.scatter(record.standardDeviation(), unit),
+        Shape words = new Shape.Words(new Point(x, WITH_RECORD - 18), "this rig " + Numbers.brief(record.standardDeviation(), unit),
                 Role.INK, Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(Drawing.WIDTH);
-        return List.of(new Shape.Polygon(List.of(new Point(x, BAR - 2), new Point(x + 6, BAR - 12), new Point(x - 6, BAR - 12)), Role.INK),
-                words);
+        List<Point> corners = List.of(new Point(x, WITH_RECORD - 2), new Point(x + 6, WITH_RECORD - 12),
+                new Point(x - 6, WITH_RECORD - 12));
+        return List.of(new Shape.Polygon(corners, Role.INK), words);
     }
 }

@@ -1,6 +1,5 @@
 package fairpull.report.chart;
 
-import fairpull.domain.finding.Fate;
 import fairpull.domain.plan.Part;
 import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
@@ -43,7 +42,8 @@ final class ValueStrip {
         List<Shape> shapes = new ArrayList<>();
         Scale scale = scale(day, axis, panel.bottom(), panel.y());
         String label = LetterWidths.fit(axis.label(), Shape.Type.SMALL, Drawing.WIDTH - 4);
-        shapes.add(new Shape.Words(new Point(2, panel.y() - 10), label, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START));
+        Shape.Words title = new Shape.Words(new Point(2, panel.y() - 10), label, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START);
+        shapes.addAll(List.of(title.ground(), title));
         for (double value : scale.multiples(scale.step(MOST_LINES))) {
             double y = scale.at(value);
             shapes.add(new Shape.Line(new Point(panel.x(), y), new Point(panel.right(), y), Role.LINE, 1, Shape.Dash.SOLID));
@@ -51,25 +51,25 @@ final class ValueStrip {
                     Shape.Anchor.END));
         }
         for (int place = 0; place < day.blocks().size(); place++) {
-            shapes.addAll(install(day.blocks().get(place), axis, clock, scale, roomFor(day, place, clock)));
+            shapes.addAll(install(day.blocks().get(place), axis, clock, scale, columnOf(day, place, clock, panel)));
         }
         return shapes;
     }
 
-    /** The width that the figure of a mean may take: half-way to both neighbours. */
-    private static double roomFor(Day day, int place, Scale clock) {
+    /** Where the figure of a mean may stand: half-way to both neighbours. */
+    private static Bounds columnOf(Day day, int place, Scale clock, Bounds panel) {
         double middle = middle(day.blocks().get(place), clock);
-        double before = place == 0 ? 2 * (middle - clock.start() + 8) : middle - middle(day.blocks().get(place - 1), clock);
-        double after = place + 1 == day.blocks().size() ? 2 * (Drawing.WIDTH - middle)
-                : middle(day.blocks().get(place + 1), clock) - middle;
-        return Math.min(before, after) - 6;
+        double left = place == 0 ? panel.x() - 4 : (middle + middle(day.blocks().get(place - 1), clock)) / 2 + 2;
+        double right = place + 1 == day.blocks().size() ? Drawing.WIDTH - 1
+                : (middle + middle(day.blocks().get(place + 1), clock)) / 2 - 2;
+        return new Bounds(left, panel.y(), right - left, panel.height());
     }
 
     private static double middle(Day.Block block, Scale clock) {
         return (clock.at(block.start()) + clock.at(block.end())) / 2;
     }
 
-    private static List<Shape> install(Day.Block block, ValueAxis axis, Scale clock, Scale scale, double room) {
+    private static List<Shape> install(Day.Block block, ValueAxis axis, Scale clock, Scale scale, Bounds column) {
         Role role = block.part() == Part.A ? Role.A : Role.B;
         List<Shape> shapes = new ArrayList<>();
         block.mean().ifPresent(mean -> {
@@ -86,16 +86,18 @@ final class ValueStrip {
                 highest = marks.isEmpty() ? highest : Math.min(highest, at.y());
             }
         }
-        figureOfMean(block, axis, new Point(middle(block, clock), highest - 9), role, room).ifPresent(shapes::add);
+        figureOfMean(block, axis, new Point(middle(block, clock), highest - 9), role, column).ifPresent(shapes::add);
         return shapes;
     }
 
-    private static Optional<Shape> figureOfMean(Day.Block block, ValueAxis axis, Point at, Role role, double room) {
-        if (block.mean().isEmpty() || block.marks().stream().noneMatch(mark -> mark.fate() == Fate.USED)) {
+    private static Optional<Shape> figureOfMean(Day.Block block, ValueAxis axis, Point at, Role role, Bounds column) {
+        if (block.mean().isEmpty()) {
             return Optional.empty();
         }
         String text = axis.numbers().bare(block.mean().getAsDouble());
-        return LetterWidths.of(text, Shape.Type.STRONG) > room ? Optional.empty()
-                : Optional.of(new Shape.Words(at, text, role, Shape.Type.STRONG, Shape.Anchor.MIDDLE));
+        double width = LetterWidths.of(text, Shape.Type.STRONG);
+        double x = Math.max(column.x() + width / 2, Math.min(column.right() - width / 2, at.x()));
+        return width > column.width() ? Optional.empty()
+                : Optional.of(new Shape.Words(new Point(x, at.y()), text, role, Shape.Type.STRONG, Shape.Anchor.MIDDLE));
     }
 }

@@ -42,13 +42,14 @@ public final class CheckWords {
 
     private static Said returnCheck(Checks.ReturnCheck check, String unit) {
         Interval pulls = check.pullOnly();
-        Numbers numbers = Numbers.resolving((pulls.high() - pulls.low()) / 2, unit);
+        Interval both = check.withRefit();
+        Interval shown = check.byRecord() ? both : pulls;
+        Numbers numbers = Numbers.resolving((shown.high() - shown.low()) / 2, unit);
         String seen = "Last A − first A: " + numbers.signed(check.difference()) + "; ";
         if (!check.byRecord()) {
             return new Said("Return: for information", seen + "pull scatter alone gives " + numbers.fromTo(pulls.low(), pulls.high())
                     + ". Refitting moves an unchanged car too, and no record says by how much.");
         }
-        Interval both = check.withRefit();
         return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + "with the refit scatter on record the interval is "
                 + numbers.fromTo(both.low(), both.high()) + (check.cameBack() ? ", which holds 0." : ", which does not hold 0."));
     }

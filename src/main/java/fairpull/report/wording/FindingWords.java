@@ -219,12 +219,12 @@ public final class FindingWords {
 
     private static String tooWide(Finding finding) {
         String matters = finding.settings().worthwhileGain().isPresent()
-                ? ", nor that it stays below the worthwhile gain of " + worthwhileGain(finding) : "";
+                ? "; nor is it shown to stay below the worthwhile gain of " + worthwhileGain(finding) : "";
         OptionalDouble largest = largestSeen(finding);
         String size = largest.isEmpty() ? "" : "No change larger than " + Numbers.of(finding).with(largest.getAsDouble())
                 + " was seen. ";
         boolean oneSided = finding.settings().sides() == Sides.ONE;
-        return size + "The interval holds zero: " + (oneSided ? "a gain is not shown" : "a change is not shown") + matters + ".";
+        return size + "The interval holds zero, so " + (oneSided ? "a gain is not shown" : "a change is not shown") + matters + ".";
     }
 
     /** The end of the interval farther from zero: what a null result may say it has not seen more than. */

@@ -87,7 +87,7 @@ public final class HeadingWords {
     /** {@return over the amendments} */
     public static String amendments(Judgement judgement) {
         long after = judgement.amendments().stream().filter(amendment -> amendment.afterFirstData()).count();
-        return judgement.amendments().isEmpty() ? "Judged as planned: no amendments"
+        return judgement.amendments().isEmpty() ? "No amendments to the plan"
                 : FindingWords.count(judgement.amendments().size(), "amendment") + ", " + (after == 0 ? "none" : after)
                 + " after the first data";
     }

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 public final class Numbers {
     /** The narrow no-break space between a number and its unit. */
     public static final String THIN = "\u202f";
+    private static final String FIXED = "\u00a0";
     private static final String MINUS = "\u2212";
     private static final int PLAIN_DECIMALS = 6;
 
@@ -128,10 +129,14 @@ public final class Numbers {
 
     /** {@return a figure that was given, not measured: as typed, at most six significant digits} */
     public static String given(double value) {
+        return significant(value, 6);
+    }
+
+    private static String significant(double value, int digits) {
         if (Double.isInfinite(value) || Double.isNaN(value)) {
             return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits)).stripTrailingZeros();
         boolean plain = rounded.scale() <= 9 && rounded.precision() - rounded.scale() <= 9;
         return plain ? withTrueMinus(rounded) : rounded.toString().replace("-", MINUS);
     }
@@ -139,6 +144,11 @@ public final class Numbers {
     /** {@return a given figure with its unit} */
     public static String given(double value, String unit) {
         return withUnit(given(value), unit);
+    }
+
+    /** {@return a figure of a record with its unit: at most three significant digits} */
+    public static String brief(double value, String unit) {
+        return withUnit(significant(value, 3), unit);
     }
 
     /** {@return a share as percent} */
@@ -153,14 +163,11 @@ public final class Numbers {
 
     /** {@return a p-value with its sign of equality: {@code p = 0.0032}} */
     public static String p(double value) {
-        if (value < 0.0001) {
-            return "p < 0.0001";
+        if (value < 0.0001 || value > 0.99) {
+            return String.join(FIXED, "p", value > 0.99 ? ">" : "<", value > 0.99 ? "0.99" : "0.0001");
         }
-        if (value > 0.99) {
-            return "p > 0.99";
-        }
-        BigDecimal exact = BigDecimal.valueOf(value);
-        return "p = " + (value >= 0.1 ? exact.setScale(2, RoundingMode.HALF_UP) : exact.round(new MathContext(2))).toPlainString();
+        int places = value >= 0.1 ? 2 : 1 - (int) Math.floor(Math.log10(value));
+        return String.join(FIXED, "p", "=", BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString());
     }
 
     /** {@return degrees of freedom} */

@@ -110,7 +110,7 @@ public final class PlanWords {
     public static String fate(Fate fate) {
         return switch (fate) {
             case USED -> "used";
-            case WARM_UP -> "warm-up, never counted";
+            case WARM_UP -> "warm-up";
             case EXCLUDED -> "left out";
             case ABORTED -> "aborted";
             case MISSING -> "never came in";

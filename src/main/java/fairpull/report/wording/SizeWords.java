@@ -46,9 +46,9 @@ public final class SizeWords {
     }
 
     private static String wouldReach(SizeQuestion question, SizeAnswer answer, String unit) {
-        String goal = Numbers.percent(question.powerWanted()) + " for " + Numbers.given(question.gain(), unit);
+        String goal = "a chance of " + Numbers.percent(question.powerWanted()) + " for " + Numbers.given(question.gain(), unit);
         if (answer.power().isPresent() && answer.power().getAsDouble() >= question.powerWanted()) {
-            return "That reaches the " + goal + " asked for" + leastPulls(question, answer) + ".";
+            return "That reaches what was asked for, " + goal + leastPulls(question, answer) + ".";
         }
         String pulls = answer.pullsNeeded().isPresent()
                 ? FindingWords.count(answer.pullsNeeded().getAsInt(), "counted pull") + " per install in this order"

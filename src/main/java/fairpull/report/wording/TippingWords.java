@@ -91,7 +91,7 @@ public final class TippingWords {
     static String recordFigure(ScatterRecord record, String unit) {
         String known = Double.isInfinite(record.degreesOfFreedom()) ? "taken as known"
                 : Numbers.degreesOfFreedom(record.degreesOfFreedom()) + " degrees of freedom";
-        return Numbers.given(record.standardDeviation(), unit) + " (" + known + ")";
+        return Numbers.brief(record.standardDeviation(), unit) + " (" + known + ")";
     }
 
     /** {@return a scatter with two significant digits} */
