@@ -70,7 +70,7 @@ class ArchitectureTest {
     @Test
     void domainUsesValueTypesOnly() {
         check(classes().that().resideInAPackage("fairpull.domain..").should().onlyDependOnClassesThat()
-                .resideInAnyPackage("fairpull.domain..", "java.lang..", "java.util..", "java.time.."));
+                .resideInAnyPackage("fairpull.domain..", "java.lang..", "java.util..", "java.time..", "java.math.."));
     }
 
     @Test
