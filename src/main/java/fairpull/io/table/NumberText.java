@@ -6,7 +6,7 @@ final class NumberText {
         1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22};
     /** Up to here a whole number and its division by a power of ten up to 1e22 are both exact or correctly rounded. */
     private static final int EXACT_DIGITS = 15;
-    private static final int LONGEST = 100;
+    private static final int LONGEST = 400;
 
     private NumberText() {
     }
