@@ -23,8 +23,8 @@ public final class ExportReader {
     private final List<List<String>> firstRows = new ArrayList<>();
     private int rows;
     private long numbers;
-    private int fewestCells = Integer.MAX_VALUE;
-    private int cellsBeforeLast = Integer.MAX_VALUE;
+    private int fewestCells;
+    private int fewestBeforeLast;
     private int lastLine;
     private int lastCells;
 
@@ -32,6 +32,7 @@ public final class ExportReader {
         this.source = source;
         this.layout = layout;
         this.mark = mark;
+        this.fewestCells = layout.names().usedCells();
         layout.names().cells().forEach(cell -> columns.add(new ColumnCells()));
     }
 
@@ -65,7 +66,7 @@ public final class ExportReader {
             }
             return true;
         });
-        if (!source.lineEnded() && lastCells < cellsBeforeLast) {
+        if (!source.lineEnded() && lastCells < fewestBeforeLast) {
             throw new InputException(Place.of(source.file().toString(), lastLine), "the file is cut off in its last line",
                     "export it again, or delete that line");
         }
@@ -90,7 +91,7 @@ public final class ExportReader {
             throw new InputException(Place.of(source.file().toString(), row.line()), "the file holds more than " + MAXIMUM_NUMBERS
                     + " cells", "export fewer channels or a lower rate");
         }
-        cellsBeforeLast = fewestCells;
+        fewestBeforeLast = fewestCells;
         fewestCells = Math.min(fewestCells, row.size());
         lastLine = row.line();
         lastCells = row.size();

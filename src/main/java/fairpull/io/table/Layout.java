@@ -29,11 +29,17 @@ record Layout(Sample sample, Header header) {
             Sample sample = Sample.of(source, delimiter);
             samples.add(sample);
             Optional<Layout> found = HeaderFinder.find(sample).map(header -> new Layout(sample, header));
-            if (found.isPresent() && (best.isEmpty() || found.get().header().weight() > best.get().header().weight())) {
+            if (found.isPresent() && (best.isEmpty() || found.get().fitsBetterThan(best.get()))) {
                 best = found;
             }
         }
         return best.orElseThrow(() -> noTable(source, samples));
+    }
+
+    /** At equal weight the delimiter that cuts the header into more cells wins: a single cell may just hide the others. */
+    private boolean fitsBetterThan(Layout other) {
+        int byWeight = Double.compare(header.weight(), other.header.weight());
+        return byWeight > 0 || byWeight == 0 && names().usedCells() > other.names().usedCells();
     }
 
     SampleRow names() {
@@ -57,10 +63,10 @@ record Layout(Sample sample, Header header) {
         String file = source.file().toString();
         Sample widest = samples.get(0);
         for (Sample sample : samples) {
-            if (sample.rows().isEmpty() && sample.trouble().isPresent()) {
-                return sample.trouble().get();
-            }
             widest = width(sample) > width(widest) ? sample : widest;
+        }
+        if (widest.trouble().isPresent()) {
+            return widest.trouble().get();
         }
         if (widest.rows().isEmpty()) {
             return new InputException(Place.of(file), "the file holds nothing but blanks", "export it again");
@@ -76,8 +82,10 @@ record Layout(Sample sample, Header header) {
                         "export a table with a line of column names");
     }
 
+    /** A sample that broke off before its first row may be of any width: what stopped it is the message. */
     private static int width(Sample sample) {
-        return sample.rows().isEmpty() ? 0 : sample.rows().get(0).cells().size();
+        boolean brokeOff = sample.rows().isEmpty() && sample.trouble().isPresent();
+        return brokeOff ? Integer.MAX_VALUE : sample.rows().isEmpty() ? 0 : sample.rows().get(0).cells().size();
     }
 
     private static boolean isNumbers(SampleRow row) {

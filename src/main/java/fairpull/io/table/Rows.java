@@ -79,7 +79,14 @@ final class Rows {
             return row;
         }
 
+        /** The tokeniser wraps whatever is thrown while it reads a row. */
         InputException explain(Exception trouble) {
+            if (trouble.getCause() instanceof InputException own) {
+                return own;
+            }
+            if (trouble.getCause() instanceof Error error) {
+                throw error;
+            }
             if (trouble instanceof IOException io) {
                 return TextSource.unreadable(source.file(), io);
             }

@@ -1,0 +1,197 @@
+package fairpull.io.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import fairpull.domain.InputException;
+import fairpull.domain.plan.Drift;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Whatever a file holds, it is read or refused with place and remedy; nothing else ever happens. */
+class HostileInputTest {
+    private static final int RANDOM_FILES = 5_000;
+    private static final int SPOILT_FILES = 5_000;
+    private static final String SYMBOLS = "0123456789.,;\t\"\r\n-+eE \u00b5\u00b0()[]AB%rpm";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void randomBytesAreReadOrRefused() throws IOException {
+        SplittableRandom random = new SplittableRandom(1);
+        int read = 0;
+        for (int i = 0; i < RANDOM_FILES; i++) {
+            byte[] bytes = new byte[random.nextInt(200)];
+            if (i % 2 == 0) {
+                random.nextBytes(bytes);
+            } else {
+                bytes = symbols(random, bytes.length).getBytes(i % 4 == 1 ? StandardCharsets.UTF_8 : StandardCharsets.UTF_16);
+            }
+            read += readOrRefused(bytes) ? 1 : 0;
+        }
+        assertThat(read).isLessThan(RANDOM_FILES / 2);
+    }
+
+    @Test
+    void spoiltFilesAreReadOrRefused() throws IOException {
+        SplittableRandom random = new SplittableRandom(2);
+        List<byte[]> sound = List.of(
+                Files.readAllBytes(ExportShapesTest.resource("time-based/pull.csv")),
+                Files.readAllBytes(ExportShapesTest.resource("quoted-decimal-commas/lauf.csv")),
+                Files.readAllBytes(ExportShapesTest.resource("preamble-and-unit-row/run.csv")),
+                "install,part,pull,minutes,value\n1,A,1,0,1.5\n2,B,1,9.5,2.5\n".getBytes(StandardCharsets.UTF_16));
+        for (int i = 0; i < SPOILT_FILES; i++) {
+            byte[] bytes = sound.get(i % sound.size()).clone();
+            for (int change = random.nextInt(4); change > 0; change--) {
+                bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+            }
+            readOrRefused(Arrays.copyOf(bytes, random.nextInt(bytes.length + 1)));
+        }
+    }
+
+    @Test
+    void everyTruncationOfASoundFileIsReadOrRefused() throws IOException {
+        for (String name : List.of("time-based/pull.csv", "latin-1-mixed-line-ends/pull.csv", "preamble-and-unit-row/run.csv")) {
+            byte[] sound = Files.readAllBytes(ExportShapesTest.resource(name));
+            int rows = ExportReader.read(ExportShapesTest.resource(name)).rows();
+            for (int length = 0; length < sound.length; length++) {
+                if (readOrRefused(Arrays.copyOf(sound, length))) {
+                    assertThat(ExportReader.read(folder.resolve("file.csv")).rows()).isLessThanOrEqualTo(rows);
+                }
+            }
+        }
+    }
+
+    @Test
+    void aLineCutShortIsNoticed() throws IOException {
+        assertThat(refusal("rpm,power (kW)\n2000,50.5\n3000,60.5\n40".getBytes(StandardCharsets.UTF_8)).oneLine())
+                .contains("line 4: the file is cut off in its last line");
+        assertThat(refusal("rpm,power (kW),\u00b5\n2000,50.5,\u00b5\n3000,60.5,\u00b5".getBytes(StandardCharsets.UTF_8), 1).oneLine())
+                .contains("the file ends in the middle of a character");
+        assertThat(refusal("rpm,power\n2000,50.5\n".getBytes(StandardCharsets.UTF_16), 1).oneLine())
+                .contains("the file ends in the middle of a character");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "|the file is empty",
+        "~~ ~|the file holds nothing but blanks",
+        "rpm,power~|line 1: there is a header but no row of data below it",
+        "2000,50.5~3000,60.5~|line 1: there is no header: the first line already holds numbers",
+        "once upon a time~there was a motor~|no line of names with numbers below it was found",
+        "rpm,power~2000,50.5~3000,60,5~|line 3: the line has 3 cells and the header names 2 columns; ",
+        "rpm,power~2000,'50.5~3000,60.5~|line 2: a quote is not closed",
+        "rpm;power~1.800;1.250~2.000;1.350~|line 2: “1.800” can be read with either decimal mark; ",
+        "rpm;power~1800,5;1.5~2000,5;2.5~|line 2: “1.5” and “1800,5” in line 2 have different decimal marks; "})
+    void refusalsNamePlaceAndRemedy(String text, String message) throws IOException {
+        String unfolded = text == null ? "" : text.replace('~', '\n').replace('\'', '"');
+
+        assertThat(refusal(unfolded.getBytes(StandardCharsets.UTF_8)).oneLine())
+                .startsWith(folder.resolve("file.csv").toString()).contains(message);
+    }
+
+    @Test
+    void theMarkCanBeGiven() throws IOException {
+        Path file = Files.writeString(folder.resolve("file.csv"), "rpm;power\n1.800;1.250\n2.000;1.350\n");
+
+        assertThat(ExportReader.read(file, Optional.of(DecimalMark.COMMA)).columns().get(0).numbers().at(0)).isEqualTo(1800);
+        assertThat(ExportReader.read(file, Optional.of(DecimalMark.POINT)).columns().get(0).numbers().at(0)).isEqualTo(1.8);
+    }
+
+    @Test
+    void aLaterCellSettlesTheMarkHoweverFarDown() throws IOException {
+        String doubtful = "1,250;1,500\n".repeat(3_000);
+        Path file = Files.writeString(folder.resolve("file.csv"), "rpm;power\n" + doubtful + "1,5;2\n");
+
+        assertThat(ExportReader.read(file).columns().get(0).numbers().at(0)).isEqualTo(1.25);
+    }
+
+    @Test
+    void missingFilesFoldersAndBinaries() throws IOException {
+        assertThat(catchThrowableOfType(InputException.class, () -> ExportReader.read(folder.resolve("none.csv"))).oneLine())
+                .contains("there is no such file");
+        assertThat(catchThrowableOfType(InputException.class, () -> ExportReader.read(folder)).oneLine()).contains("this is not a file");
+        assertThat(refusal(new byte[] {'P', 'K', 3, 4, 0, 0, 1, 2, 3, 0, 10, 13}).oneLine()).contains("this is a binary file");
+    }
+
+    @Test
+    void aFilePastTheLimitIsRefusedUnread() throws IOException {
+        Path file = folder.resolve("large.csv");
+        try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
+            sparse.setLength(ExportReader.MAXIMUM_BYTES + (1 << 20));
+        }
+        assertThat(catchThrowableOfType(InputException.class, () -> ExportReader.read(file)).oneLine())
+                .contains("the file has 513 MB and the limit is 512 MB");
+        assertThat(catchThrowableOfType(InputException.class, () -> PullTableReader.read(file, TableOptions.plain())).oneLine())
+                .contains("the limit is 512 MB");
+    }
+
+    @Test
+    void endlessLinesCellsAndQuotesAreRefused() throws IOException {
+        assertThat(refusal(("a,b\n" + "1,".repeat(1_000_000)).getBytes(StandardCharsets.UTF_8)).oneLine()).contains("more than 2000 cells");
+        assertThat(refusal("1,".repeat(1_000_000).getBytes(StandardCharsets.UTF_8)).oneLine()).contains("more than");
+        assertThat(refusal("a".repeat(5_000_000).getBytes(StandardCharsets.UTF_8)).oneLine()).contains("a cell has more than 16384 characters");
+        Path file = folder.resolve("file.csv");
+        try (BufferedWriter writer = Files.newBufferedWriter(file)) {
+            writer.write("rpm,power\n1000,\"5\n");
+            for (int i = 0; i < 500_000; i++) {
+                writer.write("2000,50.5\n");
+            }
+        }
+        assertThat(catchThrowableOfType(InputException.class, () -> ExportReader.read(file)).oneLine())
+                .contains("line 2: a quote is not closed");
+    }
+
+    private boolean readOrRefused(byte[] bytes) throws IOException {
+        Path file = Files.write(folder.resolve("file.csv"), bytes);
+        boolean read = false;
+        try {
+            Export export = ExportReader.read(file);
+            Preview.of(export);
+            read = true;
+            MappedExport.channels(export, ColumnGuess.mapping(export, Map.of(), Optional.empty()));
+        } catch (InputException refusal) {
+            assertThat(refusal.remedy()).isNotBlank();
+            assertThat(refusal.place().file()).isEqualTo(file.toString());
+        }
+        try {
+            PullTableReader.read(file, new TableOptions(List.of(), Drift.LINEAR, ""));
+        } catch (InputException refusal) {
+            assertThat(refusal.remedy()).isNotBlank();
+        }
+        return read;
+    }
+
+    private InputException refusal(byte[] bytes) throws IOException {
+        return refusal(bytes, 0);
+    }
+
+    private InputException refusal(byte[] bytes, int cutOff) throws IOException {
+        Path file = Files.write(folder.resolve("file.csv"), Arrays.copyOf(bytes, bytes.length - cutOff));
+        InputException refusal = catchThrowableOfType(InputException.class, () -> ExportReader.read(file));
+        assertThat(refusal).isNotNull();
+        return refusal;
+    }
+
+    private static String symbols(SplittableRandom random, int length) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < length; i++) {
+            text.append(SYMBOLS.charAt(random.nextInt(SYMBOLS.length())));
+        }
+        return text.toString();
+    }
+}
