@@ -62,8 +62,7 @@ public final class CheckWords {
         String kind = finding.settings().drift() == Drift.LINEAR ? "straight-line drift" : "curved drift, its straight part";
         return finding.drift().map(drift -> {
             Numbers numbers = Numbers.resolving(drift.standardError(), finding.unit());
-            boolean clear = Math.abs(drift.perHour()) > 2 * drift.standardError();
-            return new Said(clear ? "Drift seen, and taken out" : "No clear drift; taken out all the same",
+            return new Said("Drift taken out",
                     "By the model of a " + kind + ": " + numbers.signed(drift.perHour()) + " an hour, standard error "
                             + numbers.with(drift.standardError()) + ".");
         }).orElseGet(() -> new Said("Drift not known", "A " + kind + " is in the model, but these data cannot tell its size."));
@@ -114,8 +113,8 @@ public final class CheckWords {
         Numbers numbers = Numbers.of(finding);
         String interval = finding.installMeansInterval().map(ends -> ", interval " + ends(numbers, ends)).orElse("");
         return finding.installMeansTest().map(test -> new Said("Test on install means", numbers.signed(test.change()) + interval + ", "
-                + Numbers.p(test.pValue()) + " with " + Numbers.degreesOfFreedom(test.degreesOfFreedom())
-                + " degrees of freedom: the one that anyone can redo.")).get();
+                + Numbers.p(test.pValue()) + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom())
+                + ": the one that anyone can redo.")).get();
     }
 
     /** {@return both ends of an interval, an open one in words} */

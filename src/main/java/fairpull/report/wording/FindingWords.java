@@ -17,6 +17,9 @@ import java.util.stream.Collectors;
 
 /** The finding in plain language: the verdict as a heading, and a paragraph with the figures that carry it. */
 public final class FindingWords {
+    /** What every figure of a change is: B less A, kept on one line. */
+    public static final String CHANGE = "B\u00a0−\u00a0A";
+
     private FindingWords() {
     }
 
@@ -145,12 +148,12 @@ public final class FindingWords {
         String level = "The " + (finding.settings().sides() == Sides.ONE ? "one-sided " : "") + Numbers.percent(interval.level())
                 + " interval ";
         if (Double.isInfinite(interval.low())) {
-            return level + "for B − A ends at " + numbers.with(interval.high()) + " and is open below.";
+            return level + "for " + CHANGE + " ends at " + numbers.with(interval.high()) + " and is open below.";
         }
         if (Double.isInfinite(interval.high())) {
-            return level + "for B − A begins at " + numbers.with(interval.low()) + " and is open above.";
+            return level + "for " + CHANGE + " begins at " + numbers.with(interval.low()) + " and is open above.";
         }
-        return level + "for B − A runs from " + numbers.fromTo(interval.low(), interval.high()) + ".";
+        return level + "for " + CHANGE + " runs from " + numbers.fromTo(interval.low(), interval.high()) + ".";
     }
 
     private static List<String> reason(Finding finding, Subject subject) {
@@ -244,7 +247,7 @@ public final class FindingWords {
         double difference = meanOf(finding, Part.B) - meanOf(finding, Part.A);
         Numbers numbers = Numbers.of(finding);
         String amount = numbers.printsAsZero(difference) ? "do not differ"
-                : "differ by " + numbers.signed(difference) + " (B − A)";
+                : "differ by " + numbers.signed(difference) + " (" + CHANGE + ")";
         return "The plain means of " + subject.measure() + " with " + subject.b() + " and with " + subject.a() + " " + amount + ".";
     }
 

@@ -178,6 +178,12 @@ public final class Numbers {
         return BigDecimal.valueOf(value).setScale(value >= 100 ? 0 : 1, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
     }
 
+    /** {@return degrees of freedom with the noun} */
+    public static String withDegreesOfFreedom(double value) {
+        String number = degreesOfFreedom(value);
+        return number + (number.equals("1") ? " degree of freedom" : " degrees of freedom");
+    }
+
     /** {@return minutes as hours and minutes} */
     public static String duration(double minutes) {
         long whole = Math.round(minutes);

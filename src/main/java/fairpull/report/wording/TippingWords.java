@@ -90,7 +90,7 @@ public final class TippingWords {
     /** {@return a record with how well it is known} */
     static String recordFigure(ScatterRecord record, String unit) {
         String known = Double.isInfinite(record.degreesOfFreedom()) ? "taken as known"
-                : Numbers.degreesOfFreedom(record.degreesOfFreedom()) + " degrees of freedom";
+                : Numbers.withDegreesOfFreedom(record.degreesOfFreedom());
         return Numbers.brief(record.standardDeviation(), unit) + " (" + known + ")";
     }
 

@@ -21,11 +21,12 @@ public record Card(String kind, String heading, List<String> paragraphs, List<St
     /**
      * A table.
      *
+     * @param name which one, for its style; empty for none
      * @param columns their heads
      * @param rows as many cells as columns each
      * @param words how many columns from the left hold words; the others hold figures and are set to the right
      */
-    public record Table(List<String> columns, List<List<String>> rows, int words) {
+    public record Table(String name, List<String> columns, List<List<String>> rows, int words) {
         public Table {
             columns = List.copyOf(columns);
             rows = rows.stream().map(List::copyOf).toList();
@@ -33,7 +34,7 @@ public record Card(String kind, String heading, List<String> paragraphs, List<St
 
         /** {@return no table} */
         public static Table none() {
-            return new Table(List.of(), List.of(), 0);
+            return new Table("", List.of(), List.of(), 0);
         }
     }
 

@@ -56,25 +56,25 @@ final class DataCards {
                     numbers.bare(install.standardDeviation())));
             rows.add(row);
         }
-        return new Card.Table(columns, rows, words);
+        return new Card.Table("installs", columns, rows, words);
     }
 
     private static Card.Table pulls(Judgement judgement) {
         List<Condition> conditions = Stream.of(Condition.values())
                 .filter(condition -> judgement.pulls().stream().anyMatch(pull -> pull.conditionsSi().containsKey(condition))).toList();
         Map<Measure, Numbers> measures = measures(judgement);
-        List<String> columns = new ArrayList<>(List.of("pull", "fate", "reason", "start"));
+        List<String> columns = new ArrayList<>(List.of("pull", "fate", "start"));
         int words = columns.size();
         measures.forEach((measure, numbers) -> columns.add(measure.name() + inUnit(measure.unit().symbol())));
         conditions.forEach(condition -> columns.add(condition.words() + inUnit(PlanWords.unitOf(condition).symbol())));
         List<List<String>> rows = new ArrayList<>();
         for (PullSeen pull : judgement.pulls()) {
-            List<String> row = new ArrayList<>(List.of(pull.pull().toString(), PlanWords.fate(pull.fate()), pull.reason(), start(pull)));
+            List<String> row = new ArrayList<>(List.of(pull.pull().toString(), fate(pull), start(pull)));
             measures.forEach((measure, numbers) -> row.add(value(pull.values().get(measure.name()), numbers)));
             conditions.forEach(condition -> row.add(reading(pull, condition)));
             rows.add(row);
         }
-        return new Card.Table(columns, rows, words);
+        return new Card.Table("pulls", columns, rows, words);
     }
 
     private static Map<Measure, Numbers> measures(Judgement judgement) {
@@ -86,6 +86,10 @@ final class DataCards {
 
     private static String inUnit(String unit) {
         return unit.isBlank() || unit.equals("1") ? "" : ", " + unit;
+    }
+
+    private static String fate(PullSeen pull) {
+        return PlanWords.fate(pull.fate()) + (pull.reason().isBlank() ? "" : ": " + pull.reason());
     }
 
     private static String start(PullSeen pull) {

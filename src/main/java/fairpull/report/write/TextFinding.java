@@ -71,7 +71,7 @@ public final class TextFinding {
     private static List<Said> estimate(Finding finding, Estimate estimate) {
         Numbers numbers = Numbers.of(finding);
         List<Said> figures = new ArrayList<>();
-        figures.add(new Said("Change, B − A", numbers.signed(estimate.change())));
+        figures.add(new Said("Change, " + FindingWords.CHANGE, numbers.signed(estimate.change())));
         finding.interval().ifPresent(interval -> figures.add(new Said(Numbers.percent(interval.level()) + " interval",
                 CheckWords.ends(numbers, interval))));
         figures.add(new Said("Standard error", TippingWords.scatter(estimate.standardError(), finding.unit())));

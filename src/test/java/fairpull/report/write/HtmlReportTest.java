@@ -34,7 +34,7 @@ class HtmlReportTest {
         String html = html(Examples.gain());
 
         assertThat(html).contains("Electric water pump against belt pump", "7KD2-9QXM-41", "All data of this test are invented.",
-                "A gain, and shown to be worthwhile", "tips at", "Came back", "Scatters as the record says", "No clear drift",
+                "A gain, and shown to be worthwhile", "tips at", "Came back", "Scatters as the record says", "Drift taken out",
                 "Order", "peak torque", "after Holm’s adjustment", "gains at least 3 hp", "shown: at least 3", "swap takes longer than thought",
                 "before the first data", "Installs", "Every pull and its fate", "coolant gate broken", "Without the excluded pulls",
                 "LINEST", "Cautions", "intake air at pull start, °C");
