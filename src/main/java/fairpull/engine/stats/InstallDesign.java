@@ -26,6 +26,7 @@ public final class InstallDesign {
     private final double[][] between;
     private final double[] within;
     private final double[][] installMeans;
+    private final double[] newPartOfLast;
 
     private InstallDesign(int[] install, int installs, List<double[]> columns) {
         this.install = install.clone();
@@ -47,6 +48,7 @@ public final class InstallDesign {
         between = new double[groupSize.length][p * p];
         within = new double[p * p];
         sumUp();
+        newPartOfLast = computeNewPartOf(columns.size() - 2);
     }
 
     /**
@@ -169,7 +171,12 @@ public final class InstallDesign {
         return basis.stream().mapToDouble(direction -> Sums.product(direction, part) / squares).toArray();
     }
 
+    /** The last column is the one usually asked about, and asked again for every set of values; its answer is kept. */
     private double[] newPartOf(int column) {
+        return column == columns.size() - 2 ? newPartOfLast : computeNewPartOf(column);
+    }
+
+    private double[] computeNewPartOf(int column) {
         List<double[]> others = new ArrayList<>(columns);
         double[] asked = others.remove(column + 1);
         return Columns.of(others).newPartOf(asked);
