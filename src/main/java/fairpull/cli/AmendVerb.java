@@ -1,8 +1,8 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.AmendPlan;
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
-import fairpull.domain.pull.LogEntry;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -14,9 +14,9 @@ import picocli.CommandLine.Parameters;
 /** {@code amend}: changes a sealed plan. */
 @Command(name = "amend",
         description = "Changes a sealed plan, with the reason. Every finding lists the amendments and says for each whether it came "
-        + "before or after "
-        + "the first data.", footer = {"  fairpull amend pump-test --set sequence.sessions.0.installs.4.countedPulls=3 --because "
-        + "\"rain from four o'clock\"",
+                + "before or after the first data.",
+        footer = {"  fairpull amend pump-test --set sequence.sessions.0.installs.4.countedPulls=3 \\",
+            "      --because \"rain from four o'clock\"",
             "  fairpull amend pump-test --set question.worthwhileGainSi=4hp --because \"typing mistake\""})
 final class AmendVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
@@ -38,7 +38,9 @@ final class AmendVerb extends Verb {
         if (because.isBlank()) {
             throw new UsageException("--because", "needs a reason");
         }
-        LogEntry.Amended amended = AmendPlan.amend(folder, places, Optional.ofNullable(replacement), because, now());
-        amended.changes().forEach(change -> say(change.place() + ": " + change.before() + " → " + change.after()));
+        if (places.isEmpty() && replacement == null) {
+            throw new UsageException("--set", "nothing to change; give --set PLACE=VALUE or --plan FILE");
+        }
+        answer(Receipt.amended(AmendPlan.amend(folder, places, Optional.ofNullable(replacement), because, now())));
     }
 }

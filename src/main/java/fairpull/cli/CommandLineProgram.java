@@ -20,6 +20,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Runs a verb and turns every kind of trouble into one line and an exit status. */
 @Command(name = "fairpull", mixinStandardHelpOptions = true, versionProvider = CommandLineProgram.VersionText.class,
@@ -76,6 +77,7 @@ public final class CommandLineProgram implements Runnable {
                 .setUsageHelpWidth(100)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setAbbreviatedOptionsAllowed(false)
+                .setExpandAtFiles(false)
                 .setParameterExceptionHandler(CommandLineProgram::wrongUsage)
                 .setExecutionExceptionHandler((trouble, command, parsed) -> explain(trouble, command));
         line.registerConverter(Path.class, Path::of);
@@ -89,9 +91,17 @@ public final class CommandLineProgram implements Runnable {
 
     private static int wrongUsage(ParameterException trouble, String[] arguments) {
         PrintWriter err = trouble.getCommandLine().getErr();
-        err.println("fairpull: " + oneLine(trouble.getMessage()) + "; see `" + trouble.getCommandLine().getCommandSpec().qualifiedName()
+        err.println("fairpull: " + oneLine(problem(trouble)) + "; see `" + trouble.getCommandLine().getCommandSpec().qualifiedName()
                 + " --help`");
         return WRONG_USAGE;
+    }
+
+    private static String problem(ParameterException trouble) {
+        if (trouble instanceof UnmatchedArgumentException extra && !extra.isUnknownOption()) {
+            boolean verb = extra.getCommandLine().getParent() == null;
+            return "“" + extra.getUnmatched().get(0) + "” is " + (verb ? "no verb" : "not expected here");
+        }
+        return trouble.getMessage();
     }
 
     private static int explain(Exception trouble, CommandLine command) {

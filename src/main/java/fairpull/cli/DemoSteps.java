@@ -7,6 +7,8 @@ import java.util.List;
 
 /** The command lines that take an invented test from nothing to its report. */
 public final class DemoSteps {
+    static final String INVENTED = "Invented data: no car was run; there is no make, model, part, shop or person behind it.";
+
     private final Path data;
     private final Path test;
     private final Path report;
@@ -54,7 +56,7 @@ public final class DemoSteps {
     private List<List<String>> planned(Scenario scenario) {
         List<String> make = scenario == Scenario.ELECTRIC_PUMP
                 ? List.of("new", test.toString(), "--title", "Electric water pump against belt-driven pump",
-                        "--remark", "Invented data: no car was run; there is no make, model, part, shop or person behind it.",
+                        "--remark", INVENTED,
                         "--part-a", "belt-driven water pump", "--part-b", "electric water pump",
                         "--measure", "mean power 3000-6500 rpm in hp", "--further", "peak power in hp",
                         "--further", "mean torque 3000-6500 rpm in lbf·ft", "--expected", "190hp", "--worthwhile", "3hp",
@@ -62,7 +64,7 @@ public final class DemoSteps {
                         "--warm-ups", "2", "--interval", "4", "--swap", "8", "--rig", "roller-inertia", "--rig-name", "rollers 1",
                         "--gear", "4", "--pull-scatter", "0.6%", "--refit-scatter", "0.9hp", "--refit-df", "11")
                 : List.of("new", test.toString(), "--title", "High-flow panel filter against the stock filter",
-                        "--remark", "Invented data: no car was run; there is no make, model, part, shop or person behind it.",
+                        "--remark", INVENTED,
                         "--part-a", "stock panel air filter", "--part-b", "high-flow panel air filter",
                         "--measure", "mean power 2500-6000 rpm in kW", "--further", "peak power in kW", "--expected", "85kW",
                         "--worthwhile", "1%", "--claim", "1kW", "--sequence", "ABA", "--pulls", "5", "--warm-ups", "1", "--interval", "4.5",

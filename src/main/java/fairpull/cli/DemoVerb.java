@@ -1,5 +1,6 @@
 package fairpull.cli;
 
+import fairpull.app.usecase.UsageException;
 import fairpull.domain.InputException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,9 +16,8 @@ import picocli.CommandLine.Option;
 /** {@code demo}: the whole job on invented data, every command line shown before its answer. */
 @Command(name = "demo",
         description = "Does the whole job on two invented tests, step by step: size, new, check, seal, note, import, judge, report. "
-        + "Each command line "
-        + "is shown before its answer. The first test ends in a gain; in the second, pulls taken for independent would say gain, and "
-        + "the finding is undecided.",
+                + "Each command line is shown before its answer. The first test ends in a gain; in the second, pulls taken for "
+                + "independent would say gain, and the finding is undecided.",
         footer = "  fairpull demo")
 final class DemoVerb extends Verb {
     private static final int LONGEST_SHOWN = 160;
@@ -32,6 +32,9 @@ final class DemoVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
+        if (given().anyMatch("--json"::equals)) {
+            throw new UsageException("--json", "the demo is for reading; each of its steps takes --json");
+        }
         for (DemoSteps.Scenario scenario : DemoSteps.Scenario.values()) {
             if (!Files.isRegularFile(data.resolve(scenario.folder()).resolve("notebook.csv"))) {
                 throw new InputException(InputException.Place.of(data.resolve(scenario.folder()).toString()), "no demo data there",
@@ -68,10 +71,15 @@ final class DemoVerb extends Verb {
                         + " files)";
     }
 
-    /** Only a folder that an earlier demo made is removed: it holds a plan. */
+    /** Only a test that an earlier demo made is removed: its plan says that its data are invented. */
     private static void removeEarlier(Path test) throws IOException {
-        if (!Files.isRegularFile(test.resolve("plan.json"))) {
+        Path plan = test.resolve("plan.json");
+        if (!Files.isRegularFile(plan)) {
             return;
+        }
+        if (!Files.readString(plan).contains(DemoSteps.INVENTED)) {
+            throw new InputException(InputException.Place.of(test.toString()), "there is a test that the demo did not make",
+                    "choose another folder with --into");
         }
         try (Stream<Path> files = Files.walk(test)) {
             files.sorted(Comparator.reverseOrder()).forEach(DemoVerb::delete);

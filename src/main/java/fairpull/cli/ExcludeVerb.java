@@ -1,6 +1,7 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.ExcludePull;
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
@@ -11,8 +12,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code exclude}: leaves a pull out. */
 @Command(name = "exclude",
-        description = "Leaves a pull out of the judgement, with the reason. It stays on file, and every finding shows it and the "
-        + "result with it.",
+        description = "Leaves a pull out of the judgement, with the reason. It stays on file, and every finding shows it and "
+                + "the result with it.",
         footer = "  fairpull exclude pump-test B2-4 --because \"coolant gate broken\"")
 final class ExcludeVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
@@ -36,10 +37,9 @@ final class ExcludeVerb extends Verb {
                 + "”"));
         if (readmit) {
             ExcludePull.readmit(folder, named, because, now());
-            say(named + " counts again.");
         } else {
             ExcludePull.exclude(folder, named, because, now());
-            say(named + " is left out.");
         }
+        answer(Receipt.counted(named, readmit));
     }
 }

@@ -2,6 +2,7 @@ package fairpull.cli;
 
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.PreviewExport;
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Correction;
 import java.io.IOException;
@@ -9,10 +10,8 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,10 +19,9 @@ import picocli.CommandLine.Parameters;
 /** {@code import}: takes exports into a test. */
 @Command(name = "import",
         description = "Takes exports into a test, one file a pull, kept byte for byte: all of the files or none. A file named like "
-        + "B1-3.csv "
-        + "(A1-W2.csv for a warm-up) says itself which pull it holds.",
-        footer = {"  fairpull import pump-test exports/*.csv --corrected none", "  fairpull import pump-test run17.csv --install B1 "
-                + "--pull 3 --column power=\"P wheel\":kW",
+                + "B1-3.csv (A1-W2.csv for a warm-up) says itself which pull it holds.",
+        footer = {"  fairpull import pump-test exports/*.csv --corrected none",
+            "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":kW",
             "  fairpull import pump-test run17.csv --preview"})
 final class ImportVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
@@ -61,16 +59,22 @@ final class ImportVerb extends Verb {
             answer(PreviewExport.preview(files));
             return;
         }
+        checkOptions();
+        answer(Receipt.taken(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
+                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, columns, correction(),
+                Optional.ofNullable(at).map(ImportVerb::time)), now())));
+    }
+
+    private void checkOptions() {
         if (install == null && pull != null) {
             throw new UsageException("--pull", "needs --install");
         }
-        List<ImportPulls.Taken> taken = ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
-                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, columns, correction(),
-                Optional.ofNullable(at).map(ImportVerb::time)), now());
-        taken.forEach(one -> say(one.pull() + "  " + one.file() + one.values().entrySet().stream()
-                .map(value -> String.format(Locale.ROOT, "  %s %.4g %s", value.getKey().name(), value.getValue(),
-                        value.getKey().unit().symbol()))
-                .collect(Collectors.joining())));
+        if (install == null && warmUp) {
+            throw new UsageException("--warm-up", "needs --install");
+        }
+        if (pull != null && pull < 1) {
+            throw new UsageException("--pull", "pulls are counted from 1, was " + pull);
+        }
     }
 
     private Optional<Correction> correction() {

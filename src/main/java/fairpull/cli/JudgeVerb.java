@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,22 +17,17 @@ import picocli.CommandLine.Parameters;
 
 /** {@code judge}: the finding of a test, or of a plain table of pulls. */
 @Command(name = "judge",
-        description = "States the finding: whether the change is real, how large, and what would overturn that. A test is judged by "
-        + "its own "
-        + "plan; a plain table (columns install, part, pull, value; optional session, minutes and covariates) by the options given.",
+        description = "States the finding: whether the change is real, how large, and what would overturn that. A test is judged "
+                + "by its own plan; a plain table (columns install, part, pull, value; optional session, minutes and covariates) "
+                + "by the options given.",
         footer = {"  fairpull judge plans/electric-pump",
             "  fairpull judge --table pulls.csv --worthwhile 3 --drift linear --unit hp"})
 final class JudgeVerb extends Verb {
-    @ArgGroup(multiplicity = "1")
-    private Subject subject;
+    @Parameters(arity = "0..1", paramLabel = "TEST", description = "Folder of a test.")
+    private Path test;
 
-    static final class Subject {
-        @Parameters(paramLabel = "TEST", description = "Folder of a test.")
-        private Path test;
-
-        @Option(names = "--table", paramLabel = "FILE", description = "A plain table of pulls.")
-        private Path table;
-    }
+    @Option(names = "--table", paramLabel = "FILE", description = "A plain table of pulls, instead of a test.")
+    private Path table;
 
     @Mixin
     private ScatterOptions scatter;
@@ -59,12 +53,17 @@ final class JudgeVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        if (subject.table != null) {
-            answer(Answer.of(JudgeTable.judge(subject.table, settings(), unit)));
-            return;
+        if (table == null && test == null) {
+            throw new UsageException("TEST", "is missing; name the folder of a test, or a table with --table FILE");
         }
-        refuseTableOptions();
-        answer(Answer.of(JudgeTest.judge(subject.test)));
+        if (table == null) {
+            refuseTableOptions();
+            answer(Answer.of(JudgeTest.judge(test)));
+        } else if (test == null) {
+            answer(Answer.of(JudgeTable.judge(table, settings(), unit)));
+        } else {
+            throw new UsageException("--table", "judge a test or a table, not both; leave “" + test + "” or --table out");
+        }
     }
 
     private JudgeSettings settings() {

@@ -1,6 +1,8 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.NewTest;
+import fairpull.app.usecase.Receipt;
+import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Plan;
@@ -17,10 +19,10 @@ import picocli.CommandLine.Parameters;
 /** {@code new}: makes a test. */
 @Command(name = "new",
         description = "Makes a test: a folder with a plan in it. Everything can be edited in its plan.json until it is sealed.",
-        footer = {"  fairpull new pump-test --part-a \"belt pump\" --part-b \"electric pump\" --measure \"mean power 3000-6500 rpm in "
-                + "hp\" \\",
-            "      --expected 190hp --worthwhile 3hp --sequence ABABA --pulls 5 --warm-ups 2 --pull-scatter 0.6% --refit-scatter 0.4% "
-            + "--refit-df 11"})
+        footer = {"  fairpull new pump-test --part-a \"belt pump\" --part-b \"electric pump\" \\",
+            "      --measure \"mean power 3000-6500 rpm in hp\" --expected 190hp --worthwhile 3hp \\",
+            "      --sequence ABABA --pulls 5 --warm-ups 2 \\",
+            "      --pull-scatter 0.6%% --refit-scatter 0.4%% --refit-df 11"})
 final class NewVerb extends Verb {
     @Parameters(paramLabel = "FOLDER", description = "Where the test will be kept.")
     private Path folder;
@@ -39,8 +41,7 @@ final class NewVerb extends Verb {
 
     @Option(names = "--measure", required = true, paramLabel = "TEXT",
             description = "The deciding measure with its unit: “mean power 3000-6500 rpm in hp”, “peak torque in N·m”, “power at 5500 "
-            + "rpm in kW”, "
-                    + "“time 60-100 km/h in s”, “typed trap speed in mph”; “, less is better” may follow.")
+                    + "rpm in kW”, “time 60-100 km/h in s”, “typed trap speed in mph”; “, less is better” may follow.")
     private String measure;
 
     @Option(names = "--further", paramLabel = "TEXT", description = "A further measure, likewise; may be given several times.")
@@ -95,11 +96,17 @@ final class NewVerb extends Verb {
                 judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions);
         NewTest.RigTyped typedRig = new NewTest.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
                 scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf);
-        String name = title == null ? folder.toAbsolutePath().normalize().getFileName().toString() : title;
+        String name = title == null ? nameOf(folder) : title;
         Plan plan = NewTest.make(folder, new NewTest.Request(name, remark, asked, typedRig, order.typed()));
-        say("Made " + folder + ": " + plan.sequence().letters() + ", "
-                + plan.sequence().installs().mapToInt(one -> one.countedPulls()).sum()
-                + " counted pulls. Next: fairpull check " + folder);
+        answer(Receipt.made(folder, plan));
+    }
+
+    private static String nameOf(Path folder) {
+        Path name = folder.toAbsolutePath().normalize().getFileName();
+        if (name == null) {
+            throw new UsageException("FOLDER", folder + " has no name of its own; give a folder to be made, or a --title");
+        }
+        return name.toString();
     }
 
     /** Scatter as amounts with a unit or in percent of the expected level. */
@@ -153,7 +160,8 @@ final class NewVerb extends Verb {
 
         NewTest.OrderTyped typed() {
             OptionalLong drawn = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-            return new NewTest.OrderTyped(sequence, drawn, pulls, warmUps, interval, swap, setUp, strapsStay);
+            return new NewTest.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
+                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay);
         }
     }
 }

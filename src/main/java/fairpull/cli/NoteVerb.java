@@ -2,6 +2,7 @@ package fairpull.cli;
 
 import fairpull.app.usecase.NotePull;
 import fairpull.app.usecase.NoteTable;
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
@@ -20,10 +21,11 @@ import picocli.CommandLine.Parameters;
 /** {@code note}: what stands beside a pull. */
 @Command(name = "note",
         description = "Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, "
-        + "a remark; "
-        + "or a whole notebook as a table (columns pull, time, conditions and measures with their units in the header).",
-        footer = {"  fairpull note pump-test B1-3 --at 2026-05-09T11:20:00+02:00 --condition intake-air=24C --condition coolant=88C",
-            "  fairpull note pump-test B1-4 --aborted \"wheel slip\"", "  fairpull note pump-test --table notebook.csv"})
+                + "a remark; or a whole notebook as a table (columns pull, time, conditions and measures with their units in the header).",
+        footer = {"  fairpull note pump-test B1-3 --at 2026-05-09T11:20:00+02:00 \\",
+            "      --condition intake-air=24C --condition coolant=88C",
+            "  fairpull note pump-test B1-4 --aborted \"wheel slip\"",
+            "  fairpull note pump-test --table notebook.csv"})
 final class NoteVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
@@ -66,7 +68,8 @@ final class NoteVerb extends Verb {
             if (subject != null) {
                 throw new UsageException("--table", "a notebook names its pulls itself; leave “" + subject + "” out");
             }
-            say("Noted " + NoteTable.note(folder, table, now()) + " pulls from " + table.getFileName() + ".");
+            refuseBeside("--table", "a notebook holds all that is noted");
+            answer(Receipt.noted(NoteTable.note(folder, table, now())));
         } else if (subject == null || PullId.parse(subject).isEmpty()) {
             remarkOnly();
         } else {
@@ -79,8 +82,15 @@ final class NoteVerb extends Verb {
             throw new UsageException("PULL", "expected a pull such as B1-3 or A1-W2" + (subject == null ? "" : ", found “" + subject + "”")
                     + "; without one only a --remark can be noted");
         }
-        NotePull.remark(folder, subject == null ? "" : subject, remark, now());
-        say("Noted.");
+        refuseBeside("--remark", "without a pull only a remark can be noted");
+        NotePull.remark(folder, Optional.ofNullable(subject), remark, now());
+        answer(Receipt.noted(List.of(subject == null ? "the test" : subject)));
+    }
+
+    private void refuseBeside(String only, String why) {
+        given().filter(option -> !option.equals("--json") && !option.equals(only)).findFirst().ifPresent(option -> {
+            throw new UsageException(option, "does not go with " + only + ": " + why);
+        });
     }
 
     private void noteOne(PullId pull) throws IOException {
@@ -97,7 +107,7 @@ final class NoteVerb extends Verb {
                     + "--remark");
         }
         NotePull.note(folder, List.of(note), now());
-        say("Noted at " + pull + ".");
+        answer(Receipt.noted(List.of(pull.toString())));
     }
 
     private static Map<Condition, String> byCondition(String option, Map<String, String> typed) {

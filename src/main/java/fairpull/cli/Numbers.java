@@ -38,6 +38,14 @@ final class Numbers {
         return value;
     }
 
+    /** {@return a whole number within its range} */
+    static int whole(String option, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw new UsageException(option, "must lie between " + least + " and " + most + ", was " + value);
+        }
+        return value;
+    }
+
     /** {@return a share between 0 and an upper end, both excluded} */
     static double share(String option, String text, double below) {
         double value = number(option, text);

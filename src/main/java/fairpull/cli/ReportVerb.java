@@ -1,5 +1,6 @@
 package fairpull.cli;
 
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.WriteReport;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -9,8 +10,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code report}: the finding as a page. */
 @Command(name = "report",
-        description = "Writes the finding of a test as one self-contained HTML file.", footer = "  fairpull report pump-test --out "
-        + "pump-test.html")
+        description = "Writes the finding of a test as one self-contained HTML file.",
+        footer = "  fairpull report pump-test --out pump-test.html")
 final class ReportVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
@@ -23,7 +24,6 @@ final class ReportVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        WriteReport.write(folder, out, withoutIdentity);
-        say("Wrote " + out);
+        answer(Receipt.written(out, WriteReport.write(folder, out, withoutIdentity)));
     }
 }

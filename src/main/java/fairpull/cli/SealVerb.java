@@ -1,7 +1,7 @@
 package fairpull.cli;
 
+import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.SealTest;
-import fairpull.domain.pull.Seal;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
@@ -11,8 +11,8 @@ import picocli.CommandLine.Parameters;
 /** {@code seal}: fixes the plan before data. */
 @Command(name = "seal",
         description = "Fixes the plan before the day. The code it prints is the plan's fingerprint: lodge it with a third party "
-        + "before the day, "
-        + "and nobody need take your word that the plan came first.", footer = "  fairpull seal pump-test")
+                + "before the day, and nobody need take your word that the plan came first.",
+        footer = "  fairpull seal pump-test")
 final class SealVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
@@ -22,7 +22,6 @@ final class SealVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        Seal seal = SealTest.seal(folder, again, now());
-        say("Sealed " + seal.at() + ", code " + seal.code() + ". Lodge the code with a third party before the day.");
+        answer(Receipt.sealed(SealTest.seal(folder, again, now())));
     }
 }

@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
 @Command(name = "size",
         description = "Says what a sequence of installs can see: the chance of finding a gain, the smallest gain it can find, "
         + "how long the day is, the limit that more pulls cannot pass, and what would reach the power wanted.",
-        footer = "  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 --gain 3 --interval 5 --swap 20")
+        footer = {"  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 \\",
+            "      --gain 3 --interval 5 --swap 20 --unit hp"})
 final class SizeVerb extends Verb {
     @Option(names = "--sequence", required = true, paramLabel = "LETTERS",
             description = "Order of installs, such as ABABA; sessions parted by |, as in ABA|BAB.")
@@ -59,7 +60,8 @@ final class SizeVerb extends Verb {
     protected void work() {
         Sides sides = judging.sides();
         Drift drift = judging.drift();
-        SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT), pulls, warmUps, scatter.pullToPlan(),
+        SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT),
+                Numbers.whole("--pulls", pulls, 1, 1000), Numbers.whole("--warm-ups", warmUps, 0, 100), scatter.pullToPlan(),
                 scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain),
                 Numbers.share("--power-wanted", powerWanted, 1), judging.errorRate(), sides, drift,
                 new SizeQuestion.Clock(Numbers.positive("--interval", interval), Numbers.notNegative("--swap", swap),

@@ -11,7 +11,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What every verb has: help, the choice of JSON, and the way to print an answer. */
-@Command(mixinStandardHelpOptions = true, synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
+@Command(synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
         optionListHeading = "%n", showDefaultValues = false, sortOptions = false, footerHeading = "%nFor instance:%n")
 abstract class Verb implements Callable<Integer> {
     @Spec
@@ -22,6 +22,9 @@ abstract class Verb implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print one JSON document and nothing else.")
     private boolean json;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help and do nothing.")
+    private boolean help;
 
     /** Does the verb's work. */
     protected abstract void work() throws Exception;

@@ -7,7 +7,6 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.PlanJson;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Map;
@@ -37,7 +36,7 @@ public final class AmendPlan {
         }
         Plan after = content.plan();
         if (replacement.isPresent()) {
-            after = PlanJson.read(Files.readString(replacement.get()), replacement.get().getFileName().toString());
+            after = TestFolder.readPlan(replacement.get());
         }
         for (Map.Entry<String, String> place : places.entrySet()) {
             after = PlanJson.with(after, place.getKey(), place.getValue());

@@ -12,6 +12,7 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Session;
+import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PlannedClock;
@@ -35,7 +36,8 @@ import java.util.function.Predicate;
  * @param plannedClockUsed whether minutes come from the plan because the day's own are not known for every pull used
  */
 record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
-    private static final double MILLISECONDS_A_MINUTE = 60_000;
+    private static final double SECONDS_A_MINUTE = 60;
+    private static final double NANOSECONDS_A_SECOND = 1e9;
 
     /** {@return the evidence in a test's folder} */
     static Evidence of(TestFolder test, TestFolder.Content content) {
@@ -51,6 +53,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
                 pulls.stream()
                         .filter(seen -> seen.pull().install().equals(install.label()) && fates.test(seen.fate()))
                         .filter(seen -> seen.values().containsKey(measure.name()))
+                        .filter(seen -> seen.fate() == Fate.USED || hasReadings(seen))
                         .forEach(seen -> rows.add(new PullRow(session.name(), install.label(), install.part(), seen.pull().toString(),
                                 seen.minutes(), seen.values().get(measure.name()), readings(seen))));
             }
@@ -66,6 +69,11 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
                 .toList();
         return used.stream().map(seen -> seen.pull().install().charAt(0)).distinct().count() == Part.values().length
                 && used.stream().map(seen -> seen.values().get(measure.name())).distinct().count() > 1;
+    }
+
+    /** A pull may be left out for want of a reading; a pull that is used may not. */
+    private boolean hasReadings(PullSeen seen) {
+        return seen.conditionsSi().keySet().containsAll(plan.analysis().covariates());
     }
 
     private List<Double> readings(PullSeen seen) {
@@ -119,17 +127,38 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
 
         private PullSeen seen(PullId pull, boolean isPlanned) {
             LogEntry.PullTaken taken = log.pulls().get(pull);
+            Standing standing = standing(pull, taken != null, isPlanned);
             Map<String, Double> values = new TreeMap<>();
             if (taken != null && !pull.warmUp()) {
-                Map<String, Double> si = PullValues.of(test, content.mappings(), taken, plan.question().measures());
+                Map<String, Double> si = valuesSi(taken, standing.fate() == Fate.USED);
                 plan.question().measures().stream().filter(measure -> si.containsKey(measure.name()))
                         .forEach(measure -> values.put(measure.name(), measure.unit().fromSi(si.get(measure.name()))));
             }
-            Standing standing = standing(pull, taken != null, isPlanned);
             if (standing.fate() == Fate.USED && !values.containsKey(plan.question().deciding().name())) {
                 standing = new Standing(Fate.MISSING, "no value of " + plan.question().deciding().name() + " yet");
             }
             return new PullSeen(pull, standing.fate(), standing.reason(), log.startOf(pull), Double.NaN, values, log.conditionsAt(pull));
+        }
+
+        /** A pull that is left out may be so because its export cannot be read any more, or does not cover an amended band. */
+        private Map<String, Double> valuesSi(LogEntry.PullTaken taken, boolean used) {
+            Map<String, Double> values = new TreeMap<>(taken.typedSi());
+            if (taken.file().isEmpty()) {
+                return values;
+            }
+            try {
+                Channels channels = PullValues.channels(test, content.mappings(), taken);
+                if (used) {
+                    PullValues.checkDeciding(channels, plan.question().deciding(), taken.file(),
+                            "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
+                }
+                PullValues.of(channels, plan.question().measures()).forEach(values::putIfAbsent);
+            } catch (InputException unusable) {
+                if (used) {
+                    throw unusable;
+                }
+            }
+            return values;
         }
 
         private record Standing(Fate fate, String reason) {
@@ -161,8 +190,12 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
                     .forEach(pull -> begins.putIfAbsent(sessionOf.get(pull.pull().install()), pull.startedAt().orElseThrow()));
             return seen.stream().map(pull -> at(pull, pull.startedAt()
                     .filter(start -> sessionOf.containsKey(pull.pull().install()))
-                    .map(start -> Duration.between(begins.get(sessionOf.get(pull.pull().install())), start).toMillis()
-                            / MILLISECONDS_A_MINUTE))).toList();
+                    .map(start -> minutes(begins.get(sessionOf.get(pull.pull().install())), start)))).toList();
+        }
+
+        private static double minutes(OffsetDateTime from, OffsetDateTime to) {
+            Duration passed = Duration.between(from, to);
+            return (passed.getSeconds() + passed.getNano() / NANOSECONDS_A_SECOND) / SECONDS_A_MINUTE;
         }
 
         private static List<PullSeen> planned(List<PullSeen> seen, Map<PullId, Double> planned) {

@@ -4,6 +4,7 @@ import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
+import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PlannedClock;
@@ -105,6 +106,9 @@ public final class ImportPulls {
         int next = request.firstPull().orElseGet(this::nextFree);
         for (Path file : request.files()) {
             PullId pull = request.install().isPresent() ? new PullId(request.install().get(), request.warmUps(), next++) : named(file);
+            if (assigned.containsKey(file)) {
+                throw new InputException(Place.of(file.toString()), "the file is given twice", "give each pull a file of its own");
+            }
             if (assigned.containsValue(pull)) {
                 throw new InputException(Place.of(file.toString()), "two files for pull " + pull, "give each pull one file");
             }
@@ -144,7 +148,10 @@ public final class ImportPulls {
         Map<Measure, Double> values = new LinkedHashMap<>();
         if (!pull.warmUp()) {
             PullValues.checkCorrection(mapping.corrected(), measures, file.getFileName().toString());
-            Map<String, Double> si = PullValues.of(MappedExport.channels(export, mapping), measures, file.getFileName().toString());
+            Channels channels = MappedExport.channels(export, mapping);
+            PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
+                    "leave the file out, or note the pull as aborted");
+            Map<String, Double> si = PullValues.of(channels, measures);
             measures.stream().filter(measure -> si.containsKey(measure.name()))
                     .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
         }

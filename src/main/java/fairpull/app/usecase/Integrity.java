@@ -5,7 +5,6 @@ import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
-import fairpull.domain.pull.Seal;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
@@ -45,10 +44,9 @@ final class Integrity {
     private void sealAgainstLog() {
         List<LogEntry.Sealed> seals = content.log().seals();
         Optional<LogEntry.Sealed> last = seals.isEmpty() ? Optional.empty() : Optional.of(seals.get(seals.size() - 1));
-        Optional<String> inLog = last.map(LogEntry.Sealed::planSha256);
-        Optional<String> inFile = content.seal().map(Seal::planSha256);
-        boolean sameCode = content.seal().map(Seal::code).equals(last.map(LogEntry.Sealed::code));
-        if (!inLog.equals(inFile) || !sameCode) {
+        Optional<String> inLog = last.map(LogEntry.Sealed::sealSha256);
+        Optional<String> inFile = content.seal().map(TestFolder::sha256);
+        if (!inLog.equals(inFile)) {
             notices.add(Notice.of(Code.SEAL_CHANGED_BY_HAND));
         }
     }

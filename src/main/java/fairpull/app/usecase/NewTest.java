@@ -121,7 +121,8 @@ public final class NewTest {
                 : OptionalDouble.of(typed.differenceSi("--worthwhile", asked.worthwhile()));
         List<Claim> claims = new ArrayList<>();
         for (String claim : asked.claims()) {
-            claims.add(new Claim("at least " + Typed.words(claim, deciding), deciding.name(), typed.differenceSi("--claim", claim)));
+            double atLeastSi = typed.differenceSi("--claim", claim);
+            claims.add(new Claim("at least " + Typed.words(claim, deciding), deciding.name(), atLeastSi));
         }
         return new Question(asked.partA(), asked.partB(), deciding, further, expected, worthwhile, asked.sides(), asked.errorRate(),
                 asked.powerWanted(), claims);

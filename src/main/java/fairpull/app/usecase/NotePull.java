@@ -61,8 +61,11 @@ public final class NotePull {
     }
 
     /** Writes down a remark about the whole test or one install. */
-    public static void remark(Path folder, String subject, String text, OffsetDateTime now) throws IOException {
-        TestFolder.open(folder).append(now, List.of(new LogEntry.Remark(subject, text)));
+    public static void remark(Path folder, Optional<String> install, String text, OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        Plan plan = test.read().plan();
+        install.ifPresent(label -> Planned.checkInstall(plan, label));
+        test.append(now, List.of(new LogEntry.Remark(install.orElse(""), text)));
     }
 
     private static List<LogEntry> entries(Note note, Plan plan, DayLog log) {

@@ -26,8 +26,8 @@ public final class NoteTable {
     private NoteTable() {
     }
 
-    /** Writes the notebook's lines into the log, all of them or none; returns how many pulls it was about. */
-    public static int note(Path folder, Path table, OffsetDateTime now) throws IOException {
+    /** Writes the notebook's lines into the log, all of them or none; returns the pulls it was about. */
+    public static List<String> note(Path folder, Path table, OffsetDateTime now) throws IOException {
         List<String> measures = TestFolder.open(folder).read().plan().question().measures().stream().map(Measure::name).toList();
         List<NotePull.Note> notes = new ArrayList<>();
         for (Notebook.Line line : Notebook.read(table).lines()) {
@@ -38,7 +38,7 @@ public final class NoteTable {
             }
         }
         NotePull.note(folder, notes, now);
-        return notes.size();
+        return notes.stream().map(one -> one.pull().toString()).toList();
     }
 
     private static NotePull.Note note(Notebook.Line line, List<String> measures) {

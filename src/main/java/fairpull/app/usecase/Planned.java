@@ -18,8 +18,19 @@ final class Planned {
         if (known.contains(pull)) {
             return;
         }
-        boolean installKnown = plan.sequence().installs().anyMatch(install -> install.label().equals(pull.install()));
-        throw new InputException(Place.none(), "the plan has no " + (installKnown ? "pull " + pull : "install " + pull.install()),
+        checkInstall(plan, pull.install());
+        throw unknown(plan, "pull " + pull);
+    }
+
+    /** Refuses an install that the plan does not have. */
+    static void checkInstall(Plan plan, String label) {
+        if (plan.sequence().installs().noneMatch(install -> install.label().equals(label))) {
+            throw unknown(plan, "install " + label);
+        }
+    }
+
+    private static InputException unknown(Plan plan, String what) {
+        return new InputException(Place.none(), "the plan has no " + what,
                 "its installs are " + String.join(", ", plan.sequence().installs().map(install -> install.label() + " ("
                         + install.warmUpPulls() + " warm-up and " + install.countedPulls() + " counted pulls)").toList())
                         + "; amend the plan first if it is to have more");

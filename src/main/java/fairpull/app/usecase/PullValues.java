@@ -28,36 +28,32 @@ final class PullValues {
     private PullValues() {
     }
 
-    /** {@return the values in SI by name of the measure; a further measure that the pull does not hold is left out} */
-    static Map<String, Double> of(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken, List<Measure> measures) {
-        if (taken.file().isEmpty()) {
-            return new TreeMap<>(taken.typedSi());
-        }
+    /** {@return the channels of a pull's export, read by the mapping it was taken with} */
+    static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
         Export export = ExportReader.read(test.export(taken.file()));
-        Channels channels = MappedExport.channels(export, mapping(mappings, taken));
-        Map<String, Double> values = of(channels, measures, taken.file());
-        values.putAll(taken.typedSi());
+        return MappedExport.channels(export, mapping(mappings, taken));
+    }
+
+    /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
+    static Map<String, Double> of(Channels channels, List<Measure> measures) {
+        Map<String, Double> values = new TreeMap<>();
+        for (Measure measure : measures) {
+            Optional<Double> value = MeasureValue.of(channels, measure.definition())
+                    .match(found -> Optional.of(found.si()), missing -> Optional.empty());
+            value.ifPresent(si -> values.put(measure.name(), si));
+        }
         return values;
     }
 
-    /**
-     * {@return the values that some channels hold, in SI by name of the measure}
-     *
-     * @throws InputException if the deciding measure, the first, has no value and is not typed by hand
-     */
-    static Map<String, Double> of(Channels channels, List<Measure> measures, String file) {
-        Map<String, Double> values = new TreeMap<>();
-        for (Measure measure : measures) {
-            Outcome outcome = MeasureValue.of(channels, measure.definition());
-            Optional<Double> value = outcome.match(found -> Optional.of(found.si()), missing -> Optional.empty());
-            if (value.isPresent()) {
-                values.put(measure.name(), value.get());
-            } else if (measure.equals(measures.get(0)) && !(measure.definition() instanceof Definition.Typed)) {
-                throw new InputException(Place.of(file), "no value of " + measure.name() + ": " + reason(outcome),
-                        "leave the file out, or note the pull as aborted");
-            }
+    /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
+    static void checkDeciding(Channels channels, Measure deciding, String file, String remedy) {
+        if (deciding.definition() instanceof Definition.Typed) {
+            return;
         }
-        return values;
+        String reason = MeasureValue.of(channels, deciding.definition()).match(found -> "", PullValues::reason);
+        if (!reason.isEmpty()) {
+            throw new InputException(Place.of(file), "no value of " + deciding.name() + ": " + reason, remedy);
+        }
     }
 
     /** Refuses an export that is corrected otherwise than the measures want it. */
@@ -77,10 +73,6 @@ final class PullValues {
         return same.or(() -> mappings.stream().filter(known -> known.fingerprint().equals(taken.mapping())).reduce((first, last) -> last))
                 .orElseThrow(() -> new InputException(Place.of("mapping.json"), "no mapping for " + taken.file(),
                         "restore mapping.json from a copy"));
-    }
-
-    private static String reason(Outcome outcome) {
-        return outcome.match(found -> "", PullValues::reason);
     }
 
     private static String reason(Outcome.Missing missing) {

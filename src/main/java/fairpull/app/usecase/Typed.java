@@ -4,6 +4,7 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Units;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -73,13 +74,11 @@ final class Typed {
     /** {@return minutes as seconds: a bare number means minutes} */
     static double minutesAsSeconds(String option, String text) {
         Amount amount = amount(option, text);
-        if (amount.isBare()) {
-            return amount.value() * 60;
+        boolean isTime = amount.isBare() || amount.unit().quantity() == Quantity.TIME;
+        if (!isTime || amount.value() < 0 || Double.isInfinite(amount.value())) {
+            throw new UsageException(option, "expected minutes, 0 or more; found " + text);
         }
-        if (amount.unit().quantity() != Quantity.TIME) {
-            throw new UsageException(option, "expected minutes, found " + text);
-        }
-        return amount.si();
+        return amount.isBare() ? Units.MINUTE.toSi(amount.value()) : amount.si();
     }
 
     private static Amount amount(String option, String text) {

@@ -35,8 +35,8 @@ public sealed interface LogEntry {
         R remark(Remark remark);
     }
 
-    /** The plan was sealed: its SHA-256 and the short code of the seal. */
-    record Sealed(String planSha256, String code) implements LogEntry {
+    /** The plan was sealed: its SHA-256, the short code of the seal, and the SHA-256 of the seal as a whole. */
+    record Sealed(String planSha256, String code, String sealSha256) implements LogEntry {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.sealed(this);

@@ -15,21 +15,28 @@ final class Bounded {
     }
 
     static String text(Path file, long mostBytes) throws IOException {
-        String name = file.getFileName().toString();
+        return text(ByteBuffer.wrap(bytes(file, mostBytes)), file);
+    }
+
+    static byte[] bytes(Path file, long mostBytes) throws IOException {
         if (!Files.isRegularFile(file)) {
             throw new InputException(InputException.Place.of(file.toString()), "no such file", "restore it from a copy");
         }
         if (Files.size(file) > mostBytes) {
-            throw tooLarge(name, mostBytes);
+            throw tooLarge(file.getFileName().toString(), mostBytes);
         }
+        return Files.readAllBytes(file);
+    }
+
+    static String text(ByteBuffer bytes, Path file) {
         try {
             return StandardCharsets.UTF_8.newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
                     .onUnmappableCharacter(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+                    .decode(bytes)
                     .toString();
         } catch (CharacterCodingException malformed) {
-            throw new InputException(InputException.Place.of(name), "not UTF-8 text", "save it as UTF-8");
+            throw new InputException(InputException.Place.of(file.getFileName().toString()), "not UTF-8 text", "save it as UTF-8");
         }
     }
 

@@ -40,14 +40,20 @@ final class LogFile {
 
     /** {@return what the log holds; nothing where there is no log yet} */
     Content read() throws IOException {
-        return Files.exists(file) ? parse(Bounded.text(file, MOST_BYTES)) : new Content(List.of(), Optional.empty());
+        if (!Files.exists(file)) {
+            return new Content(List.of(), Optional.empty());
+        }
+        byte[] bytes = Bounded.bytes(file, MOST_BYTES);
+        return parse(Bounded.text(ByteBuffer.wrap(bytes, 0, endOfWholeLines(bytes)), file));
     }
 
     /** Adds entries in one write: either all of them are in the log afterwards or, after a crash, at most a cut-off tail. */
     void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             channel.lock();
-            String present = wholeLines(text(channel));
+            byte[] bytes = bytes(channel);
+            int end = endOfWholeLines(bytes);
+            String present = Bounded.text(ByteBuffer.wrap(bytes, 0, end), file);
             int number = (int) present.lines().count();
             String previous = lastHash(present);
             StringBuilder added = new StringBuilder();
@@ -57,19 +63,18 @@ final class LogFile {
                 previous = Sha256.of(line);
                 added.append(line).append('\n');
             }
-            long end = present.getBytes(StandardCharsets.UTF_8).length;
             channel.truncate(end);
             channel.position(end);
-            ByteBuffer bytes = StandardCharsets.UTF_8.encode(added.toString());
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
+            ByteBuffer rest = StandardCharsets.UTF_8.encode(added.toString());
+            while (rest.hasRemaining()) {
+                channel.write(rest);
             }
             channel.force(true);
         }
     }
 
     /** Reads through the channel that holds the lock: on some systems nothing else may. */
-    private String text(FileChannel channel) throws IOException {
+    private byte[] bytes(FileChannel channel) throws IOException {
         if (channel.size() > MOST_BYTES) {
             throw Bounded.tooLarge(file.getFileName().toString(), MOST_BYTES);
         }
@@ -77,14 +82,14 @@ final class LogFile {
         while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
             continue;
         }
-        return StandardCharsets.UTF_8.decode(bytes.flip()).toString();
+        return bytes.array();
     }
 
     private Content parse(String text) {
         List<LogRecord> records = new ArrayList<>();
         Integer brokenAt = null;
         String previous = Sha256.of("");
-        for (String line : wholeLines(text).lines().toList()) {
+        for (String line : text.lines().toList()) {
             LogRecord record = LogJson.read(line, file.getFileName().toString(), records.size() + 1);
             boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1;
             if (!follows && brokenAt == null) {
@@ -96,8 +101,13 @@ final class LogFile {
         return new Content(records, Optional.ofNullable(brokenAt));
     }
 
-    private static String wholeLines(String text) {
-        return text.substring(0, text.lastIndexOf('\n') + 1);
+    /** A line that was cut short may end within a character, so the end is looked for in the bytes. */
+    private static int endOfWholeLines(byte[] bytes) {
+        int end = bytes.length;
+        while (end > 0 && bytes[end - 1] != '\n') {
+            end--;
+        }
+        return end;
     }
 
     private static String lastHash(String wholeLines) {

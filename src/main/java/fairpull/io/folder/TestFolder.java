@@ -16,11 +16,19 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** One test on disk: {@code plan.json}, {@code seal.json}, {@code log.jsonl}, {@code mapping.json} and the raw exports in {@code pulls}. */
 public final class TestFolder {
     private static final long MOST_BYTES = 16L << 20;
+    private static final int LONGEST_ENDING = 20;
+    private static final Set<String> OWN_NAMES = Set.of("plan.json", "seal.json", "log.jsonl", "mapping.json", "pulls");
+
+    /** What {@link #keepExport} names an export: the pull, and the ending that the file had. */
+    private static final Pattern EXPORT_NAME = Pattern.compile("[AB]\\d{1,3}-W?\\d{1,4}(\\.\\w{0,20})?");
 
     private final Path folder;
 
@@ -71,13 +79,23 @@ public final class TestFolder {
 
     /** {@return everything the folder holds but the raw exports} */
     public Content read() throws IOException {
-        Plan plan = PlanJson.read(Bounded.text(folder.resolve("plan.json"), MOST_BYTES), "plan.json");
+        Plan plan = readPlan(folder.resolve("plan.json"));
         Path sealFile = folder.resolve("seal.json");
         Optional<Seal> seal = Files.exists(sealFile)
                 ? Optional.of(SealJson.read(Bounded.text(sealFile, MOST_BYTES), "seal.json"))
                 : Optional.empty();
         LogFile.Content log = log().read();
         return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), mappings());
+    }
+
+    /** {@return whether a file has a name that a test keeps for itself} */
+    public static boolean isOwnName(Path file) {
+        return OWN_NAMES.contains(file.getFileName().toString().toLowerCase(Locale.ROOT));
+    }
+
+    /** {@return the plan in a file} */
+    public static Plan readPlan(Path file) throws IOException {
+        return PlanJson.read(Bounded.text(file, MOST_BYTES), file.getFileName().toString());
     }
 
     /** {@return where it is} */
@@ -88,16 +106,14 @@ public final class TestFolder {
     /**
      * {@return the raw export of that name}
      *
-     * @throws InputException if the name leads out of the folder
+     * @throws InputException if the name is none that this program gives, such as one that leads out of the folder
      */
     public Path export(String name) {
-        Path pulls = folder.resolve("pulls");
-        Path file = pulls.resolve(name).normalize();
-        if (!pulls.normalize().equals(file.getParent())) {
-            throw new InputException(InputException.Place.of("log.jsonl"), "the export “" + name + "” lies outside the test's folder",
-                    "a test's exports lie in its folder pulls");
+        if (!EXPORT_NAME.matcher(name).matches()) {
+            throw new InputException(InputException.Place.of("log.jsonl"), "“" + name + "” is not the name of an export",
+                    "a test's exports lie in its folder pulls and are named by their pull, such as B1-3.csv");
         }
-        return file;
+        return folder.resolve("pulls").resolve(name);
     }
 
     /** Seals the plan: writes the seal and names it in the log. */
@@ -107,7 +123,7 @@ public final class TestFolder {
         Optional<Scatter> refit = plan.rig().refitScatter().filter(Scatter::isRecord);
         Seal seal = new Seal(hash, SealCode.of(hash), at, programVersion, pull, refit);
         AtomicWrite.text(folder.resolve("seal.json"), SealJson.indented(seal));
-        append(at, List.of(new LogEntry.Sealed(hash, seal.code())));
+        append(at, List.of(new LogEntry.Sealed(hash, seal.code(), sha256(seal))));
         return seal;
     }
 
@@ -134,7 +150,8 @@ public final class TestFolder {
     public String keepExport(Path source, String pull) throws IOException {
         String original = source.getFileName().toString();
         int dot = original.lastIndexOf('.');
-        String name = pull + (dot > 0 ? original.substring(dot).replaceAll("[^.\\w]", "") : "");
+        String ending = dot > 0 ? original.substring(dot + 1).replaceAll("\\W", "") : "";
+        String name = pull + (ending.isEmpty() || ending.length() > LONGEST_ENDING ? "" : "." + ending);
         Path target = export(name);
         Files.createDirectories(target.getParent());
         if (!Files.exists(target) || !Files.isSameFile(source, target)) {
@@ -149,6 +166,11 @@ public final class TestFolder {
         all.remove(mapping);
         all.add(mapping);
         AtomicWrite.text(folder.resolve("mapping.json"), MappingJson.indented(all));
+    }
+
+    /** {@return the hash by which a seal is named in the log} */
+    public static String sha256(Seal seal) {
+        return Sha256.of(SealJson.canonical(seal));
     }
 
     /** {@return the hash by which a mapping is named in the log} */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.exc.InvalidNullException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -12,10 +13,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import fairpull.domain.InputException;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Reads and writes records as JSON, and turns what Jackson complains about into one line with file, line and place. */
 final class JsonFiles {
+    /** How Jackson says that a field is not there, or is null where it must not be. */
+    private static final Pattern ABSENT_FIELD =
+            Pattern.compile("(?<kind>Null|Missing)(?: value for| required) creator property '(?<field>[^']*)'");
+
     private JsonFiles() {
     }
 
@@ -111,10 +118,17 @@ final class JsonFiles {
         if (trouble instanceof UnrecognizedPropertyException) {
             return "no such field";
         }
+        if (trouble instanceof InvalidNullException) {
+            return "null stands where a value must be";
+        }
         if (trouble instanceof ValueInstantiationException refused && refused.getCause() != null) {
             return String.valueOf(refused.getCause().getMessage());
         }
         String said = trouble.getOriginalMessage();
+        Matcher absent = ABSENT_FIELD.matcher(said);
+        if (absent.lookingAt()) {
+            return absent.group("field") + ": " + (absent.group("kind").equals("Null") ? "must not be null" : "the field is missing");
+        }
         return trouble instanceof JsonMappingException
                 ? said.replaceAll("\\(?(for |of )?type `?[\\w.$<>\\[\\]]+`?\\)?:? ?", "").replaceAll("`?(fairpull|java)[\\w.$]+`?", "value")
                 : "not JSON: " + said;

@@ -1,7 +1,9 @@
 package fairpull.io.json;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
@@ -56,6 +58,7 @@ final class Mapper {
             .addMixIn(Definition.class, DefinitionKinds.class)
             .addMixIn(Gate.Limit.class, LimitKinds.class)
             .addMixIn(LogEntry.class, EntryKinds.class)
+            .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

@@ -9,6 +9,13 @@ public final class MappingJson {
     }
 
     private record MappingFile(int schemaVersion, List<Mapping> mappings) {
+        MappingFile {
+            if (schemaVersion != PlanJson.SCHEMA_VERSION) {
+                throw new IllegalArgumentException("schema version " + schemaVersion + " is not known to this program, which reads version "
+                        + PlanJson.SCHEMA_VERSION);
+            }
+            mappings = List.copyOf(mappings);
+        }
     }
 
     /** {@return the mappings in a text; {@code file} is for messages} */

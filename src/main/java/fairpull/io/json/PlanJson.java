@@ -15,27 +15,34 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.unit.Amount;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /** The plan file, and the places within it that an amendment changes. */
 public final class PlanJson {
     /** The version of the file format that this program writes, and the only one there is so far. */
     public static final int SCHEMA_VERSION = 1;
 
-    /** The one field of a plan that is a difference and may be typed in a unit whose zero is not that of SI. */
-    private static final String TOLERANCE = "toleranceSi";
-
     private PlanJson() {
     }
 
     private record PlanFile(int schemaVersion, String title, String remark, Question question, Analysis analysis, Rig rig,
             Sequence sequence, List<Gate> gates, List<String> checklist) {
+        /** What a plan refuses is refused while the file is read, so that its line is known. */
+        PlanFile {
+            new Plan(title, remark, question, analysis, rig, sequence, gates, checklist);
+        }
+
+        Plan plan() {
+            return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist);
+        }
     }
 
     /** {@return the plan in a text; {@code file} is for messages} */
     public static Plan read(String text, String file) {
         checkVersion(JsonFiles.tree(text, file), file);
-        return plan(JsonFiles.read(text, PlanFile.class, file, 1));
+        return JsonFiles.read(text, PlanFile.class, file, 1).plan();
     }
 
     /** {@return the plan for people to read, indented} */
@@ -56,23 +63,24 @@ public final class PlanJson {
      */
     public static Plan with(Plan plan, String place, String value) {
         ObjectNode tree = Mapper.strict().valueToTree(file(plan));
-        String[] steps = place.split("\\.");
+        String[] steps = place.split("\\.", -1);
         JsonNode parent = tree;
         for (int i = 0; i < steps.length - 1; i++) {
             parent = child(parent, steps[i]);
         }
         String last = steps[steps.length - 1];
+        JsonNode scope = parent;
         if (child(parent, last).isMissingNode()) {
             throw new InputException(InputException.Place.none(), "the plan has no place “" + place + "”",
                     "give it as in plan.json, such as sequence.sessions.0.installs.2.countedPulls");
         }
-        JsonNode changed = parse(value, child(parent, last), last.equals(TOLERANCE));
+        JsonNode changed = parse(value, child(parent, last), amount -> new PlanAmounts(plan).si(place, scope, amount));
         if (parent instanceof ObjectNode object) {
             object.set(last, changed);
         } else if (parent instanceof ArrayNode array) {
             array.set(Integer.parseInt(last), changed);
         }
-        return plan(JsonFiles.read(tree, PlanFile.class, "the amended plan"));
+        return JsonFiles.read(tree, PlanFile.class, "the amended plan").plan();
     }
 
     /** {@return the places in which two plans differ} */
@@ -99,13 +107,15 @@ public final class PlanJson {
         return parent.isArray() && step.matches("\\d{1,4}") ? parent.path(Integer.parseInt(step)) : parent.path(step);
     }
 
-    private static JsonNode parse(String value, JsonNode present, boolean asDifference) {
+    private static JsonNode parse(String value, JsonNode present, ToDoubleFunction<Amount> toSi) {
         if (present.isNumber() || present.isNull()) {
-            var amount = Amount.parse(value).filter(typed -> !typed.isBare());
+            Optional<Amount> amount = Amount.parse(value).filter(typed -> !typed.isBare());
             if (amount.isPresent()) {
-                double si = asDifference ? amount.get().differenceSi() : amount.get().si();
-                return Mapper.strict().getNodeFactory().numberNode(PlainNumber.shortest(si));
+                return Mapper.strict().getNodeFactory().numberNode(PlainNumber.shortest(toSi.applyAsDouble(amount.get())));
             }
+        }
+        if (present.isTextual() || value.isBlank()) {
+            return Mapper.strict().getNodeFactory().textNode(value);
         }
         try {
             return Mapper.strict().readTree(value);
@@ -143,9 +153,5 @@ public final class PlanJson {
     private static PlanFile file(Plan plan) {
         return new PlanFile(SCHEMA_VERSION, plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), plan.sequence(),
                 plan.gates(), plan.checklist());
-    }
-
-    private static Plan plan(PlanFile file) {
-        return new Plan(file.title, file.remark, file.question, file.analysis, file.rig, file.sequence, file.gates, file.checklist);
     }
 }

@@ -12,6 +12,11 @@ public final class SealJson {
         return JsonFiles.read(text, Seal.class, file, 1);
     }
 
+    /** {@return the seal without blanks, for its hash} */
+    public static String canonical(Seal seal) {
+        return JsonFiles.canonical(seal);
+    }
+
     /** {@return the seal for people to read, indented} */
     public static String indented(Seal seal) {
         return JsonFiles.indented(seal);

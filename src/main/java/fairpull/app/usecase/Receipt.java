@@ -1,0 +1,73 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.pull.Seal;
+import fairpull.io.json.ReceiptJson;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What the verbs that write answer: what was done, and what comes next. */
+public final class Receipt {
+    private static final MathContext SHOWN = new MathContext(5);
+
+    private Receipt() {
+    }
+
+    /** {@return the answer after a test was made} */
+    public static Answer made(Path folder, Plan plan) {
+        int pulls = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
+        return new Answer("Made " + folder + ": " + plan.sequence().letters() + ", " + pulls + " counted pulls. Next: fairpull check "
+                + folder, ReceiptJson.made(folder.toString(), plan, pulls));
+    }
+
+    /** {@return the answer after a plan was sealed} */
+    public static Answer sealed(Seal seal) {
+        return new Answer("Sealed " + seal.at() + ", code " + seal.code() + ". Lodge the code with a third party before the day.",
+                ReceiptJson.sealed(seal));
+    }
+
+    /** {@return the answer after pulls came in} */
+    public static Answer taken(List<ImportPulls.Taken> pulls) {
+        String text = pulls.stream().map(one -> one.pull() + "  " + one.file() + values(one.values()))
+                .collect(Collectors.joining("\n"));
+        return new Answer(text, ReceiptJson.taken(pulls.stream()
+                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values())).toList()));
+    }
+
+    private static String values(Map<Measure, Double> values) {
+        return values.entrySet().stream().map(value -> "  " + value.getKey().name() + " "
+                + new BigDecimal(value.getValue()).round(SHOWN).stripTrailingZeros().toPlainString() + " "
+                + value.getKey().unit().symbol()).collect(Collectors.joining());
+    }
+
+    /** {@return the answer after something was noted beside pulls, an install or the test} */
+    public static Answer noted(List<String> subjects) {
+        return new Answer("Noted" + (subjects.size() == 1 ? " at " + subjects.get(0) : ", " + subjects.size() + " pulls") + ".",
+                ReceiptJson.noted(subjects));
+    }
+
+    /** {@return the answer after a plan was amended} */
+    public static Answer amended(LogEntry.Amended amended) {
+        return new Answer(amended.changes().stream().map(change -> change.place() + ": " + change.before() + " → " + change.after())
+                .collect(Collectors.joining("\n")), ReceiptJson.amended(amended));
+    }
+
+    /** {@return the answer after a pull was left out, or taken back in} */
+    public static Answer counted(PullId pull, boolean counts) {
+        return new Answer(pull + (counts ? " counts again." : " is left out."), ReceiptJson.counted(pull, counts));
+    }
+
+    /** {@return the answer after a report was written} */
+    public static Answer written(Path file, Judgement judgement) {
+        return new Answer("Wrote " + file, ReceiptJson.written(file.toString(), judgement.deciding().verdict().words()));
+    }
+}

@@ -1,0 +1,64 @@
+package fairpull.io.json;
+
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.pull.Seal;
+import java.util.List;
+import java.util.Map;
+
+/** What was done, as JSON: the answers of the verbs that write. */
+public final class ReceiptJson {
+    private ReceiptJson() {
+    }
+
+    /**
+     * A pull that came in.
+     *
+     * @param pull which one
+     * @param file the file it came from
+     * @param values its measures in their own units
+     */
+    public record Taken(PullId pull, String file, Map<Measure, Double> values) {
+    }
+
+    /** {@return a test that was made} */
+    public static String made(String folder, Plan plan, int countedPulls) {
+        return Tree.empty().text("test", folder).text("title", plan.title()).text("sequence", plan.sequence().letters())
+                .whole("countedPulls", countedPulls).document();
+    }
+
+    /** {@return a plan that was sealed} */
+    public static String sealed(Seal seal) {
+        return Tree.empty().text("code", seal.code()).text("planSha256", seal.planSha256()).text("at", seal.at().toString()).document();
+    }
+
+    /** {@return pulls that came in} */
+    public static String taken(List<Taken> pulls) {
+        return Tree.empty().trees("taken", pulls, (tree, taken) -> tree.text("pull", taken.pull().toString()).text("file", taken.file())
+                .trees("values", List.copyOf(taken.values().entrySet()), (value, entry) -> value.text("measure", entry.getKey().name())
+                        .number("value", entry.getValue()).text("unit", entry.getKey().unit().symbol()))).document();
+    }
+
+    /** {@return pulls, installs or the test, beside which something was noted} */
+    public static String noted(List<String> subjects) {
+        return Tree.empty().texts("noted", subjects).document();
+    }
+
+    /** {@return a plan that was amended} */
+    public static String amended(LogEntry.Amended amended) {
+        return Tree.empty().text("because", amended.reason()).trees("changes", amended.changes(), (tree, change) ->
+                tree.text("place", change.place()).text("before", change.before()).text("after", change.after())).document();
+    }
+
+    /** {@return a pull that was left out, or counts again} */
+    public static String counted(PullId pull, boolean counts) {
+        return Tree.empty().text("pull", pull.toString()).flag("counts", counts).document();
+    }
+
+    /** {@return a report that was written} */
+    public static String written(String file, String verdict) {
+        return Tree.empty().text("file", file).text("verdict", verdict).document();
+    }
+}
