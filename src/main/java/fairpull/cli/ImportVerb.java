@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -47,6 +48,9 @@ final class ImportVerb extends Verb {
             + "default: as remembered for this header, else unknown.")
     private String corrected;
 
+    @Mixin
+    private DecimalOption decimal;
+
     @Option(names = "--at", paramLabel = "TIME", description = "When the pull started, such as 2026-05-09T09:42:00+02:00.")
     private String at;
 
@@ -56,13 +60,13 @@ final class ImportVerb extends Verb {
     @Override
     protected void work() throws IOException {
         if (preview) {
-            answer(PreviewExport.preview(files));
+            answer(PreviewExport.preview(files, decimal.mark()));
             return;
         }
         checkOptions();
         answer(Receipt.taken(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
-                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp, columns, correction(),
-                Optional.ofNullable(at).map(ImportVerb::time)), now())));
+                pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp,
+                new ImportPulls.Reading(columns, correction(), decimal.mark()), Optional.ofNullable(at).map(ImportVerb::time)), now())));
     }
 
     private void checkOptions() {

@@ -48,6 +48,9 @@ final class JudgeVerb extends Verb {
     @Option(names = "--drawn", description = "The order was drawn at random among all with these counts: adds the randomisation test.")
     private boolean drawn;
 
+    @Mixin
+    private DecimalOption decimal;
+
     @Option(names = "--unit", defaultValue = "", paramLabel = "UNIT", description = "Unit of the values.")
     private String unit;
 
@@ -60,7 +63,7 @@ final class JudgeVerb extends Verb {
             refuseTableOptions();
             answer(Answer.of(JudgeTest.judge(test)));
         } else if (test == null) {
-            answer(Answer.of(JudgeTable.judge(table, settings(), unit)));
+            answer(Answer.of(JudgeTable.judge(table, settings(), unit, decimal.mark())));
         } else {
             throw new UsageException("--table", "judge a test or a table, not both; leave “" + test + "” or --table out");
         }

@@ -5,6 +5,7 @@ import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PlannedClock;
@@ -55,12 +56,21 @@ public final class ImportPulls {
      * @param install the install they belong to; empty where the file names say
      * @param firstPull the number of the first of them; the next free one where it is not given
      * @param warmUps whether they are warm-ups
-     * @param columns which column is which quantity, as typed ({@code power=P wheel:kW}), where the reader's guess is not wanted
-     * @param corrected what the values are corrected to; empty: not known, or as remembered for this header
+     * @param reading how they are to be read
      * @param startedAt when the pull started, for a single file
      */
     public record Request(Path folder, List<Path> files, Optional<String> install, OptionalInt firstPull, boolean warmUps,
-            List<String> columns, Optional<Correction> corrected, Optional<OffsetDateTime> startedAt) {
+            Reading reading, Optional<OffsetDateTime> startedAt) {
+    }
+
+    /**
+     * How exports are to be read, where that is said.
+     *
+     * @param columns which column is which quantity, as typed ({@code power=P wheel:kW}), where the reader's guess is not wanted
+     * @param corrected what the values are corrected to; empty: not known, or as remembered for this header
+     * @param decimalMark the decimal mark; empty: the file tells, or as remembered for this header
+     */
+    public record Reading(List<String> columns, Optional<Correction> corrected, Optional<DecimalMark> decimalMark) {
     }
 
     /**
@@ -69,11 +79,12 @@ public final class ImportPulls {
      * @param pull which one
      * @param file the file it came from
      * @param values its measures in their own units, by name; empty for a warm-up
+     * @param doubts what is not certain about them, one sentence each
      */
-    public record Taken(PullId pull, String file, Map<Measure, Double> values) {
+    public record Taken(PullId pull, String file, Map<Measure, Double> values, List<String> doubts) {
     }
 
-    private record Checked(PullId pull, Path file, String sha256, Mapping mapping, Map<Measure, Double> values) {
+    private record Checked(PullId pull, Path file, String sha256, Mapping mapping, Map<Measure, Double> values, List<String> doubts) {
     }
 
     /** Imports the files; returns what was taken. */
@@ -98,7 +109,8 @@ public final class ImportPulls {
                     TestFolder.sha256(checked.mapping()), checked.mapping().corrected(), Map.of()));
         }
         test.append(now, entries);
-        return all.stream().map(checked -> new Taken(checked.pull(), checked.file().getFileName().toString(), checked.values())).toList();
+        return all.stream().map(checked -> new Taken(checked.pull(), checked.file().getFileName().toString(), checked.values(),
+                checked.doubts())).toList();
     }
 
     private Map<Path, PullId> assign() {
@@ -140,22 +152,24 @@ public final class ImportPulls {
     }
 
     private Checked check(Path file, PullId pull, List<Checked> before) throws IOException {
-        Export export = ExportReader.read(file);
+        Export export = ExportReader.read(file, request.reading().decimalMark());
         String sha256 = Sha256.of(file);
         refuseDuplicate(file, sha256, before);
         Mapping mapping = mapping(export);
         List<Measure> measures = content.plan().question().measures();
         Map<Measure, Double> values = new LinkedHashMap<>();
+        List<String> doubts = new ArrayList<>(export.doubts());
         if (!pull.warmUp()) {
             PullValues.checkCorrection(mapping.corrected(), measures, file.getFileName().toString());
             Channels channels = MappedExport.channels(export, mapping);
             PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
                     "leave the file out, or note the pull as aborted");
+            doubts.addAll(PullValues.doubts(channels, measures));
             Map<String, Double> si = PullValues.of(channels, measures);
             measures.stream().filter(measure -> si.containsKey(measure.name()))
                     .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
         }
-        return new Checked(pull, file, sha256, mapping, values);
+        return new Checked(pull, file, sha256, mapping, values, doubts);
     }
 
     private void refuseDuplicate(Path file, String sha256, List<Checked> before) {
@@ -175,11 +189,11 @@ public final class ImportPulls {
         Optional<Mapping> remembered = content.mappings().stream()
                 .filter(known -> known.fingerprint().equals(export.fingerprint()))
                 .reduce((first, last) -> last);
-        if (remembered.isPresent() && request.columns().isEmpty()) {
-            Mapping known = remembered.get();
-            return new Mapping(known.fingerprint(), known.columns(), request.corrected().or(known::corrected));
+        if (remembered.isPresent() && request.reading().columns().isEmpty()) {
+            return remembered.get().with(request.reading().corrected(), request.reading().decimalMark());
         }
-        return ColumnGuess.mapping(export, needed(), choices(), request.corrected());
+        return ColumnGuess.mapping(export, needed(), choices(), request.reading().corrected())
+                .with(Optional.empty(), request.reading().decimalMark());
     }
 
     private Set<Quantity> needed() {
@@ -194,7 +208,7 @@ public final class ImportPulls {
 
     private Map<Quantity, ColumnChoice> choices() {
         Map<Quantity, ColumnChoice> choices = new EnumMap<>(Quantity.class);
-        for (String typed : request.columns()) {
+        for (String typed : request.reading().columns()) {
             Map.Entry<Quantity, ColumnChoice> choice = ColumnChoice.parse(typed).orElseThrow(() -> new UsageException("--column",
                     "expected QUANTITY=NAME[:UNIT], such as power=\"P wheel\":kW; found “" + typed + "”"));
             choices.put(choice.getKey(), choice.getValue());

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.pull.DecimalMark;
 import fairpull.io.json.PreviewJson;
 import fairpull.io.table.ExportReader;
 import fairpull.io.table.GuessedColumn;
@@ -7,6 +8,7 @@ import fairpull.io.table.Preview;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Says how exports would be read, and takes nothing. */
 public final class PreviewExport {
@@ -16,8 +18,8 @@ public final class PreviewExport {
     }
 
     /** {@return columns, guesses with their reasons, first rows and doubts of some files} */
-    public static Answer preview(List<Path> files) {
-        List<Preview> previews = files.stream().map(file -> Preview.of(ExportReader.read(file))).toList();
+    public static Answer preview(List<Path> files, Optional<DecimalMark> decimalMark) {
+        List<Preview> previews = files.stream().map(file -> Preview.of(ExportReader.read(file, decimalMark))).toList();
         StringBuilder text = new StringBuilder();
         previews.forEach(preview -> text.append(words(preview)));
         return new Answer(text.toString(), json(previews));

@@ -17,6 +17,7 @@ import fairpull.io.folder.TestFolder;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportReader;
 import fairpull.io.table.MappedExport;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,8 +31,9 @@ final class PullValues {
 
     /** {@return the channels of a pull's export, read by the mapping it was taken with} */
     static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        Export export = ExportReader.read(test.export(taken.file()));
-        return MappedExport.channels(export, mapping(mappings, taken));
+        Mapping mapping = mapping(mappings, taken);
+        Export export = ExportReader.read(test.export(taken.file()), mapping.decimalMark());
+        return MappedExport.channels(export, mapping);
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
@@ -43,6 +45,18 @@ final class PullValues {
             value.ifPresent(si -> values.put(measure.name(), si));
         }
         return values;
+    }
+
+    /** {@return what is not certain about the values: which of several runs counts} */
+    static List<String> doubts(Channels channels, List<Measure> measures) {
+        List<String> doubts = new ArrayList<>();
+        for (Measure measure : measures) {
+            int runs = MeasureValue.of(channels, measure.definition()).match(Outcome.Value::runs, missing -> 1);
+            if (runs > 1) {
+                doubts.add(measure.name() + ": the first of " + runs + " runs in the file counts");
+            }
+        }
+        return doubts;
     }
 
     /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
@@ -83,7 +97,7 @@ final class PullValues {
             case BAND_NOT_COVERED -> "the sweep does not cover the band" + coverage(missing);
             case SPEED_NOT_COVERED -> "the sweep does not reach that engine speed" + coverage(missing);
             case SPEEDS_NOT_PASSED -> "no run from below the first speed up to the second" + coverage(missing);
-            case TIME_NOT_RISING -> "the time column runs backwards";
+            case TIME_NOT_RISING -> "a time stamp is not later than the one before it";
             case TYPED_BY_HAND -> "it is typed by hand";
         };
     }

@@ -37,10 +37,15 @@ public final class Receipt {
 
     /** {@return the answer after pulls came in} */
     public static Answer taken(List<ImportPulls.Taken> pulls) {
-        String text = pulls.stream().map(one -> one.pull() + "  " + one.file() + values(one.values()))
+        String text = pulls.stream()
+                .map(one -> one.pull() + "  " + one.file() + values(one.values()) + doubts(one.doubts()))
                 .collect(Collectors.joining("\n"));
         return new Answer(text, ReceiptJson.taken(pulls.stream()
-                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values())).toList()));
+                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values(), one.doubts())).toList()));
+    }
+
+    private static String doubts(List<String> doubts) {
+        return doubts.stream().map(doubt -> "\n      doubt: " + doubt).collect(Collectors.joining());
     }
 
     private static String values(Map<Measure, Double> values) {

@@ -15,8 +15,9 @@ import java.util.Set;
  * @param fingerprint the header this mapping is for
  * @param columns the columns that are used; all others are kept in the raw file only
  * @param corrected the standard the values are already corrected to ({@link Correction#NONE}: as measured); empty: not known
+ * @param decimalMark the decimal mark, where a person had to say it; empty: each file tells its own
  */
-public record Mapping(String fingerprint, List<Column> columns, Optional<Correction> corrected) {
+public record Mapping(String fingerprint, List<Column> columns, Optional<Correction> corrected, Optional<DecimalMark> decimalMark) {
     /**
      * One column in use.
      *
@@ -39,6 +40,8 @@ public record Mapping(String fingerprint, List<Column> columns, Optional<Correct
 
     public Mapping {
         Objects.requireNonNull(fingerprint, "fingerprint");
+        Objects.requireNonNull(corrected, "corrected");
+        Objects.requireNonNull(decimalMark, "decimalMark");
         columns = List.copyOf(columns);
         if (columns.isEmpty()) {
             throw new IllegalArgumentException("no column is used");
@@ -49,5 +52,10 @@ public record Mapping(String fingerprint, List<Column> columns, Optional<Correct
                 throw new IllegalArgumentException("two columns are read as " + column.quantity().words());
             }
         }
+    }
+
+    /** {@return the same columns, with what is known now of correction and decimal mark; what is not said stays as it was} */
+    public Mapping with(Optional<Correction> nowCorrected, Optional<DecimalMark> nowMarked) {
+        return new Mapping(fingerprint, columns, nowCorrected.or(() -> corrected), nowMarked.or(() -> decimalMark));
     }
 }

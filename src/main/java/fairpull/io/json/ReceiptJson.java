@@ -19,8 +19,9 @@ public final class ReceiptJson {
      * @param pull which one
      * @param file the file it came from
      * @param values its measures in their own units
+     * @param doubts what is not certain about them
      */
-    public record Taken(PullId pull, String file, Map<Measure, Double> values) {
+    public record Taken(PullId pull, String file, Map<Measure, Double> values, List<String> doubts) {
     }
 
     /** {@return a test that was made} */
@@ -38,7 +39,8 @@ public final class ReceiptJson {
     public static String taken(List<Taken> pulls) {
         return Tree.empty().trees("taken", pulls, (tree, taken) -> tree.text("pull", taken.pull().toString()).text("file", taken.file())
                 .trees("values", List.copyOf(taken.values().entrySet()), (value, entry) -> value.text("measure", entry.getKey().name())
-                        .number("value", entry.getValue()).text("unit", entry.getKey().unit().symbol()))).document();
+                        .number("value", entry.getValue()).text("unit", entry.getKey().unit().symbol()))
+                .texts("doubts", taken.doubts())).document();
     }
 
     /** {@return pulls, installs or the test, beside which something was noted} */

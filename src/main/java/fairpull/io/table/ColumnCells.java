@@ -1,5 +1,6 @@
 package fairpull.io.table;
 
+import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.Samples;
 import fairpull.io.table.ExportColumn.TextCell;
 import java.util.Arrays;

@@ -51,7 +51,7 @@ public final class ColumnGuess {
         doubts.addAll(settlement.doubts(USUAL));
         Optional<Mapping> proposal = chosen.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Mapping(export.fingerprint(), chosen, Optional.empty()));
+                : Optional.of(new Mapping(export.fingerprint(), chosen, Optional.empty(), Optional.empty()));
         return new Guess(settlement.columns(), proposal, doubts, settlement.questions(USUAL));
     }
 
@@ -99,7 +99,7 @@ public final class ColumnGuess {
                     "no column is known as " + String.join(", ", quantities.stream().map(Quantity::words).toList()),
                     "name one: --column power=\"its header\":hp");
         }
-        return new Mapping(export.fingerprint(), chosen, corrected);
+        return new Mapping(export.fingerprint(), chosen, corrected, Optional.empty());
     }
 
     private static List<GuessedColumn> columns(Export export) {

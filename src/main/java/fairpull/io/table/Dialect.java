@@ -1,5 +1,6 @@
 package fairpull.io.table;
 
+import fairpull.domain.pull.DecimalMark;
 import java.nio.charset.Charset;
 import java.util.Objects;
 import java.util.OptionalInt;

@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.DecimalMark;
 import fairpull.io.table.Sample.SampleRow;
 import java.nio.file.Path;
 import java.util.ArrayList;

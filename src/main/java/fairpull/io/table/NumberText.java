@@ -1,5 +1,7 @@
 package fairpull.io.table;
 
+import fairpull.domain.pull.DecimalMark;
+
 /** Reads numbers as loggers write them: exact to the last bit, without making a string of the plain ones. */
 final class NumberText {
     private static final double[] POWERS_OF_TEN = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11,

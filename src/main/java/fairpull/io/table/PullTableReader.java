@@ -6,6 +6,7 @@ import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Part;
+import fairpull.domain.pull.DecimalMark;
 import fairpull.io.table.Sample.SampleRow;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,6 +1,7 @@
 package fairpull.io.table;
 
 import fairpull.domain.plan.Drift;
+import fairpull.domain.pull.DecimalMark;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Drift;
+import fairpull.domain.pull.DecimalMark;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.RandomAccessFile;

@@ -1,9 +1,10 @@
 package fairpull.io.table;
 
-import static fairpull.io.table.DecimalMark.COMMA;
-import static fairpull.io.table.DecimalMark.POINT;
+import static fairpull.domain.pull.DecimalMark.COMMA;
+import static fairpull.domain.pull.DecimalMark.POINT;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.domain.pull.DecimalMark;
 import fairpull.io.table.NumberText.Evidence;
 import java.util.Locale;
 import java.util.SplittableRandom;

@@ -8,6 +8,7 @@ import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Part;
+import fairpull.domain.pull.DecimalMark;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;

@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.domain.pull.DecimalMark;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;

@@ -1,4 +1,4 @@
-package fairpull.io.table;
+package fairpull.domain.pull;
 
 /** The character before the decimals of a number. */
 public enum DecimalMark {
