@@ -8,9 +8,9 @@ import fairpull.domain.finding.SizeQuestion;
 import fairpull.io.json.FindingJson;
 import fairpull.io.json.SizeJson;
 import fairpull.report.wording.NoticeWords;
-import fairpull.report.wording.SizeWords;
 import fairpull.report.wording.Subject;
 import fairpull.report.write.TextFinding;
+import fairpull.report.write.TextPlan;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -36,7 +36,7 @@ public record Answer(String text, String json) {
 
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
-        return new Answer(SizeWords.paragraph(question, answer, unit), SizeJson.document(answer));
+        return new Answer(TextPlan.size(question, answer, unit), SizeJson.document(answer));
     }
 
     private static List<String> sentences(List<Notice> notices, Finding finding) {

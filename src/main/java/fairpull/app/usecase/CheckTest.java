@@ -14,8 +14,7 @@ import fairpull.engine.planning.PlanReview;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.CheckJson;
 import fairpull.report.wording.NoticeWords;
-import fairpull.report.wording.PlanWords;
-import fairpull.report.wording.SizeWords;
+import fairpull.report.write.TextPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -42,7 +41,8 @@ public final class CheckTest {
         Optional<SizeQuestion> size = sizeQuestion(plan);
         Optional<SizeAnswer> answer = size.map(SizePlan::size);
         Optional<String> code = content.seal().map(Seal::code);
-        return new Answer(text(plan, code, size, answer, sentences),
+        Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, unit));
+        return new Answer(TextPlan.check(plan, code, seen, notices),
                 CheckJson.document(plan, code, content.planSha256(), answer, sentences));
     }
 
@@ -63,20 +63,5 @@ public final class CheckTest {
                 measure.unit().differenceFromSi(question.worthwhileGainSi().getAsDouble()), question.powerWanted(), question.errorRate(),
                 question.sides(), plan.analysis().drift(), new SizeQuestion.Clock(plan.sequence().pullIntervalS() / SECONDS_A_MINUTE,
                         plan.sequence().swapS() / SECONDS_A_MINUTE, plan.sequence().setUpS() / SECONDS_A_MINUTE)));
-    }
-
-    private static String text(Plan plan, Optional<String> code, Optional<SizeQuestion> size, Optional<SizeAnswer> answer,
-            List<String> sentences) {
-        StringBuilder text = new StringBuilder();
-        text.append(plan.title()).append('\n');
-        if (!plan.remark().isEmpty()) {
-            text.append(plan.remark()).append('\n');
-        }
-        text.append('\n').append(PlanWords.paragraph(plan)).append('\n');
-        text.append(code.map(seal -> "Sealed, code " + seal + ".").orElse("Not sealed.")).append('\n');
-        answer.ifPresent(figures -> text.append('\n')
-                .append(SizeWords.paragraph(size.orElseThrow(), figures, plan.question().deciding().unit().symbol())).append('\n'));
-        sentences.forEach(sentence -> text.append("- ").append(sentence).append('\n'));
-        return text.toString();
     }
 }

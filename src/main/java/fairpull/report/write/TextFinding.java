@@ -21,7 +21,6 @@ import java.util.stream.Stream;
 
 /** A finding as plain text for a terminal of 100 columns. */
 public final class TextFinding {
-    private static final int COLUMNS = 98;
     private static final int HEAD = 38;
 
     private TextFinding() {
@@ -36,12 +35,12 @@ public final class TextFinding {
     public static String text(Judgement judgement) {
         Finding deciding = judgement.deciding();
         StringBuilder text = new StringBuilder();
-        text.append(wrapped(judgement.plan().title(), "")).append(wrapped(SealWords.line(judgement), ""));
+        text.append(Lines.wrapped(judgement.plan().title(), "")).append(Lines.wrapped(SealWords.line(judgement), ""));
         if (!judgement.plan().remark().isBlank()) {
-            text.append(wrapped(judgement.plan().remark(), ""));
+            text.append(Lines.wrapped(judgement.plan().remark(), ""));
         }
         text.append('\n').append(finding(deciding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
-        judgement.withExcluded().ifPresent(with -> text.append(wrapped(FindingWords.withExcluded(deciding, with), "")).append('\n'));
+        judgement.withExcluded().ifPresent(with -> text.append(Lines.wrapped(FindingWords.withExcluded(deciding, with), "")).append('\n'));
         text.append(section("Further measures", SecondaryWords.all(judgement)));
         text.append(section("Claims", ClaimWords.all(judgement)));
         text.append(section("Amendments", SealWords.amendments(judgement)));
@@ -51,7 +50,7 @@ public final class TextFinding {
 
     private static String finding(Finding finding, Subject subject) {
         String head = FindingWords.verdictHead(finding);
-        return head + "\n" + "─".repeat(head.length()) + "\n" + wrapped(FindingWords.paragraph(finding, subject), "") + "\n"
+        return head + "\n" + "─".repeat(head.length()) + "\n" + Lines.wrapped(FindingWords.paragraph(finding, subject), "") + "\n"
                 + rows(figures(finding)) + rows(CheckWords.all(finding)) + "\n";
     }
 
@@ -88,8 +87,8 @@ public final class TextFinding {
         StringBuilder rows = new StringBuilder();
         for (Said row : said) {
             boolean fits = row.head().length() <= HEAD - 2;
-            String first = fits ? row.head() + " ".repeat(HEAD - row.head().length()) : wrapped(row.head(), "");
-            String text = wrapped(row.text(), " ".repeat(HEAD));
+            String first = fits ? row.head() + " ".repeat(HEAD - row.head().length()) : Lines.wrapped(row.head(), "");
+            String text = Lines.wrapped(row.text(), " ".repeat(HEAD));
             rows.append(first).append(fits ? text.substring(HEAD) : text);
         }
         return rows.toString();
@@ -103,24 +102,8 @@ public final class TextFinding {
                 case WARNING -> "Warning  ";
                 case INFORMATION -> "Note     ";
             };
-            text.append(mark).append(wrapped(NoticeWords.sentence(notice, unit), " ".repeat(mark.length())).substring(mark.length()));
+            text.append(mark).append(Lines.wrapped(NoticeWords.sentence(notice, unit), " ".repeat(mark.length())).substring(mark.length()));
         });
         return text.toString();
-    }
-
-    /** Lines of at most {@link #COLUMNS}, each indented and ended. */
-    private static String wrapped(String text, String indent) {
-        StringBuilder lines = new StringBuilder();
-        StringBuilder line = new StringBuilder(indent);
-        for (String word : text.strip().split("[ \\t\\r\\n]+")) {
-            boolean begun = line.length() > indent.length();
-            if (begun && line.length() + 1 + word.length() > COLUMNS) {
-                lines.append(line).append('\n');
-                line = new StringBuilder(indent);
-                begun = false;
-            }
-            line.append(begun ? " " : "").append(word);
-        }
-        return lines.append(line).append('\n').toString();
     }
 }
