@@ -46,8 +46,9 @@ record Run(List<String> arguments, int status, String out, String err) {
 
     /** Refused in one line that holds some words; nothing on standard output, nothing that only a programmer reads. */
     Run refused(int expected, String... words) {
-        assertThat(err).as("standard error of %s", arguments).contains(words).endsWith("\n").startsWith("fairpull: ")
+        assertThat(err).as("standard error of %s", arguments).endsWith("\n").startsWith("fairpull: ")
                 .doesNotContain("Exception", "\tat ", "java.", "NullPointer", "a fault of the program");
+        assertThat(words).as("what the line must hold").allSatisfy(word -> assertThat(err).contains(word));
         assertThat(err.lines()).as("lines of standard error").hasSize(1);
         assertThat(out).as("standard output").isEmpty();
         assertThat(status).as("status of %s: %s", arguments, err).isEqualTo(expected);

@@ -13,11 +13,14 @@ final class SmallTest {
     private SmallTest() {
     }
 
-    /** Makes a test with two counted pulls an install and no warm-ups. */
+    /** Makes a test with two counted pulls an install, where nothing else is said, and no warm-ups. */
     static Path make(Path folder, String sequence, Object... more) {
         List<Object> words = new ArrayList<>(List.of("new", folder, "--part-a", "belt pump", "--part-b", "electric pump", "--measure",
-                "mean power 3000-6000 rpm in kW", "--sequence", sequence, "--pulls", "2", "--warm-ups", "0"));
+                "mean power 3000-6000 rpm in kW", "--sequence", sequence, "--warm-ups", "0"));
         words.addAll(List.of(more));
+        if (!words.contains("--pulls")) {
+            words.addAll(List.of("--pulls", "2"));
+        }
         Run.of(words.toArray()).succeeded();
         return folder;
     }
