@@ -65,6 +65,9 @@ public final class SizeWords {
     }
 
     private static String randomisation(SizeQuestion question, SizeAnswer answer) {
+        if (answer.leastRandomisationP() >= 1) {
+            return "A randomisation test could show nothing: there is no other order that it could have been.";
+        }
         boolean reachable = answer.leastRandomisationP() <= question.errorRate();
         return "If the order is drawn, a randomisation test could reach " + Numbers.p(answer.leastRandomisationP()) + " at best"
                 + (reachable ? "." : ", which is not below the error rate: with so few orders it cannot decide alone.");
