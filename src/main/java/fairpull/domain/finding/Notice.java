@@ -20,7 +20,7 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         NO_RETURN_TO_A(Severity.WARNING),
         /** The data scatter more than the record says. Figures: F, p. */
         RECORD_TOO_SMALL(Severity.WARNING),
-        /** The last A does not agree with the first. Figures: difference, low, high. */
+        /** The last A does not agree with the first. Figures: difference, low, high, level. */
         DID_NOT_COME_BACK(Severity.WARNING),
         /** Pulls far from their install's mean. Names: install and pull, in pairs joined by a blank. */
         OUTLIERS(Severity.WARNING),

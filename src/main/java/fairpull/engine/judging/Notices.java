@@ -76,7 +76,8 @@ final class Notices {
 
     Notices ofReturn(Optional<ReturnCheck> check) {
         check.filter(found -> found.byRecord() && !found.cameBack()).ifPresent(found -> notices.add(
-                Notice.of(Code.DID_NOT_COME_BACK, found.difference(), found.withRefit().low(), found.withRefit().high())));
+                Notice.of(Code.DID_NOT_COME_BACK, found.difference(), found.withRefit().low(), found.withRefit().high(),
+                        found.withRefit().level())));
         return this;
     }
 

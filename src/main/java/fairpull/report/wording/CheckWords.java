@@ -46,12 +46,14 @@ public final class CheckWords {
         Interval shown = check.byRecord() ? both : pulls;
         Numbers numbers = Numbers.resolving((shown.high() - shown.low()) / 2, unit);
         String seen = "Last A − first A: " + numbers.signed(check.difference()) + "; ";
+        String interval = level(shown) + " ";
         if (!check.byRecord()) {
-            return new Said("Return: for information", seen + "pull scatter alone gives " + numbers.fromTo(pulls.low(), pulls.high())
+            return new Said("Return: for information", seen + "pull scatter alone gives a " + interval
+                    + numbers.fromTo(pulls.low(), pulls.high())
                     + ". Refitting moves an unchanged car too, and no record says by how much.");
         }
-        return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + "with the refit scatter on record the interval is "
-                + numbers.fromTo(both.low(), both.high()) + (check.cameBack() ? ", which holds 0." : ", which does not hold 0."));
+        return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + "with the refit scatter on record the " + interval
+                + "is " + numbers.fromTo(both.low(), both.high()) + (check.cameBack() ? ", which holds 0." : ", which does not hold 0."));
     }
 
     /** {@return what changed with the clock} */
@@ -111,10 +113,15 @@ public final class CheckWords {
             return new Said("Install-means test not applicable", "There are too few installs for it.");
         }
         Numbers numbers = Numbers.of(finding);
-        String interval = finding.installMeansInterval().map(ends -> ", interval " + ends(numbers, ends)).orElse("");
+        String interval = finding.installMeansInterval().map(ends -> ", " + level(ends) + " " + ends(numbers, ends)).orElse("");
         return finding.installMeansTest().map(test -> new Said("Test on install means", numbers.signed(test.change()) + interval + ", "
                 + Numbers.p(test.pValue()) + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom())
                 + ": the one that anyone can redo.")).get();
+    }
+
+    /** {@return the level of an interval with the word, such as “95 % interval”} */
+    static String level(Interval interval) {
+        return Numbers.percent(interval.level()) + " interval";
     }
 
     /** {@return both ends of an interval, an open one in words} */

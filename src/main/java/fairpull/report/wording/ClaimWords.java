@@ -41,7 +41,8 @@ public final class ClaimWords {
 
     private static String against(Judgement judgement, Claim claim) {
         return findings(judgement, claim).findFirst().flatMap(finding -> finding.interval()
-                .map(interval -> ", held against a gain of " + CheckWords.ends(Numbers.of(finding), asGain(finding, interval)))).orElse("");
+                .map(interval -> ", held against a gain of " + CheckWords.ends(Numbers.of(finding), asGain(finding, interval))
+                        + " (" + CheckWords.level(interval) + ")")).orElse("");
     }
 
     private static Stream<Finding> findings(Judgement judgement, Claim claim) {

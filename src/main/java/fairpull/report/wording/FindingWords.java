@@ -238,7 +238,7 @@ public final class FindingWords {
 
     private static String meansDisagree(Finding finding) {
         String means = finding.installMeansInterval().map(interval -> ", which gives " + Numbers.of(finding).fromTo(interval.low(),
-                interval.high()) + ",").orElse("");
+                interval.high()) + " (" + CheckWords.level(interval) + "),").orElse("");
         return "It lies beyond zero, but the installs have unequal numbers of pulls, and the test on install means" + means
                 + " does not agree. With unequal pulls both must, so nothing is decided.";
     }

@@ -82,8 +82,9 @@ public final class NoticeWords {
         double low = notice.figures().get(1);
         double high = notice.figures().get(2);
         Numbers numbers = Numbers.resolving((high - low) / 2, unit);
-        return "The last A does not agree with the first: it differs by " + numbers.signed(notice.figures().get(0)) + " (interval "
-                + numbers.fromTo(low, high) + "); something other than B has changed over the day.";
+        return "The last A does not agree with the first: it differs by " + numbers.signed(notice.figures().get(0)) + " ("
+                + Numbers.percent(notice.figures().get(3)) + " interval " + numbers.fromTo(low, high)
+                + "); something other than B has changed over the day.";
     }
 
     private static String times(Notice notice) {

@@ -14,7 +14,8 @@ class CheckWordsTest {
         Said said = CheckWords.returnCheck(Findings.gain(List.of()));
 
         assertThat(said.head()).isEqualTo("Came back");
-        assertThat(plain(said)).isEqualTo("Last A − first A: −0.4 hp; with the refit scatter on record the interval is −3.1 to 2.3 hp, "
+        assertThat(plain(said)).isEqualTo("Last A − first A: −0.4 hp; with the refit scatter on record the 95 % interval is −3.1 to "
+                + "2.3 hp, "
                 + "which holds 0.");
     }
 
@@ -23,7 +24,8 @@ class CheckWordsTest {
         Said said = CheckWords.returnCheck(Findings.undecided("hp"));
 
         assertThat(said.head()).isEqualTo("Return: for information");
-        assertThat(plain(said)).contains("pull scatter alone gives −0.7 to 1.7 hp").contains("no record says by how much");
+        assertThat(plain(said)).contains("pull scatter alone gives a 95 % interval of −0.7 to 1.7 hp").contains("no record says by "
+                + "how much");
     }
 
     @Test

@@ -63,7 +63,7 @@ class FindingWordsTest {
     @Test
     void unequalPullsNeedBothTests() {
         assertThat(plain(Findings.meansDisagree())).contains("the installs have unequal numbers of pulls, and the test on install means, "
-                + "which gives 2.2 to 8.0 hp, does not agree").doesNotContain("No change larger");
+                + "which gives 2.2 to 8.0 hp (95 % interval), does not agree").doesNotContain("No change larger");
     }
 
     @Test

@@ -25,7 +25,7 @@ class NoticeWordsTest {
     @Test
     void figuresAndNamesAreInTheSentence() {
         assertThat(sentence(Notice.Code.UNEQUAL_PULLS)).contains("3 to 5 counted pulls");
-        assertThat(sentence(Notice.Code.DID_NOT_COME_BACK)).contains("+3.0 hp (interval 0.9 to 5.1 hp)");
+        assertThat(sentence(Notice.Code.DID_NOT_COME_BACK)).contains("+3.0 hp (95 % interval 0.9 to 5.1 hp)");
         assertThat(sentence(Notice.Code.SEALED_AGAIN)).contains("3 times");
         assertThat(sentence(Notice.Code.LOG_CHANGED_BY_HAND)).contains("entry 3 ");
         for (Notice.Code code : List.of(Notice.Code.OUTLIERS, Notice.Code.ONE_PULL_DECIDES, Notice.Code.ONE_INSTALL_DECIDES,
@@ -42,7 +42,7 @@ class NoticeWordsTest {
     }
 
     private static String sentence(Notice.Code code) {
-        List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1) : List.of(3.0, 5.0, 6.0);
+        List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0);
         return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp").replace('\u202f', ' ').replace('\u00a0', ' ');
     }
 }
