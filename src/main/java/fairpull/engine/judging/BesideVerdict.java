@@ -35,8 +35,8 @@ final class BesideVerdict {
      */
     static Optional<ReturnCheck> returnCheck(ModelTable table, JudgeSettings settings) {
         List<Integer> installsOfA = new ArrayList<>();
-        for (int i = 0; i < table.firstOfInstall().size(); i++) {
-            if (table.firstOfInstall().get(i).part() == Part.A) {
+        for (int i = 0; i < table.installs().size(); i++) {
+            if (table.installs().get(i).part() == Part.A) {
                 installsOfA.add(i);
             }
         }
@@ -114,13 +114,13 @@ final class BesideVerdict {
 
     static List<InstallMean> installMeans(ModelTable table) {
         OneWay oneWay = table.oneWay();
-        double[] squares = new double[table.firstOfInstall().size()];
+        double[] squares = new double[table.installs().size()];
         for (int k = 0; k < table.rows().size(); k++) {
             squares[table.installOf(k)] += oneWay.deviations()[k] * oneWay.deviations()[k];
         }
         List<InstallMean> means = new ArrayList<>();
         for (int i = 0; i < squares.length; i++) {
-            PullRow row = table.firstOfInstall().get(i);
+            PullRow row = table.installs().get(i);
             int pulls = oneWay.sizes()[i];
             means.add(new InstallMean(row.session(), row.install(), row.part(), pulls, oneWay.means()[i],
                     pulls > 1 ? Math.sqrt(squares[i] / (pulls - 1)) : Double.NaN));

@@ -1,6 +1,5 @@
 package fairpull.engine.judging;
 
-import fairpull.domain.finding.Checks.DriftFound;
 import fairpull.domain.finding.Checks.ScatterFound;
 import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.finding.ScatterRecord;
@@ -19,12 +18,10 @@ import java.util.Optional;
  * @param why the reason why nothing can be judged
  * @param change the change B − A
  * @param scatter the two scatters, where they can be told apart
- * @param drift the slope, where drift is modelled
  * @param installMeans the test on install means, where there are enough installs
  */
-record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional<ScatterFound> scatter, Optional<DriftFound> drift,
+record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional<ScatterFound> scatter,
         Optional<TStatement> installMeans) {
-    private static final double MINUTES_AN_HOUR = 60;
 
     /**
      * Fits a table.
@@ -38,7 +35,7 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
         }
         Optional<WhyNotJudged> why = whyNot(table, settings);
         if (why.isPresent()) {
-            return new CoreFit(why, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            return notJudged(why.get());
         }
         ScatterKnowledge known = knowledge(settings);
         if (known.pullDf() == 0 && table.pullsIdentical()) {
@@ -72,25 +69,20 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
         ResponseSums sums = table.sums();
         VarianceComponents components = Reml.estimate(sums, known);
         TStatement change = statement(ContrastFit.of(sums, components, known, table.partColumn()), known);
-        Optional<DriftFound> drift = table.driftColumn().isEmpty() ? Optional.empty()
-                : Optional.of(drift(statement(ContrastFit.of(sums, components, known, table.driftColumn().getAsInt()), known)));
         return new CoreFit(Optional.empty(), Optional.of(change),
-                Optional.of(new ScatterFound(Math.sqrt(components.pullVariance()), components.refitVariance())), drift,
+                Optional.of(new ScatterFound(Math.sqrt(components.pullVariance()), components.refitVariance())),
                 installMeans(table));
     }
 
     /** The small-sample adjustment belongs to data that speak alone; a record is information enough. */
-    private static TStatement statement(ContrastFit fit, ScatterKnowledge known) {
+    static TStatement statement(ContrastFit fit, ScatterKnowledge known) {
         return new TStatement(fit.estimate(), known.isNone() ? fit.adjustedStandardError() : fit.standardError(),
                 fit.degreesOfFreedom());
     }
 
     /** With one pull per install the two scatters act as one, and the model is a plain regression. */
     private static CoreFit onSinglePulls(ModelTable table) {
-        ResponseSums sums = table.sums();
-        Optional<DriftFound> drift = table.driftColumn().isEmpty() ? Optional.empty()
-                : Optional.of(drift(statement(LeastSquares.of(sums, table.driftColumn().getAsInt()))));
-        return new CoreFit(Optional.empty(), Optional.of(statement(LeastSquares.of(sums, table.partColumn()))), Optional.empty(), drift,
+        return new CoreFit(Optional.empty(), Optional.of(statement(LeastSquares.of(table.sums(), table.partColumn()))), Optional.empty(),
                 installMeans(table));
     }
 
@@ -108,12 +100,12 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
         double refitVariance = Double.isInfinite(df) ? known.refitVariance()
                 : (fit.residualSumOfSquares() + known.refitDf() * known.refitVariance()) / df;
         TStatement change = new TStatement(fit.estimate(), Math.sqrt(refitVariance * fit.unitVariance()), df);
-        return new CoreFit(Optional.empty(), Optional.of(change), Optional.of(new ScatterFound(0, refitVariance)), Optional.empty(),
+        return new CoreFit(Optional.empty(), Optional.of(change), Optional.of(new ScatterFound(0, refitVariance)),
                 installMeans(table));
     }
 
     private static CoreFit notJudged(WhyNotJudged why) {
-        return new CoreFit(Optional.of(why), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new CoreFit(Optional.of(why), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Optional<TStatement> installMeans(ModelTable table) {
@@ -121,11 +113,7 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
                 : Optional.of(statement(LeastSquares.of(table.sumsOfMeans(), table.partColumnOfMeans())));
     }
 
-    private static TStatement statement(LeastSquares fit) {
+    static TStatement statement(LeastSquares fit) {
         return new TStatement(fit.estimate(), fit.standardError(), fit.degreesOfFreedom());
-    }
-
-    private static DriftFound drift(TStatement slope) {
-        return new DriftFound(MINUTES_AN_HOUR * slope.change(), MINUTES_AN_HOUR * slope.standardError());
     }
 }

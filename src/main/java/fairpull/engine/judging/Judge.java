@@ -1,5 +1,6 @@
 package fairpull.engine.judging;
 
+import fairpull.domain.finding.Checks.DriftFound;
 import fairpull.domain.finding.Checks.LeaveOneOut;
 import fairpull.domain.finding.Checks.Outlier;
 import fairpull.domain.finding.Checks.Randomisation;
@@ -45,8 +46,9 @@ public final class Judge {
         Optional<ReturnCheck> returnCheck = BesideVerdict.returnCheck(model, settings);
         Optional<Randomisation> randomisation = judged && settings.drawn() ? Optional.of(BesideVerdict.randomisation(model))
                 : Optional.empty();
-        Optional<LeaveOneOut> pullOut = judged ? LeaveOut.pulls(table, settings, verdict) : Optional.empty();
+        Optional<LeaveOneOut> pullOut = judged ? LeaveOut.pulls(table, model, settings, verdict) : Optional.empty();
         Optional<LeaveOneOut> installOut = judged ? LeaveOut.installs(table, settings, verdict) : Optional.empty();
+        Optional<DriftFound> drift = judged ? DriftSlope.of(model, settings) : Optional.empty();
         List<Outlier> outliers = BesideVerdict.outliers(model);
         List<Notice> notices = new Notices().ofTable(model, settings).ofScatter(fit.scatter(), recordCheck).ofReturn(returnCheck)
                 .ofOutliers(outliers).ofLeaveOut(pullOut, Code.ONE_PULL_DECIDES).ofLeaveOut(installOut, Code.ONE_INSTALL_DECIDES).all();
@@ -56,6 +58,6 @@ public final class Judge {
                         : fit.change().map(change -> change.equivalence(settings.worthwhileGain().getAsDouble())),
                 fit.scatter(), fit.installMeans().map(means -> means.estimate(settings)),
                 fit.installMeans().map(means -> means.interval(settings)), TippingScatter.of(model, settings), returnCheck, recordCheck,
-                randomisation, fit.drift(), pullOut, installOut, outliers, BesideVerdict.installMeans(model), notices);
+                randomisation, drift, pullOut, installOut, outliers, BesideVerdict.installMeans(model), notices);
     }
 }

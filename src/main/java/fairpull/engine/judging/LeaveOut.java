@@ -27,10 +27,12 @@ final class LeaveOut {
     }
 
     /** Leaves out each pull in turn; those without which nothing can be judged are passed over. */
-    static Optional<LeaveOneOut> pulls(PullTable table, JudgeSettings settings, Verdict verdict) {
+    static Optional<LeaveOneOut> pulls(PullTable table, ModelTable model, JudgeSettings settings, Verdict verdict) {
         LeaveOut out = new LeaveOut(table, settings, verdict);
-        for (PullRow row : table.rows()) {
-            out.without(name(row), other -> other == row);
+        for (int k = 0; k < table.rows().size(); k++) {
+            PullRow row = table.rows().get(k);
+            model.without(k, settings.drift()).ifPresentOrElse(rest -> out.look(name(row), rest),
+                    () -> out.without(name(row), other -> other == row));
         }
         return out.found();
     }
@@ -56,7 +58,10 @@ final class LeaveOut {
                 return;
             }
         }
-        ModelTable model = ModelTable.of(new PullTable(table.unit(), table.covariateNames(), rest), settings);
+        look(name, ModelTable.of(new PullTable(table.unit(), table.covariateNames(), rest), settings));
+    }
+
+    private void look(String name, ModelTable model) {
         if (!model.changeEstimable()) {
             return;
         }

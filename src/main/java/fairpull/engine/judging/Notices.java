@@ -55,7 +55,7 @@ final class Notices {
      */
     private static boolean returnsToA(ModelTable table) {
         Map<String, List<Part>> runs = new LinkedHashMap<>();
-        for (PullRow row : table.firstOfInstall()) {
+        for (PullRow row : table.installs()) {
             List<Part> ofSession = runs.computeIfAbsent(row.session(), name -> new ArrayList<>());
             if (ofSession.isEmpty() || ofSession.get(ofSession.size() - 1) != row.part()) {
                 ofSession.add(row.part());

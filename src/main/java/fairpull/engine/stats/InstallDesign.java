@@ -3,14 +3,15 @@ package fairpull.engine.stats;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
  * What the fixed part of the model y = Xβ + Zr + e is made of, reduced to the sums that the fit needs: for each number of pulls per
  * install the cross products of install means, and the cross products within installs. Everything of V = s_p²·I + s_r²·ZZᵀ splits per
  * install of n pulls into the mean direction, eigenvalue s_p² + n·s_r², and the rest, eigenvalue s_p²; so a fit costs as much as there
- * are different numbers of pulls, however many pulls there are. Sums are taken in an orthonormal basis of the columns. The constant is
- * always among them.
+ * are different numbers of pulls, however many pulls there are. Sums are taken in a basis of the columns, orthonormal to begin with.
+ * The constant is always among the columns.
  */
 public final class InstallDesign {
     /** The index of the constant, which every design holds. */
@@ -26,16 +27,16 @@ public final class InstallDesign {
     private final double[][] between;
     private final double[] within;
     private final double[][] installMeans;
-    private final double[] newPartOfLast;
+    private final Cholesky gram;
+    private final Optional<double[]> contrastOfLast;
 
-    private InstallDesign(int[] install, int installs, List<double[]> columns) {
+    private InstallDesign(int[] install, List<double[]> columns, List<double[]> basis, Optional<double[]> contrastOfLast) {
         this.install = install.clone();
         this.columns = columns;
-        basis = GradedBasis.of(install, columns);
-        sizes = new int[installs];
-        for (int i : install) {
-            sizes[i]++;
-        }
+        this.basis = basis;
+        this.contrastOfLast = contrastOfLast;
+        sizes = sizes(install);
+        int installs = sizes.length;
         groupSize = Arrays.stream(sizes).distinct().sorted().toArray();
         groupCount = new int[groupSize.length];
         groupOf = new int[installs];
@@ -48,7 +49,7 @@ public final class InstallDesign {
         between = new double[groupSize.length][p * p];
         within = new double[p * p];
         sumUp();
-        newPartOfLast = computeNewPartOf(columns.size() - 2);
+        gram = Cholesky.of(crossProducts(), p);
     }
 
     /**
@@ -60,8 +61,7 @@ public final class InstallDesign {
      * @throws IllegalArgumentException if an install has no pull or a column another length
      */
     public static InstallDesign of(int[] install, List<double[]> columns) {
-        int installs = Arrays.stream(install).max().orElse(-1) + 1;
-        if (Arrays.stream(install).distinct().count() != installs) {
+        if (Arrays.stream(sizes(install)).anyMatch(size -> size == 0)) {
             throw new IllegalArgumentException("every install needs a pull");
         }
         for (double[] column : columns) {
@@ -74,7 +74,8 @@ public final class InstallDesign {
         List<double[]> all = new ArrayList<>();
         all.add(constant);
         all.addAll(columns);
-        return new InstallDesign(install, installs, all);
+        List<double[]> basis = GradedBasis.of(install, all);
+        return new InstallDesign(install, all, basis, contrast(all, basis, all.size() - 1));
     }
 
     /**
@@ -85,14 +86,59 @@ public final class InstallDesign {
      * @return a design with one pull per install
      */
     public static InstallDesign ofMeans(int[] install, List<double[]> columns) {
-        int installs = Arrays.stream(install).max().orElse(-1) + 1;
-        int[] index = new int[installs];
+        int[] index = new int[sizes(install).length];
         Arrays.setAll(index, i -> i);
         List<double[]> means = new ArrayList<>();
         for (double[] column : columns) {
             means.add(OneWay.of(install, column).means());
         }
         return of(index, means);
+    }
+
+    /**
+     * This design without one pull. The basis stays, so that only sums have to be taken anew.
+     *
+     * @param pull index of the pull
+     * @return the design; empty where the pull is its install's only one or a column can be told apart by it alone
+     */
+    public Optional<InstallDesign> without(int pull) {
+        double[] row = basis.stream().mapToDouble(direction -> direction[pull]).toArray();
+        double leverage = Sums.product(row, gram.solve(row));
+        if (sizes[install[pull]] == 1 || 1 - leverage < Columns.NEW_SHARE) {
+            return Optional.empty();
+        }
+        int[] rest = new int[install.length - 1];
+        System.arraycopy(install, 0, rest, 0, pull);
+        System.arraycopy(install, pull + 1, rest, pull, rest.length - pull);
+        return Optional.of(new InstallDesign(rest, without(columns, pull), without(basis, pull), contrastOfLast));
+    }
+
+    private static List<double[]> without(List<double[]> columns, int pull) {
+        List<double[]> rest = new ArrayList<>();
+        for (double[] column : columns) {
+            double[] shorter = Arrays.copyOf(column, column.length - 1);
+            System.arraycopy(column, pull + 1, shorter, pull, shorter.length - pull);
+            rest.add(shorter);
+        }
+        return rest;
+    }
+
+    private static int[] sizes(int[] install) {
+        int[] sizes = new int[Arrays.stream(install).max().orElse(-1) + 1];
+        for (int i : install) {
+            sizes[i]++;
+        }
+        return sizes;
+    }
+
+    private double[] crossProducts() {
+        double[] sum = within.clone();
+        for (int g = 0; g < groups(); g++) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += groupSize[g] * between[g][i];
+            }
+        }
+        return sum;
     }
 
     private void sumUp() {
@@ -114,6 +160,11 @@ public final class InstallDesign {
         }
     }
 
+    /** {@return the design of the install means with all columns of this one} */
+    public InstallDesign ofMeans() {
+        return ofMeans(install, columns.subList(1, columns.size()));
+    }
+
     /** {@return number of pulls} */
     public int pulls() {
         return install.length;
@@ -131,7 +182,7 @@ public final class InstallDesign {
 
     /** {@return whether the coefficient of a column can be told apart from the others} */
     public boolean estimable(int column) {
-        return Sums.length(newPartOf(column)) > 0;
+        return contrast(column).isPresent();
     }
 
     /** {@return pulls per install where all installs have equally many} */
@@ -163,23 +214,27 @@ public final class InstallDesign {
      * the others, the coefficient of any vector y of the whole span is zᵀy/zᵀz.
      */
     double[] contrastFor(int column) {
-        double[] part = newPartOf(column);
-        double squares = Sums.product(part, part);
-        if (squares == 0) {
-            throw new IllegalArgumentException("the coefficient of column " + column + " cannot be told apart from others");
-        }
-        return basis.stream().mapToDouble(direction -> Sums.product(direction, part) / squares).toArray();
+        return contrast(column).orElseThrow(
+                () -> new IllegalArgumentException("the coefficient of column " + column + " cannot be told apart from others"));
     }
 
     /** The last column is the one usually asked about, and asked again for every set of values; its answer is kept. */
-    private double[] newPartOf(int column) {
-        return column == columns.size() - 2 ? newPartOfLast : computeNewPartOf(column);
+    private Optional<double[]> contrast(int column) {
+        return column == columns.size() - 2 ? contrastOfLast : contrast(columns, basis, column + 1);
     }
 
-    private double[] computeNewPartOf(int column) {
+    private static Optional<double[]> contrast(List<double[]> columns, List<double[]> basis, int column) {
         List<double[]> others = new ArrayList<>(columns);
-        double[] asked = others.remove(column + 1);
-        return Columns.of(others).newPartOf(asked);
+        double[] asked = others.remove(column);
+        double[] part = Columns.of(others).newPartOf(asked);
+        double squares = Sums.product(part, part);
+        return squares == 0 ? Optional.empty()
+                : Optional.of(basis.stream().mapToDouble(direction -> Sums.product(direction, part) / squares).toArray());
+    }
+
+    /** Coefficients of least squares from the products of a vector with the basis. */
+    double[] leastSquares(double[] products) {
+        return gram.solve(products);
     }
 
     int installOf(int pull) {
@@ -220,7 +275,7 @@ public final class InstallDesign {
         return installMeans[installIndex];
     }
 
-    List<double[]> orthonormal() {
+    List<double[]> basis() {
         return basis;
     }
 }

@@ -21,7 +21,7 @@ public record LeastSquares(double estimate, double unitVariance, double residual
         InstallDesign design = sums.design();
         double[] contrast = design.contrastFor(column);
         double origin = column == InstallDesign.CONSTANT ? sums.origin() : 0;
-        return new LeastSquares(origin + Sums.product(contrast, sums.leastSquares()), Sums.product(contrast, contrast),
+        return new LeastSquares(origin + Sums.product(contrast, sums.leastSquares()), Sums.product(contrast, design.leastSquares(contrast)),
                 sums.residualSumOfSquares(), design.pulls() - design.rank());
     }
 

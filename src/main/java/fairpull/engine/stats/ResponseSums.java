@@ -30,11 +30,16 @@ public final class ResponseSums {
             rest[k] = values[k] - origin;
         }
         double[] fit = new double[design.rank()];
+        // the second pass takes out the rounding of the first
         for (int pass = 0; pass < 2; pass++) {
+            double[] products = new double[fit.length];
             for (int j = 0; j < fit.length; j++) {
-                double share = Sums.product(design.orthonormal().get(j), rest);
-                fit[j] += share;
-                Sums.subtract(rest, share, design.orthonormal().get(j));
+                products[j] = Sums.product(design.basis().get(j), rest);
+            }
+            double[] step = design.leastSquares(products);
+            for (int j = 0; j < fit.length; j++) {
+                fit[j] += step[j];
+                Sums.subtract(rest, step[j], design.basis().get(j));
             }
         }
         ResponseSums sums = new ResponseSums(design, origin, fit);
@@ -54,7 +59,7 @@ public final class ResponseSums {
             double deviation = rest[k] - means[i];
             withinSquares += deviation * deviation;
             for (int j = 0; j < p; j++) {
-                withinProducts[j] += deviation * (design.orthonormal().get(j)[k] - design.meanOf(i)[j]);
+                withinProducts[j] += deviation * (design.basis().get(j)[k] - design.meanOf(i)[j]);
             }
         }
         for (int i = 0; i < sizes.length; i++) {

@@ -45,7 +45,7 @@ final class WeightedFit {
         return ratio;
     }
 
-    /** Coefficients of the orthonormal columns, to be added to those of least squares. */
+    /** Coefficients of the basis, to be added to those of least squares. */
     double[] coefficients() {
         return coefficients;
     }
