@@ -11,23 +11,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Folders that are no test, or whose files cannot be used: status 3, one line with file and place, nothing written. */
 class BadTestFolderTest {
+    @TempDir
+    private static Path made;
+
     @TempDir
     private Path folder;
     private Path test;
 
     @BeforeEach
-    void aTestWithAllItsPulls() {
-        test = SmallTest.make(folder.resolve("test"), "ABA");
-        Run.of(SmallTest.words("import", test, SmallTest.exports(folder.resolve("exports"), "A1-1 A1-2 B1-1 B1-2 A2-1 A2-2",
+    void aCopyOfTheTest() throws IOException {
+        test = folder.resolve("test");
+        Folders.copy(made, folder);
+    }
+
+    @BeforeAll
+    static void aTestWithAllItsPulls() {
+        Path test = SmallTest.make(made.resolve("test"), "ABA");
+        Run.of(SmallTest.words("import", test, SmallTest.exports(made.resolve("exports"), "A1-1 A1-2 B1-1 B1-2 A2-1 A2-2",
                 100.1, 100.4, 102.2, 102.0, 100.3, 100.0), "--corrected", "none")).succeeded();
     }
 
@@ -105,7 +116,7 @@ class BadTestFolderTest {
     }
 
     @ParameterizedTest
-    @org.junit.jupiter.params.provider.ValueSource(strings = {"../../x", "../plan.json", "/etc/hostname", "..", ".", "a\\\\..\\\\b",
+    @ValueSource(strings = {"../../x", "../plan.json", "/etc/hostname", "..", ".", "a\\\\..\\\\b",
         "A1-1.csv\\u0000", "C:\\\\x", "sub/A1-1.csv", "A1-1.csv:stream"})
     void anExportNamedToLeadOutOfTheFolderIsRefused(String name) throws IOException {
         Path log = test.resolve("log.jsonl");
