@@ -48,7 +48,7 @@ public final class CheckWords {
         String seen = "Last A − first A: " + numbers.signed(check.difference()) + "; ";
         String interval = level(shown) + " ";
         if (!check.byRecord()) {
-            return new Said("Return: for information", seen + "pull scatter alone gives a " + interval
+            return new Said("Return: for information", seen + "pull scatter alone gives a " + interval + "of "
                     + numbers.fromTo(pulls.low(), pulls.high())
                     + ". Refitting moves an unchanged car too, and no record says by how much.");
         }

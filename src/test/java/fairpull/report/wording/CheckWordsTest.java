@@ -24,8 +24,8 @@ class CheckWordsTest {
         Said said = CheckWords.returnCheck(Findings.undecided("hp"));
 
         assertThat(said.head()).isEqualTo("Return: for information");
-        assertThat(plain(said)).contains("pull scatter alone gives a 95 % interval of −0.7 to 1.7 hp").contains("no record says by "
-                + "how much");
+        assertThat(plain(said)).contains("pull scatter alone gives a 95 % interval of −0.7 to 1.7 hp")
+                .contains("no record says by how much");
     }
 
     @Test
