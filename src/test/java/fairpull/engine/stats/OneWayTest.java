@@ -48,6 +48,14 @@ class OneWayTest {
         assertThat(Math.sqrt(split.withinMeanSquare())).isCloseTo(0.1, digits(digits));
     }
 
+    /** What is lost above is lost in storing the data: F of the stored doubles, by exact fractions (Python 3.11, fractions.Fraction). */
+    @ParameterizedTest
+    @CsvSource({"21, 1e6, 21.0000000007761", "201, 1e6, 201.00000001241764", "2001, 1e6, 2001.0000001288329",
+        "21, 1e12, 21.00081188781877", "201, 1e12, 201.01300409594845", "2001, 1e12, 2001.1349262209505"})
+    void losesNothingBeyondTheStoredDigits(int perGroup, double offset, double exact) {
+        assertThat(simonLesage(perGroup, offset).f()).isCloseTo(exact, digits(12));
+    }
+
     private static OneWay simonLesage(int perGroup, double offset) {
         int[] group = new int[9 * perGroup];
         double[] values = new double[9 * perGroup];
