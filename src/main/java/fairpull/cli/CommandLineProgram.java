@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -20,6 +21,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Runs a verb and turns every kind of trouble into one line and an exit status. */
@@ -80,13 +82,21 @@ public final class CommandLineProgram implements Runnable {
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(CommandLineProgram::wrongUsage)
                 .setExecutionExceptionHandler((trouble, command, parsed) -> explain(trouble, command));
-        line.registerConverter(Path.class, Path::of);
+        line.registerConverter(Path.class, CommandLineProgram::path);
         return line.execute(arguments.toArray(String[]::new));
     }
 
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static Path path(String word) {
+        try {
+            return Path.of(word);
+        } catch (InvalidPathException impossible) {
+            throw new TypeConversionException("“" + word + "” is not a name that a file can have");
+        }
     }
 
     private static int wrongUsage(ParameterException trouble, String[] arguments) {
@@ -106,7 +116,7 @@ public final class CommandLineProgram implements Runnable {
 
     private static int explain(Exception trouble, CommandLine command) {
         if (trouble instanceof InputException unusable) {
-            command.getErr().println("fairpull: " + unusable.oneLine());
+            command.getErr().println("fairpull: " + oneLine(unusable.oneLine()));
             return UNUSABLE_INPUT;
         }
         if (trouble instanceof UsageException misuse) {
@@ -143,8 +153,9 @@ public final class CommandLineProgram implements Runnable {
         }
     }
 
+    /** Control characters of a file or an argument are not let loose on the terminal. */
     private static String oneLine(String text) {
-        return text.replaceAll("\\s*\\R\\s*", " ");
+        return text.replaceAll("\\s*\\R\\s*|\\p{Cc}", " ");
     }
 
     /** {@return now, to the second, with the zone's offset} */
