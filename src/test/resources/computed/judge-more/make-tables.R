@@ -1,9 +1,9 @@
 # Usage: Rscript make-tables.R [OUTFOLDER]   (about a minute)
-# Draws the tables of pulls, computes what judge must say of each by reference.R, checks that by check.R, leaves out figures
+# Draws the tables of pulls, computes what judge must say of each by ../judge-lme4-pbkrtest/reference.R, checks that by check.R, leaves out figures
 # on which the two differ, and writes a CSV and a JSON a table. Every fit is done on values shifted and scaled to order one,
 # since the optimisers inside R lose digits on values near 1e6 or 1e-6; the figures are scaled back afterwards.
 here <- dirname(sub("--file=", "", grep("--file=", commandArgs(FALSE), value = TRUE)))
-source(file.path(here, "reference.R")); source(file.path(here, "check.R"))
+source(file.path(here, "../judge-lme4-pbkrtest/reference.R")); source(file.path(here, "check.R"))
 target <- c(commandArgs(TRUE), here)[1]
 
 # ---- tables
