@@ -5,7 +5,7 @@ import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -25,7 +25,7 @@ final class AmendVerb extends Verb {
     @Option(names = "--set", paramLabel = "PLACE=VALUE",
             description = "A place of plan.json and its new value, in SI or as an amount with its unit; "
             + "may be given several times.")
-    private Map<String, String> places = Map.of();
+    private List<String> places = List.of();
 
     @Option(names = "--plan", paramLabel = "FILE", description = "A plan file that takes the plan's place.")
     private Path replacement;
@@ -41,6 +41,6 @@ final class AmendVerb extends Verb {
         if (places.isEmpty() && replacement == null) {
             throw new UsageException("--set", "nothing to change; give --set PLACE=VALUE or --plan FILE");
         }
-        answer(Receipt.amended(AmendPlan.amend(folder, places, Optional.ofNullable(replacement), because, now())));
+        answer(Receipt.amended(AmendPlan.amend(folder, Pairs.of("--set", places), Optional.ofNullable(replacement), because, now())));
     }
 }

@@ -43,7 +43,7 @@ final class NoteVerb extends Verb {
     @Option(names = "--condition", paramLabel = "NAME=READING",
             description = "A reading with its unit: intake-air=24C, coolant=88C, oil=95C, gearbox=70C, barometer=1003hPa, "
             + "humidity=45%%, tyre-pressure=30psi.")
-    private Map<String, String> conditions = Map.of();
+    private List<String> conditions = List.of();
 
     @Option(names = "--value", paramLabel = "[MEASURE=]VALUE",
             description = "A typed value with its unit: 13.42s, or \"trap speed=104.1mph\".")
@@ -57,7 +57,7 @@ final class NoteVerb extends Verb {
     private String aborted;
 
     @Option(names = "--gate-overridden", paramLabel = "CONDITION=WHY", description = "The pull was run although this gate did not hold.")
-    private Map<String, String> overridden = Map.of();
+    private List<String> overridden = List.of();
 
     @Option(names = "--remark", paramLabel = "TEXT", description = "Anything else.")
     private String remark;
@@ -110,9 +110,10 @@ final class NoteVerb extends Verb {
         answer(Receipt.noted(List.of(pull.toString())));
     }
 
-    private static Map<Condition, String> byCondition(String option, Map<String, String> typed) {
+    private static Map<Condition, String> byCondition(String option, List<String> typed) {
         Map<Condition, String> readings = new EnumMap<>(Condition.class);
-        typed.forEach((name, reading) -> readings.put(JudgingOptions.constant(option, name, Condition.values()), reading));
+        Pairs.of(option, typed).forEach((name, reading) ->
+                readings.put(JudgingOptions.constant(option, name, Condition.values()), reading));
         return readings;
     }
 }

@@ -60,7 +60,7 @@ final class SizeVerb extends Verb {
     protected void work() {
         Sides sides = judging.sides();
         Drift drift = judging.drift();
-        SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT),
+        SizeQuestion question = new SizeQuestion(sequence.replaceAll("\\s", "").toUpperCase(Locale.ROOT),
                 Numbers.whole("--pulls", pulls, 1, 1000), Numbers.whole("--warm-ups", warmUps, 0, 100), scatter.pullToPlan(),
                 scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain),
                 Numbers.share("--power-wanted", powerWanted, 1), judging.errorRate(), sides, drift,

@@ -65,6 +65,7 @@ class BadUsageTest {
                 arguments("amend TEST --because x", "--set"),
                 arguments("amend TEST --set title=x", "--because"),
                 arguments("amend TEST --set title --because x", "--set"),
+                arguments("amend TEST --set title=x --set title=y --because x", "--set"),
                 arguments("report TEST", "--out"),
                 arguments("report TEST --out TEST", "--out"),
                 arguments("report TEST --out TEST/plan.json", "--out"),

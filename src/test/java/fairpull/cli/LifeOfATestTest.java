@@ -338,6 +338,33 @@ class LifeOfATestTest {
         assertThat(Run.of("import", test, folder.resolve("A1-1.csv"), "--preview", "--json").json().get("files")).hasSize(1);
     }
 
+    @Test
+    void readingsAreTakenOnlyWithAUnitAndWithinReason() throws IOException {
+        Path test = SmallTest.make(folder.resolve("test"), "ABA");
+        Map<String, String> before = Folders.contents(test);
+        for (String wrong : List.of("humidity=45", "humidity=145%", "humidity=-1%", "intake-air=20", "intake-air=-500C", "intake-air=0K",
+                "barometer=-3hPa", "barometer=20C", "coolant=hot", "coolant=1e999C")) {
+            Run.of("note", test, "A1-1", "--condition", wrong).refused(3, "A1-1", wrong.substring(wrong.indexOf('=') + 1), "such as");
+        }
+        Run.of("note", test, "A1-1", "--condition", "humidity=45%", "--condition", "humidity=46%").refused(2, "--condition", "twice");
+        assertThat(Folders.contents(test)).isEqualTo(before);
+        Run.of("note", test, "A1-1", "--condition", "humidity=46%", "--condition", "barometer=29.92inHg", "--condition",
+                "intake-air=77F").succeeded();
+        assertThat(SmallTest.read(test.resolve("log.jsonl"))).contains("\"humidity\":0.46").containsPattern("\"intake-air\":298\\.1(5|499)");
+    }
+
+    @Test
+    void whatDoesNotBearOnTheFindingIsNotSaid() {
+        Path power = SmallTest.make(folder.resolve("power"), "ABA", "--drift", "linear", "--refit-scatter", "1kW", "--refit-df", "9");
+        Path time = SmallTest.make(folder.resolve("time"), "ABA");
+        List<Path> exports = SmallTest.exports(folder, "A1-1 B1-1 A2-1", 100, 104, 100.5);
+        Run.of(SmallTest.words("import", power, exports)).succeeded();
+        Run.of(SmallTest.words("import", time, exports)).succeeded();
+        assertThat(warnings(power)).anyMatch(said -> said.startsWith("The times of the pulls come from the plan"))
+                .anyMatch(said -> said.startsWith("It is not known whether the values were already corrected"));
+        assertThat(warnings(time)).noneMatch(said -> said.startsWith("The times of the pulls come from the plan"));
+    }
+
     /** A word that begins with @ is that word, not a file of arguments. */
     @Test
     void nothingIsReadOutOfAWordThatBeginsWithAt() throws IOException {

@@ -12,6 +12,7 @@ import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.finding.ScatterRecord;
 import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
@@ -139,10 +140,11 @@ public final class JudgeTest {
         name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && !seen.pull().warmUp()));
         name(notices, Code.PULLS_EXCLUDED, pulls(seen -> seen.fate() == Fate.EXCLUDED));
         name(notices, Code.GATES_BROKEN, gatesBroken());
-        if (evidence.plannedClockUsed()) {
+        if (evidence.plannedClockUsed() && plan.analysis().drift() != Drift.NONE) {
             notices.add(Notice.of(Code.PLANNED_CLOCK_USED));
         }
-        boolean correctionUnknown = content.log().pulls().entrySet().stream()
+        boolean correctionMatters = plan.question().measures().stream().anyMatch(PullValues::canBeCorrected);
+        boolean correctionUnknown = correctionMatters && content.log().pulls().entrySet().stream()
                 .anyMatch(pull -> !pull.getKey().warmUp() && corrected(pull.getValue()).isEmpty());
         if (correctionUnknown) {
             notices.add(Notice.of(Code.CORRECTION_UNKNOWN));

@@ -11,6 +11,7 @@ import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -24,6 +25,9 @@ import java.util.TreeMap;
 
 /** Writes down what stands beside a pull: its time, conditions, typed values, an abort, a gate that did not hold, a remark. */
 public final class NotePull {
+    private static final Map<Quantity, String> EXAMPLES = new EnumMap<>(
+            Map.of(Quantity.TEMPERATURE, "24C", Quantity.PRESSURE, "1003hPa", Quantity.FRACTION, "45%"));
+
     private NotePull() {
     }
 
@@ -91,12 +95,17 @@ public final class NotePull {
     private static Map<Condition, Double> readings(Note note) {
         Map<Condition, Double> readings = new EnumMap<>(Condition.class);
         note.conditions().forEach((condition, text) -> {
-            Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity())
+            Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity() && !typed.isBare())
+                    .filter(typed -> isPossible(condition.quantity(), typed.si()))
                     .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
-                            + condition.words(), "give a number with a unit of " + condition.quantity().words()));
+                            + condition.words(), "give a number with a unit, such as " + EXAMPLES.get(condition.quantity())));
             readings.put(condition, amount.si());
         });
         return readings;
+    }
+
+    private static boolean isPossible(Quantity quantity, double si) {
+        return quantity == Quantity.FRACTION ? si >= 0 && si <= 1 : si > 0 && Double.isFinite(si);
     }
 
     /** A typed value joins what came in with the pull's export, if there is one; it never replaces a value. */
@@ -105,6 +114,7 @@ public final class NotePull {
         Map<String, Double> typedSi = new TreeMap<>(present == null ? Map.of() : present.typedSi());
         note.values().forEach((name, text) -> {
             Measure measure = measure(plan, name);
+            PullValues.checkCorrection(note.corrected(), List.of(measure), "pull " + note.pull());
             if (typedSi.putIfAbsent(measure.name(), Typed.levelSi("--value", text, measure)) != null) {
                 throw new InputException(Place.none(), "pull " + note.pull() + " has a value of " + measure.name() + " already",
                         "a value is never replaced; exclude the pull with a reason");

@@ -27,7 +27,7 @@ final class Order {
 
     /** {@return the sequence of some letters; with a seed the letters of each session are shuffled, all orders being alike likely} */
     static Sequence sequence(String letters, OptionalLong seed, Filling filling, Times times) {
-        String[] sessions = letters.strip().toUpperCase(Locale.ROOT).split("\\|", -1);
+        String[] sessions = letters.replaceAll("\\s", "").toUpperCase(Locale.ROOT).split("\\|", -1);
         SplittableRandom random = new SplittableRandom(seed.orElse(0));
         Map<Part, Integer> numbers = new EnumMap<>(Part.class);
         List<Session> days = new ArrayList<>();

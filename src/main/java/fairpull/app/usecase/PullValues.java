@@ -70,11 +70,15 @@ final class PullValues {
         }
     }
 
+    /** {@return whether a correction for air applies to a measure} */
+    static boolean canBeCorrected(Measure measure) {
+        return measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
+    }
+
     /** Refuses an export that is corrected otherwise than the measures want it. */
     static void checkCorrection(Optional<Correction> corrected, List<Measure> measures, String file) {
         for (Measure measure : measures) {
-            boolean canBeCorrected = measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
-            if (canBeCorrected && corrected.isPresent() && corrected.get() != measure.correction()) {
+            if (canBeCorrected(measure) && corrected.isPresent() && corrected.get() != measure.correction()) {
                 throw new InputException(Place.of(file), "the export is corrected to " + corrected.get().id() + ", " + measure.name()
                         + " is planned as " + measure.correction().id(),
                         "export it as planned; this version does not convert between corrections");
