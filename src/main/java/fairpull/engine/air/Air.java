@@ -29,6 +29,13 @@ public final class Air {
                 vapourPressure(reading.humidity(), reading.temperatureK(), pressure, 0));
     }
 
+    /** {@return whether there is air that reads so; a wet bulb may be too low for any} */
+    public static boolean canBe(AirReading reading) {
+        double pressure = stationPressure(reading.barometer(), 0);
+        double vapour = vapourPressure(reading.humidity(), reading.temperatureK(), pressure, 0);
+        return vapour >= 0 && vapour < pressure;
+    }
+
     /** {@return vapour pressure in Pa at a temperature and pressure, with an error added to the humidity reading in its own unit} */
     static double vapourPressure(Humidity humidity, double temperatureK, double pressurePa, double error) {
         return humidity.match(new Humidity.Cases<Double>() {

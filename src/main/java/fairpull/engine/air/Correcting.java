@@ -6,6 +6,7 @@ import fairpull.domain.air.AirState;
 import fairpull.domain.air.Corrected;
 import fairpull.domain.air.FactorUncertainty;
 import fairpull.domain.air.Induction;
+import fairpull.domain.air.Simulation;
 import fairpull.domain.air.Standard;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,15 +29,6 @@ public final class Correcting {
      */
     public record Question(Standard standard, Optional<Standard> from, AirReading reading, Optional<AirReading> first, AirSensors sensors,
             Optional<Induction> induction, Optional<Simulation> simulation) {
-    }
-
-    /**
-     * A Monte Carlo run.
-     *
-     * @param draws how many, 2 or more
-     * @param seed of the random stream
-     */
-    public record Simulation(int draws, long seed) {
     }
 
     /**
