@@ -94,9 +94,18 @@ public final class NotePull {
             Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity())
                     .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
                             + condition.words(), "give a number with a unit of " + condition.quantity().words()));
-            readings.put(condition, amount.si());
+            readings.put(condition, checked(condition, amount, note.pull()));
         });
         return readings;
+    }
+
+    private static double checked(Condition condition, Amount amount, PullId pull) {
+        ReadingCheck check = new ReadingCheck(Place.of("pull " + pull));
+        return switch (condition) {
+            case BAROMETER -> check.pressure(amount);
+            case HUMIDITY -> check.humidity(amount);
+            default -> amount.si();
+        };
     }
 
     /** A typed value joins what came in with the pull's export, if there is one; it never replaces a value. */

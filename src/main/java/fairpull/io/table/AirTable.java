@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
