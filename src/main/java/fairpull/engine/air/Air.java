@@ -9,9 +9,9 @@ import fairpull.domain.air.Humidity;
 /** Air at the rig out of what was read, and what follows from it. */
 public final class Air {
     /** J/(mol·K), CODATA 2018 (exact by definition of the mole and the kelvin). */
-    private static final double MOLAR_GAS_CONSTANT = 8.314462618;
+    static final double MOLAR_GAS_CONSTANT = 8.314462618;
     /** kg/mol of dry air, CIPM-2007 at 400 µmol/mol of carbon dioxide. */
-    private static final double DRY_AIR = 0.02896546;
+    static final double DRY_AIR = 0.02896546;
     /** kg/mol of water. */
     private static final double WATER = 0.01801528;
 

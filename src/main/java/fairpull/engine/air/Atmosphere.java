@@ -14,7 +14,9 @@ public final class Atmosphere {
     private static final double LAPSE_RATE = 0.0065;
     private static final double GAS_CONSTANT_EXPONENT = 5.255_88;
 
-    private static final double ALTIMETER_EXPONENT = 0.190284;
+    private static final double GRAVITY = 9.80665;
+    private static final double ALTIMETER_EXPONENT = Air.MOLAR_GAS_CONSTANT / Air.DRY_AIR * LAPSE_RATE / GRAVITY;
+    private static final double PRESSURE_ALTITUDE_EXPONENT = 0.190284;
     private static final double ALTIMETER_TEMPERATURE = 288;
     private static final double ALTIMETER_OFFSET = 30;
 
@@ -34,8 +36,8 @@ public final class Atmosphere {
     }
 
     /**
-     * Station pressure from an altimeter setting: p = (Aⁿ − p₀ⁿ·γ·H/T₀)^(1/n) + 0.3 hPa, with n 0.190284, p₀ 1013.25 hPa,
-     * γ 0.0065 K/m, T₀ 288 K.
+     * Station pressure from an altimeter setting: p = (Aⁿ − p₀ⁿ·γ·H/T₀)^(1/n) + 0.3 hPa, with n = R·γ/g (R of dry air; often
+     * printed as 0.190284, which is up to 0.03 hPa higher at 2000 m), p₀ 1013.25 hPa, γ 0.0065 K/m, T₀ 288 K.
      *
      * @param altimeterSettingPa reading reduced to sea level
      * @param elevationM height of the station
@@ -49,7 +51,7 @@ public final class Atmosphere {
 
     /** {@return the height in m at which the standard atmosphere has this pressure: 145366.45 ft·(1 − (p/p₀)^0.190284)} */
     public static double pressureAltitude(double stationPressurePa) {
-        return 145_366.45 * FOOT * (1 - Math.pow(stationPressurePa / SEA_LEVEL_PRESSURE, ALTIMETER_EXPONENT));
+        return 145_366.45 * FOOT * (1 - Math.pow(stationPressurePa / SEA_LEVEL_PRESSURE, PRESSURE_ALTITUDE_EXPONENT));
     }
 
     /**
