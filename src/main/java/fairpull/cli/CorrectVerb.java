@@ -21,9 +21,9 @@ import picocli.CommandLine.Option;
         description = "Gives the factor that brings power or torque to reference air, with vapour pressure, density and density altitude, "
         + "what sensor errors do to it, and, with --window, the air in which pulls may start. Every reading carries its unit "
         + "(C, F, K; hPa, mbar, kPa, inHg, psi).",
-        footer = {"  fairpull correct --standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35% --power 300hp",
+        footer = {"  fairpull correct --standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35%% --power 300hp",
             "  fairpull correct --standard sae-j1349 --temperature 24C --pressure 29.8inHg --sea-level --elevation 300m "
-                + "--dew-point 9C --window --worthwhile 1.5%"})
+                + "--dew-point 9C --window --worthwhile 1.5%%"})
 final class CorrectVerb extends Verb {
     private static final List<String> OF_ONE_READING = List.of("--temperature", "--pressure", "--humidity", "--dew-point", "--wet-bulb",
             "--power", "--window", "--worthwhile", "--share", "--model-error", "--first", "--draws", "--seed",
