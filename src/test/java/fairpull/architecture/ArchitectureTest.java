@@ -58,13 +58,20 @@ class ArchitectureTest {
     @Test
     void statisticsKnowNoPlanAndNoNeighbour() {
         check(noClasses().that().resideInAPackage("fairpull.engine.stats..").should().dependOnClassesThat()
-                .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve.."));
+                .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve..",
+                        "fairpull.engine.air.."));
     }
 
     @Test
     void planningDoesNotSeeJudging() {
         check(noClasses().that().resideInAPackage("fairpull.engine.planning..").should().dependOnClassesThat()
                 .resideInAPackage("fairpull.engine.judging.."));
+    }
+
+    @Test
+    void airKnowsOnlyStatistics() {
+        check(classes().that().resideInAPackage("fairpull.engine.air..").should().onlyDependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.air..", "fairpull.engine.stats..", "fairpull.domain..", "java.."));
     }
 
     @Test

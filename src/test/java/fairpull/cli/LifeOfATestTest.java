@@ -294,12 +294,12 @@ class LifeOfATestTest {
         Run.of("import", test, SmallTest.export(folder.resolve("run 19.csv"), 100.2), "--install", "A1", "--warm-up").refused(3, "A1-W1");
     }
 
+    /** Conditions may be noted after the import, so whether they suffice is asked when judging ({@link CorrectedPlanTest}). */
     @Test
-    void anExportCorrectedOtherwiseIsRefused() {
+    void anExportCorrectedOtherwiseIsTakenAndNotJudgedWithoutItsAir() {
         Path test = SmallTest.make(folder.resolve("test"), "ABA", "--correction", "sae-j1349");
-        Run.of("import", test, SmallTest.export(folder.resolve("A1-1.csv"), 100), "--corrected", "din-70020")
-                .refused(3, "A1-1.csv", "din-70020", "sae-j1349");
-        Run.of("import", test, SmallTest.export(folder.resolve("A1-1.csv"), 100), "--corrected", "sae-j1349").succeeded();
+        Run.of("import", test, SmallTest.export(folder.resolve("A1-1.csv"), 100), "--corrected", "din-70020").succeeded();
+        Run.of("judge", test).refused(3, "A1-1", "din-70020", "sae-j1349", "intake air", "station pressure", "relative humidity");
     }
 
     /** A pull may be left out for the very reason that its export no longer has a value, or is gone. */

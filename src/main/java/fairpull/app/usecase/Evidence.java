@@ -3,10 +3,12 @@ package fairpull.app.usecase;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.finding.Fate;
+import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
@@ -25,6 +27,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
@@ -34,8 +37,9 @@ import java.util.function.Predicate;
  * @param plan the plan in force
  * @param pulls in the order of the plan; pulls the plan does not know come last
  * @param plannedClockUsed whether minutes come from the plan because the day's own are not known for every pull used
+ * @param air what is noticed about the air and the correction for it
  */
-record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
+record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<Notice> air) {
     private static final double SECONDS_A_MINUTE = 60;
     private static final double NANOSECONDS_A_SECOND = 1e9;
 
@@ -108,12 +112,14 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
         private final TestFolder.Content content;
         private final DayLog log;
         private final Plan plan;
+        private final AirOfDay airOfDay;
 
         Collector(TestFolder test, TestFolder.Content content) {
             this.test = test;
             this.content = content;
             this.log = content.log();
             this.plan = content.plan();
+            this.airOfDay = new AirOfDay(plan.question().deciding());
         }
 
         Evidence collect() {
@@ -122,22 +128,47 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
             planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
             log.pulls().keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
             boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
-            return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown);
+            return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, air(seen));
         }
 
         private PullSeen seen(PullId pull, boolean isPlanned) {
             LogEntry.PullTaken taken = log.pulls().get(pull);
             Standing standing = standing(pull, taken != null, isPlanned);
-            Map<String, Double> values = new TreeMap<>();
-            if (taken != null && !pull.warmUp()) {
-                Map<String, Double> si = valuesSi(taken, standing.fate() == Fate.USED);
-                plan.question().measures().stream().filter(measure -> si.containsKey(measure.name()))
-                        .forEach(measure -> values.put(measure.name(), measure.unit().fromSi(si.get(measure.name()))));
-            }
+            Map<String, Double> values = taken == null || pull.warmUp() ? new TreeMap<>()
+                    : brought(taken, standing.fate() == Fate.USED);
             if (standing.fate() == Fate.USED && !values.containsKey(plan.question().deciding().name())) {
                 standing = new Standing(Fate.MISSING, "no value of " + plan.question().deciding().name() + " yet");
             }
             return new PullSeen(pull, standing.fate(), standing.reason(), log.startOf(pull), Double.NaN, values, log.conditionsAt(pull));
+        }
+
+        /** A used pull must be brought to the plan's standard; of one that is left out, what cannot be brought is left out too. */
+        private Map<String, Double> brought(LogEntry.PullTaken taken, boolean used) {
+            Map<String, Double> si = valuesSi(taken, used);
+            Map<String, Double> values = new TreeMap<>();
+            for (Measure measure : plan.question().measures()) {
+                if (si.containsKey(measure.name())) {
+                    multiplier(taken, measure, used).ifPresent(multiplier -> values.put(measure.name(),
+                            measure.unit().fromSi(si.get(measure.name()) * multiplier)));
+                }
+            }
+            return values;
+        }
+
+        private OptionalDouble multiplier(LogEntry.PullTaken taken, Measure measure, boolean used) {
+            Optional<Correction> inHand = PullValues.inHand(content.mappings(), taken, measure);
+            if (!PulledAir.isNeeded(measure, inHand)) {
+                return OptionalDouble.of(1);
+            }
+            PulledAir air = new PulledAir(taken.pull(), log.conditionsAt(taken.pull()));
+            if (!used) {
+                return air.multiplierIfKnown(inHand.get(), measure.correction());
+            }
+            double multiplier = air.multiplier(inHand.get(), measure.correction());
+            if (measure.equals(plan.question().deciding())) {
+                airOfDay.brought(taken.pull(), multiplier);
+            }
+            return OptionalDouble.of(multiplier);
         }
 
         /** A pull that is left out may be so because its export cannot be read any more, or does not cover an amended band. */
@@ -161,6 +192,20 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
             return values;
         }
 
+        private List<Notice> air(List<PullSeen> seen) {
+            Map<String, String> sessionOf = sessions();
+            seen.stream().filter(pull -> pull.fate() == Fate.USED)
+                    .forEach(pull -> airOfDay.next(sessionOf.get(pull.pull().install()), new PulledAir(pull.pull(), pull.conditionsSi())));
+            return airOfDay.notices();
+        }
+
+        private Map<String, String> sessions() {
+            Map<String, String> sessionOf = new TreeMap<>();
+            plan.sequence().sessions().forEach(session -> session.installs()
+                    .forEach(install -> sessionOf.put(install.label(), session.name())));
+            return sessionOf;
+        }
+
         private record Standing(Fate fate, String reason) {
         }
 
@@ -181,9 +226,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed) {
         }
 
         private List<PullSeen> timed(List<PullSeen> seen) {
-            Map<String, String> sessionOf = new TreeMap<>();
-            plan.sequence().sessions().forEach(session -> session.installs()
-                    .forEach(install -> sessionOf.put(install.label(), session.name())));
+            Map<String, String> sessionOf = sessions();
             Map<String, OffsetDateTime> begins = new TreeMap<>();
             seen.stream().filter(pull -> pull.startedAt().isPresent() && sessionOf.containsKey(pull.pull().install()))
                     .sorted(Comparator.comparing(pull -> pull.startedAt().orElseThrow()))

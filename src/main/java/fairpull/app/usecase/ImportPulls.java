@@ -160,7 +160,6 @@ public final class ImportPulls {
         Map<Measure, Double> values = new LinkedHashMap<>();
         List<String> doubts = new ArrayList<>(export.doubts());
         if (!pull.warmUp()) {
-            PullValues.checkCorrection(mapping.corrected(), measures, file.getFileName().toString());
             Channels channels = MappedExport.channels(export, mapping);
             PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
                     "leave the file out, or note the pull as aborted");

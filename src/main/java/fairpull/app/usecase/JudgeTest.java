@@ -149,6 +149,7 @@ public final class JudgeTest {
         if (correctionUnknown) {
             notices.add(Notice.of(Code.CORRECTION_UNKNOWN));
         }
+        notices.addAll(evidence.air());
         name(notices, Code.MEASURE_NOT_SEEN,
                 plan.question().further().stream().filter(measure -> !evidence.canBeTabled(measure)).map(Measure::name).toList());
         if (plan.rig().refitScatter().filter(Scatter::isRecord).isPresent()) {

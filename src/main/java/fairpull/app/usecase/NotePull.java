@@ -99,7 +99,7 @@ public final class NotePull {
                     .filter(typed -> isPossible(condition.quantity(), typed.si()))
                     .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
                             + condition.words(), "give a number with a unit, such as " + EXAMPLES.get(condition.quantity())));
-            readings.put(condition, amount.si());
+            readings.put(condition, checked(condition, amount, note.pull()));
         });
         return readings;
     }
@@ -108,13 +108,21 @@ public final class NotePull {
         return quantity == Quantity.FRACTION ? si >= 0 && si <= 1 : si > 0 && Double.isFinite(si);
     }
 
+    private static double checked(Condition condition, Amount amount, PullId pull) {
+        ReadingCheck check = new ReadingCheck(Place.of("pull " + pull));
+        return switch (condition) {
+            case BAROMETER -> check.pressure(amount);
+            case HUMIDITY -> check.humidity(amount);
+            default -> amount.si();
+        };
+    }
+
     /** A typed value joins what came in with the pull's export, if there is one; it never replaces a value. */
     private static LogEntry.PullTaken typed(Note note, Plan plan, DayLog log) {
         LogEntry.PullTaken present = log.pulls().get(note.pull());
         Map<String, Double> typedSi = new TreeMap<>(present == null ? Map.of() : present.typedSi());
         note.values().forEach((name, text) -> {
             Measure measure = measure(plan, name);
-            PullValues.checkCorrection(note.corrected(), List.of(measure), "pull " + note.pull());
             if (typedSi.putIfAbsent(measure.name(), Typed.levelSi("--value", text, measure)) != null) {
                 throw new InputException(Place.none(), "pull " + note.pull() + " has a value of " + measure.name() + " already",
                         "a value is never replaced; exclude the pull with a reason");

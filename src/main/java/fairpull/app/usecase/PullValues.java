@@ -75,15 +75,10 @@ final class PullValues {
         return measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
     }
 
-    /** Refuses an export that is corrected otherwise than the measures want it. */
-    static void checkCorrection(Optional<Correction> corrected, List<Measure> measures, String file) {
-        for (Measure measure : measures) {
-            if (canBeCorrected(measure) && corrected.isPresent() && corrected.get() != measure.correction()) {
-                throw new InputException(Place.of(file), "the export is corrected to " + corrected.get().id() + ", " + measure.name()
-                        + " is planned as " + measure.correction().id(),
-                        "export it as planned; this version does not convert between corrections");
-            }
-        }
+    /** {@return what the value of a measure is corrected to as it came in; empty: not known} */
+    static Optional<Correction> inHand(List<Mapping> mappings, LogEntry.PullTaken taken, Measure measure) {
+        boolean typed = taken.file().isEmpty() || measure.definition() instanceof Definition.Typed;
+        return typed ? taken.corrected() : mapping(mappings, taken).corrected();
     }
 
     private static Mapping mapping(List<Mapping> mappings, LogEntry.PullTaken taken) {

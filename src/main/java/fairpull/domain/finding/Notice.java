@@ -36,6 +36,12 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PLANNED_CLOCK_USED(Severity.WARNING),
         /** It is not known whether imported values are already corrected. */
         CORRECTION_UNKNOWN(Severity.WARNING),
+        /** Values were brought to the plan's standard by the air noted. Figures: least, largest multiplier. Names: pulls. */
+        CORRECTED_HERE(Severity.INFORMATION),
+        /** The factor steps by more than 0.5 % from the pull before. Figures: the largest step (share). Names: pulls. */
+        FACTOR_STEP(Severity.WARNING),
+        /** The factor leaves the range in which it may be used. Figures: low, high. Names: pulls. */
+        FACTOR_OUTSIDE(Severity.WARNING),
         /** No seal: the plan could have been made after the data. */
         NOT_SEALED(Severity.WARNING),
         /** Sealed only after data had come in: the plan could have been made to fit them. */

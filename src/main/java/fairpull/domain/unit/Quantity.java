@@ -13,6 +13,8 @@ public enum Quantity {
     FORCE("force", "N"),
     LENGTH("length", "m"),
     MASS("mass", "kg"),
+    MASS_FLOW("mass flow", "kg/s"),
+    VOLUME("volume", "m³"),
     VOLTAGE("voltage", "V"),
     CURRENT("current", "A"),
     /** Anything else: the number stays as it was typed, in the unit that was typed with it. */

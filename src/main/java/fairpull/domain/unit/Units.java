@@ -55,6 +55,12 @@ public final class Units {
     public static final Unit FOOT = add(Quantity.LENGTH, "ft", 0.3048);
     public static final Unit KILOGRAM = add(Quantity.MASS, "kg", 1);
     public static final Unit POUND = add(Quantity.MASS, "lb", 0.45359237, "lbs");
+    public static final Unit KILOGRAM_PER_S = add(Quantity.MASS_FLOW, "kg/s", 1);
+    public static final Unit GRAM_PER_S = add(Quantity.MASS_FLOW, "g/s", 0.001);
+    public static final Unit KILOGRAM_PER_HOUR = add(Quantity.MASS_FLOW, "kg/h", 1.0 / 3600);
+    public static final Unit CUBIC_METRE = add(Quantity.VOLUME, "m³", 1, "m3");
+    public static final Unit LITRE = add(Quantity.VOLUME, "L", 0.001, "litre", "litres", "liter", "liters");
+    public static final Unit CUBIC_CENTIMETRE = add(Quantity.VOLUME, "cm³", 1e-6, "cm3", "cc");
     public static final Unit VOLT = add(Quantity.VOLTAGE, "V", 1);
     public static final Unit AMPERE = add(Quantity.CURRENT, "A", 1);
 

@@ -33,6 +33,7 @@ public final class NoticeWords {
                     + "drift is only as right as the day ran to plan, so note the start of each pull.";
             case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
                     + "say so in the mapping, as a correction may be missing or applied twice.";
+            case CORRECTED_HERE, FACTOR_STEP, FACTOR_OUTSIDE -> ofAir(notice);
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
             case PULLS_EXCLUDED -> "Left out, with the reason in the table of pulls: " + names(notice)
                     + "; the finding with them is given beside it.";
@@ -59,6 +60,20 @@ public final class NoticeWords {
             case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice) + "; the exports may lack its channel.";
             case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN, PLAN_NOT_SIZED ->
                     ofPlan(notice);
+        };
+    }
+
+    private static String ofAir(Notice notice) {
+        return switch (notice.code()) {
+            case CORRECTED_HERE -> "Brought to the plan’s standard by the air noted at each pull: " + names(notice) + " (multiplied by "
+                    + AirWords.fixed(notice.figures().get(0), 4, "") + " to " + AirWords.fixed(notice.figures().get(1), 4, "")
+                    + "); the exports are kept as they came.";
+            case FACTOR_STEP -> "The correction factor steps by up to " + AirWords.percent(notice.figures().get(0))
+                    + " from the pull before at " + names(notice) + "; look whether the air changed or a sensor did.";
+            case FACTOR_OUTSIDE -> "The correction factor is outside " + AirWords.fixed(notice.figures().get(0), 2, "") + " to "
+                    + AirWords.fixed(notice.figures().get(1), 2, "") + " at " + names(notice)
+                    + "; so much correction cannot be trusted, so read the uncorrected figures beside it.";
+            default -> throw new IllegalArgumentException(notice.code() + " is not about the air");
         };
     }
 

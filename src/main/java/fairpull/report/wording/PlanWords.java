@@ -78,14 +78,19 @@ public final class PlanWords {
 
     /** {@return the standard that values are brought to} */
     public static String correction(Correction correction) {
+        return correction == Correction.NONE ? "as measured, no correction for air" : "corrected to " + standard(correction);
+    }
+
+    /** {@return the name of a standard} */
+    public static String standard(Correction correction) {
         return switch (correction) {
-            case NONE -> "as measured, no correction for air";
-            case SAE_J1349 -> "corrected to SAE J1349";
-            case ISO_1585 -> "corrected to ISO 1585";
-            case ISO_1585_CI -> "corrected to ISO 1585, compression ignition";
-            case EEC_80_1269 -> "corrected to 80/1269/EEC";
-            case DIN_70020 -> "corrected to DIN 70020";
-            case SAE_J607 -> "corrected to SAE J607";
+            case NONE -> "no correction";
+            case SAE_J1349 -> "SAE J1349";
+            case ISO_1585 -> "ISO 1585";
+            case ISO_1585_CI -> "ISO 1585, compression ignition";
+            case EEC_80_1269 -> "80/1269/EEC";
+            case DIN_70020 -> "DIN 70020";
+            case SAE_J607 -> "SAE J607";
         };
     }
 

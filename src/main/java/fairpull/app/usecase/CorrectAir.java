@@ -1,0 +1,92 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.air.AirReading;
+import fairpull.domain.air.AirSensors;
+import fairpull.domain.air.AmbientWindow;
+import fairpull.domain.air.Corrected;
+import fairpull.domain.air.Simulation;
+import fairpull.domain.air.Standard;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
+import fairpull.engine.air.Correcting;
+import fairpull.engine.air.Factor;
+import fairpull.engine.air.WindowSearch;
+import fairpull.io.json.AirJson;
+import fairpull.report.wording.AirNoticeWords;
+import fairpull.report.wording.AirWords;
+import fairpull.report.wording.WindowWords;
+import java.util.List;
+import java.util.Optional;
+
+/** Corrects one reading: factor, air, uncertainty, warnings, and the window in which pulls may run. */
+public final class CorrectAir {
+    private CorrectAir() {
+    }
+
+    /**
+     * What is asked.
+     *
+     * @param standard to which standard, and from which
+     * @param air the air now
+     * @param first the air at the first install, as {@code "24C 1003hPa 45%"}
+     * @param power a value to be corrected, with its unit
+     * @param sensors uncertainties of the readings
+     * @param simulation a Monte Carlo check of the uncertainty
+     * @param window the question about the ambient window
+     */
+    public record Request(TypedStandard standard, TypedAir air, Optional<String> first, Optional<String> power, TypedSensors sensors,
+            Optional<Simulation> simulation, Optional<TypedWindow> window) {
+    }
+
+    /** {@return the answer} */
+    public static Answer answer(Request request) {
+        Standard standard = request.standard().to();
+        AirReading reading = request.air().reading();
+        Optional<AirReading> first = request.first().map(CorrectAir::first);
+        AirSensors sensors = request.sensors().sensors();
+        Corrected corrected = Correcting.answer(new Correcting.Question(standard, request.standard().undone(), reading, first, sensors,
+                request.standard().induction(), request.simulation()));
+        Optional<AmbientWindow> window = request.window().map(typed -> window(typed, standard, reading, first, sensors));
+        Optional<Amount> value = request.power().map(CorrectAir::value);
+        List<String> warnings = corrected.notices().stream().map(AirNoticeWords::sentence).toList();
+        StringBuilder text = new StringBuilder(AirWords.paragraphs(corrected, value, request.sensors().guessed()));
+        warnings.forEach(warning -> text.append("Warning: ").append(warning).append('\n'));
+        window.ifPresent(answer -> text.append('\n').append(WindowWords.text(answer, request.window().flatMap(TypedWindow::modelError)
+                .isEmpty())));
+        return new Answer(text.toString(), AirJson.document(corrected, warnings, value, window, request.sensors().guessed()));
+    }
+
+    private static AmbientWindow window(TypedWindow typed, Standard standard, AirReading now, Optional<AirReading> first,
+                                        AirSensors sensors) {
+        if (standard.correction() == Correction.NONE) {
+            throw new UsageException("--window", "needs a standard to correct to, such as --standard sae-j1349");
+        }
+        return WindowSearch.window(standard, typed.question(now, first, Factor.usesHumidity(standard.correction())), sensors);
+    }
+
+    private static Amount value(String text) {
+        return Amount.parse(text).filter(amount -> amount.unit().quantity() == Quantity.POWER
+                || amount.unit().quantity() == Quantity.TORQUE).orElseThrow(() -> new UsageException("--power",
+                "expected a power or torque with its unit, such as 300hp; found “" + text + "”"));
+    }
+
+    /** {@return three readings in any order, told apart by their units} */
+    private static AirReading first(String text) {
+        String temperature = null;
+        String pressure = null;
+        String humidity = null;
+        for (String word : text.strip().split("[\\s,;]+")) {
+            Quantity quantity = Amount.parse(word).map(amount -> amount.unit().quantity()).orElse(Quantity.OTHER);
+            temperature = quantity == Quantity.TEMPERATURE ? word : temperature;
+            pressure = quantity == Quantity.PRESSURE ? word : pressure;
+            humidity = quantity == Quantity.FRACTION ? word : humidity;
+        }
+        if (temperature == null || pressure == null || humidity == null) {
+            throw new UsageException("--first", "expected temperature, station pressure and humidity, such as \"24C 1003hPa 45%\"; found “"
+                    + text + "”");
+        }
+        return new TypedAir(temperature, pressure, Optional.of(humidity), Optional.empty(), Optional.empty(), false, Optional.empty())
+                .reading();
+    }
+}

@@ -1,0 +1,108 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.air.AirReading;
+import fairpull.domain.air.AirState;
+import fairpull.domain.air.Barometer;
+import fairpull.domain.air.Humidity;
+import fairpull.domain.air.Standard;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Units;
+import fairpull.engine.air.Air;
+import fairpull.engine.air.Factor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The air noted at one pull, and what it makes of the pull's values.
+ *
+ * @param pull which one
+ * @param conditionsSi everything noted at it
+ */
+record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
+
+    /** {@return whether a correction for air means anything for a measure} */
+    static boolean concerns(Measure measure) {
+        return measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
+    }
+
+    /** {@return whether a value in hand has to be brought to the plan's standard; not where nobody knows what it is corrected to} */
+    static boolean isNeeded(Measure measure, Optional<Correction> inHand) {
+        return concerns(measure) && inHand.isPresent() && inHand.get() != measure.correction();
+    }
+
+    /**
+     * {@return what a value corrected by one standard is multiplied by to be corrected by another}
+     *
+     * @throws InputException if a reading is missing or cannot be, or a standard needs more than air
+     */
+    double multiplier(Correction from, Correction to) {
+        AirState air = state(from, to);
+        return Factor.of(Standard.plain(to), air) / Factor.of(Standard.plain(from), air);
+    }
+
+    /** {@return the same; empty where the log does not say enough, or what cannot be} */
+    OptionalDouble multiplierIfKnown(Correction from, Correction to) {
+        try {
+            return OptionalDouble.of(multiplier(from, to));
+        } catch (InputException unknown) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private AirState state(Correction from, Correction to) {
+        refuse(from, to);
+        ReadingCheck check = new ReadingCheck(Place.of("log.jsonl, pull " + pull));
+        double kelvin = check.temperature(noted(Condition.INTAKE_AIR));
+        double pascal = check.pressure(noted(Condition.BAROMETER));
+        Humidity humidity = conditionsSi.containsKey(Condition.HUMIDITY)
+                ? new Humidity.Relative(check.humidity(noted(Condition.HUMIDITY))) : new Humidity.NotRead();
+        return Air.at(new AirReading(kelvin, Barometer.station(pascal), humidity));
+    }
+
+    private void refuse(Correction from, Correction to) {
+        if (from == Correction.ISO_1585_CI || to == Correction.ISO_1585_CI) {
+            throw new InputException(Place.of("log.jsonl"), "pull " + pull + " would have to be brought from " + from.id() + " to "
+                    + to.id() + ", and iso-1585-ci needs fuel rate, displacement and boost beside the air", "export it as planned");
+        }
+        List<Condition> missing = missing(from, to);
+        if (!missing.isEmpty()) {
+            throw new InputException(Place.of("log.jsonl"), "the plan wants " + to.id() + ", pull " + pull + " came in "
+                    + (from == Correction.NONE ? "as measured" : "corrected to " + from.id()) + ", and no reading of "
+                    + String.join(" and ", missing.stream().map(Condition::words).toList()) + " is noted at it", "note it: fairpull note "
+                    + "FOLDER " + pull + String.join("", missing.stream().map(one -> " --condition " + one.id() + "=…").toList()));
+        }
+    }
+
+    private List<Condition> missing(Correction from, Correction to) {
+        List<Condition> needed = new ArrayList<>(List.of(Condition.INTAKE_AIR, Condition.BAROMETER));
+        if (Factor.usesHumidity(from) || Factor.usesHumidity(to)) {
+            needed.add(Condition.HUMIDITY);
+        }
+        needed.removeAll(conditionsSi.keySet());
+        return needed;
+    }
+
+    private Amount noted(Condition condition) {
+        double si = conditionsSi.get(condition);
+        return switch (condition) {
+            case INTAKE_AIR -> new Amount(rounded(Units.CELSIUS.fromSi(si)), Units.CELSIUS);
+            case BAROMETER -> new Amount(rounded(Units.HECTOPASCAL.fromSi(si)), Units.HECTOPASCAL);
+            default -> new Amount(rounded(Units.PERCENT.fromSi(si)), Units.PERCENT);
+        };
+    }
+
+    /** Readings went through SI: what was typed comes back without the noise of the last digits. */
+    private static double rounded(double reading) {
+        return Math.round(reading * 1e9) / 1e9;
+    }
+}

@@ -1,0 +1,82 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.air.AirReading;
+import fairpull.domain.air.Barometer;
+import fairpull.domain.air.Humidity;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
+import fairpull.engine.air.Air;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * Readings of the air as they are typed, each with its unit.
+ *
+ * @param temperature of the air that the engine breathes
+ * @param pressure barometer
+ * @param humidity relative humidity in percent; at most one of this and the next two
+ * @param dewPoint dew point
+ * @param wetBulb wet bulb
+ * @param seaLevel whether the barometer was reduced to sea level
+ * @param elevation height above sea level
+ */
+public record TypedAir(String temperature, String pressure, Optional<String> humidity, Optional<String> dewPoint, Optional<String> wetBulb,
+        boolean seaLevel, Optional<String> elevation) {
+
+    /** {@return the reading, checked} */
+    AirReading reading() {
+        if (Stream.of(humidity, dewPoint, wetBulb).filter(Optional::isPresent).count() > 1) {
+            throw new UsageException("--humidity", "give one of --humidity, --dew-point and --wet-bulb");
+        }
+        if (seaLevel && elevation.isEmpty()) {
+            throw new UsageException("--sea-level", "needs --elevation too, such as --elevation 300m");
+        }
+        ReadingCheck check = new ReadingCheck(Place.none());
+        double kelvin = check.temperature(ReadingCheck.typed("--temperature", temperature, Quantity.TEMPERATURE, "12C"));
+        double pascal = check.pressure(ReadingCheck.typed("--pressure", pressure, Quantity.PRESSURE, "1003hPa"));
+        OptionalDouble height = elevation.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(check.elevation(
+                ReadingCheck.typed("--elevation", elevation.get(), Quantity.LENGTH, "300m")));
+        return checked(Place.none(), new AirReading(kelvin,
+                new Barometer(seaLevel ? Barometer.Kind.SEA_LEVEL : Barometer.Kind.STATION, pascal, height), moisture(check, kelvin)));
+    }
+
+    private Humidity moisture(ReadingCheck check, double kelvin) {
+        if (humidity.isPresent()) {
+            return new Humidity.Relative(check.humidity(ReadingCheck.percent("--humidity", humidity.get(), "35%")));
+        }
+        if (dewPoint.isPresent()) {
+            Amount amount = ReadingCheck.typed("--dew-point", dewPoint.get(), Quantity.TEMPERATURE, "9C");
+            return dewPoint(check, amount, kelvin);
+        }
+        if (wetBulb.isPresent()) {
+            return wetBulb(check, ReadingCheck.typed("--wet-bulb", wetBulb.get(), Quantity.TEMPERATURE, "15C"), kelvin);
+        }
+        return new Humidity.NotRead();
+    }
+
+    /** {@return a dew point, checked} */
+    static Humidity dewPoint(ReadingCheck check, Amount amount, double kelvin) {
+        return new Humidity.DewPoint(check.atMost(amount, "dew point", kelvin));
+    }
+
+    /** {@return a wet bulb, checked} */
+    static Humidity wetBulb(ReadingCheck check, Amount amount, double kelvin) {
+        return new Humidity.WetBulb(check.atMost(amount, "wet bulb", kelvin));
+    }
+
+    /** {@return the same reading; one that no air could give is refused} */
+    static AirReading checked(Place place, AirReading reading) {
+        if (reading.humidity() instanceof Humidity.WetBulb wet && wet.temperatureK() <= 273.15) {
+            throw new InputException(place, "a wet bulb at or below freezing cannot be relied on",
+                    "give the relative humidity or the dew point");
+        }
+        if (Air.canBe(reading)) {
+            return reading;
+        }
+        throw new InputException(place, "no air could be so dry as these two thermometers say",
+                "look at the wet bulb: is its sleeve wet and does air move over it?");
+    }
+}

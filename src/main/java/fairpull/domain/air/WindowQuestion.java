@@ -1,0 +1,36 @@
+package fairpull.domain.air;
+
+import java.util.Optional;
+
+/**
+ * In what air may pulls run?
+ *
+ * @param worthwhileGain the worthwhile gain as a share of the level
+ * @param share of it that the correction may get wrong
+ * @param modelError error of the correction itself, as a share of its distance from 1
+ * @param now the air now
+ * @param first the air at the first install, where there has been one
+ */
+public record WindowQuestion(double worthwhileGain, double share, double modelError, AirReading now, Optional<AirReading> first) {
+    /** Starting guess, engineering judgement with no source. */
+    public static final double MODEL_ERROR_GUESS = 0.1;
+    /** Starting guess: a quarter of the worthwhile gain leaves three quarters to what is tested. */
+    public static final double SHARE_GUESS = 0.25;
+
+    public WindowQuestion {
+        if (!(worthwhileGain > 0 && worthwhileGain < 1)) {
+            throw new IllegalArgumentException("a worthwhile gain must lie between 0 and 100 %, was " + 100 * worthwhileGain + " %");
+        }
+        if (!(share > 0 && share <= 1)) {
+            throw new IllegalArgumentException("a share must lie between 0 and 100 %, was " + 100 * share + " %");
+        }
+        if (!(modelError > 0 && modelError <= 1)) {
+            throw new IllegalArgumentException("a model error must lie between 0 and 100 %, was " + 100 * modelError + " %");
+        }
+    }
+
+    /** {@return the error allowed, relative to the level} */
+    public double allowedError() {
+        return worthwhileGain * share;
+    }
+}

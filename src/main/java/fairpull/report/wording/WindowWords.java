@@ -1,0 +1,105 @@
+package fairpull.report.wording;
+
+import fairpull.domain.air.AmbientWindow;
+import fairpull.domain.air.AmbientWindow.Change;
+import fairpull.domain.air.AmbientWindow.Obstacle;
+import fairpull.domain.air.AmbientWindow.Range;
+import fairpull.domain.air.AmbientWindow.Row;
+import fairpull.domain.unit.Units;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The ambient window in words, and as a table of station pressures. */
+public final class WindowWords {
+    private WindowWords() {
+    }
+
+    /**
+     * {@return the answer, one paragraph a line, then the table}
+     *
+     * @param window the window
+     * @param guessed whether the model error is a starting guess
+     */
+    public static String text(AmbientWindow window, boolean guessed) {
+        return decision(window) + "\n" + budget(window, guessed) + "\n" + ranges(window) + "\n" + change(window) + "\n" + table(window);
+    }
+
+    /** {@return go or no-go, with the reason} */
+    public static String decision(AmbientWindow window) {
+        return window.go() ? "Go: a pull may start in this air." : "No go: "
+                + window.obstacles().stream().map(WindowWords::obstacle).collect(Collectors.joining("; ")) + ".";
+    }
+
+    /** {@return why not, in a few words} */
+    public static String obstacle(Obstacle obstacle) {
+        return switch (obstacle) {
+            case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong";
+            case CORRECTION_TOO_LARGE -> "this far from reference air the correction itself may be wrong by more than is left";
+            case MOVED_TOO_FAR -> "the air has moved too far since the first install";
+            case TEMPERATURE_OUTSIDE -> "the temperature is outside the standard’s range";
+            case DRY_PRESSURE_OUTSIDE -> "the pressure of the dry air is outside the standard’s range";
+            case FACTOR_OUTSIDE -> "the factor is outside its range";
+        };
+    }
+
+    private static String budget(AmbientWindow window, boolean guessed) {
+        return "The correction may get " + AirWords.percent(window.allowedError()) + " wrong; sensors take "
+                + AirWords.percent(window.sensorError()) + " of that (twice the standard uncertainty within the session) and the "
+                + "correction itself " + AirWords.percent(window.modelError()) + " in this air" + (guessed
+                ? ", its error being a stated share of its distance from 1, which is a starting guess." : ".");
+    }
+
+    private static String ranges(AmbientWindow window) {
+        return "With the other two as they are, pulls may start at " + range(window.temperatureK(), "no temperature", Units.CELSIUS::fromSi,
+                1, "°C") + ", at " + range(window.pressurePa(), "no pressure", Units.HECTOPASCAL::fromSi, 1, "hPa") + ", and at "
+                + range(window.humidity(), "no humidity", Units.PERCENT::fromSi, 0, "%") + " relative humidity.";
+    }
+
+    private interface Scale {
+        double of(double si);
+    }
+
+    private static String range(Optional<Range> range, String none, Scale scale, int decimals, String unit) {
+        return range.map(ends -> AirWords.fixed(scale.of(ends.low()), decimals, "") + " to "
+                + AirWords.fixed(scale.of(ends.high()), decimals, unit)).orElse(none);
+    }
+
+    private static String change(AmbientWindow window) {
+        String soFar = window.changeSoFar().map(change -> " Since the first install it has moved by " + AirWords.percent(change) + ".")
+                .orElse("");
+        return window.change().map(change -> "Between the first and the last install the factor may move by "
+                + AirWords.percent(change.factor()) + ": " + sizes(change)).orElse("No change between the first and the last install is "
+                + "allowed: the sensors leave nothing.") + soFar;
+    }
+
+    private static String sizes(Change change) {
+        return AirWords.fixed(change.temperatureK(), 1, "K") + " alone, or " + AirWords.fixed(change.pressurePa() / 100, 1, "hPa")
+                + " alone" + (Double.isInfinite(change.humidity()) ? "; humidity does not count."
+                : change.humidity() >= 1 ? "; any change of humidity alone." : ", or " + AirWords.fixed(100 * change.humidity(), 0,
+                "points") + " of relative humidity alone.");
+    }
+
+    private static String table(AmbientWindow window) {
+        StringBuilder table = new StringBuilder("Station pressure within which a pull may start, by temperature and humidity (hPa):\n");
+        table.append("  °C");
+        window.rows().stream().mapToDouble(Row::humidity).distinct()
+                .forEach(humidity -> table.append(String.format(Locale.ROOT, "%16s", Math.round(100 * humidity) + " %")));
+        double line = Double.NaN;
+        for (Row row : window.rows()) {
+            if (row.temperatureK() != line) {
+                line = row.temperatureK();
+                table.append(String.format(Locale.ROOT, "\n%4d", Math.round(Units.CELSIUS.fromSi(line))));
+            }
+            table.append(String.format(Locale.ROOT, "%16s", row.pressurePa().map(WindowWords::inward).orElse("none")));
+        }
+        return table.append('\n').toString();
+    }
+
+    /** Whole hPa, rounded inward: what is printed is allowed. */
+    private static String inward(Range range) {
+        long low = (long) Math.ceil(range.low() / 100);
+        long high = (long) Math.floor(range.high() / 100);
+        return low > high ? "none" : low + " to " + high;
+    }
+}
