@@ -105,7 +105,7 @@ public final class NotePull {
     }
 
     private static boolean isPossible(Quantity quantity, double si) {
-        return quantity == Quantity.FRACTION ? si >= 0 && si <= 1 : si > 0 && Double.isFinite(si);
+        return quantity == Quantity.FRACTION || si > 0 && Double.isFinite(si);
     }
 
     private static double checked(Condition condition, Amount amount, PullId pull) {
