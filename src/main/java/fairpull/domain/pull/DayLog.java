@@ -73,6 +73,11 @@ public record DayLog(List<LogRecord> records) {
         return entries(LogEntry.Sealed.class);
     }
 
+    /** {@return every look the log names, in order} */
+    public List<LogEntry.Look> looks() {
+        return entries(LogEntry.Look.class);
+    }
+
     /** {@return the SHA-256 that the plan must have by this log; empty where it was never sealed} */
     public Optional<String> planSha256() {
         String expected = null;
