@@ -46,12 +46,12 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
 
     /** A fit of which only the change is known. */
     static CoreFit ofChange(TStatement change) {
-        return new CoreFit(Optional.empty(), Optional.of(change), Optional.empty(), Optional.empty(), Optional.empty());
+        return new CoreFit(Optional.empty(), Optional.of(change), Optional.empty(), Optional.empty());
     }
 
     /** The fit if every pull of B were higher by so much: only the changes move. */
     CoreFit plus(double added) {
-        return new CoreFit(why, change.map(statement -> statement.plus(added)), scatter, drift,
+        return new CoreFit(why, change.map(statement -> statement.plus(added)), scatter,
                 installMeans.map(statement -> statement.plus(added)));
     }
 

@@ -38,7 +38,7 @@ public final class EqualPulls {
             install[k] = design.installOf(k);
         }
         pulls = design.equalPulls().orElseThrow();
-        basis = designOfMeans.orthonormal().toArray(double[][]::new);
+        basis = designOfMeans.basis().toArray(double[][]::new);
         weights = new double[design.installs()];
         double[] contrast = designOfMeans.contrastFor(column);
         for (int j = 0; j < basis.length; j++) {
@@ -55,7 +55,7 @@ public final class EqualPulls {
      * The closed form of a design.
      *
      * @param design of the pulls
-     * @param designOfMeans the same columns on install means
+     * @param designOfMeans the same columns on install means, its basis orthonormal as {@link InstallDesign#ofMeans} makes it
      * @param column index of the column in the design of means, not the constant
      * @return empty where the design has none: unequal or single pulls, columns that vary within installs, no degrees of freedom left,
      *     or a coefficient that cannot be told apart from others
