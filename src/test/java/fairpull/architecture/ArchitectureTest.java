@@ -58,13 +58,28 @@ class ArchitectureTest {
     @Test
     void statisticsKnowNoPlanAndNoNeighbour() {
         check(noClasses().that().resideInAPackage("fairpull.engine.stats..").should().dependOnClassesThat()
-                .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve.."));
+                .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve..",
+                        "fairpull.engine.proving.."));
     }
 
     @Test
     void planningDoesNotSeeJudging() {
         check(noClasses().that().resideInAPackage("fairpull.engine.planning..").should().dependOnClassesThat()
                 .resideInAPackage("fairpull.engine.judging.."));
+    }
+
+    @Test
+    void nothingOfTheEngineSeesProving() {
+        check(noClasses().that().resideInAPackage("fairpull.engine..").and().resideOutsideOfPackage("fairpull.engine.proving..").should()
+                .dependOnClassesThat().resideInAPackage("fairpull.engine.proving.."));
+        check(noClasses().that().resideInAPackage("fairpull.engine.proving..").should().dependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.planning..", "fairpull.engine.curve.."));
+    }
+
+    @Test
+    void threadsAreStartedInOnePlace() {
+        check(noClasses().that().resideOutsideOfPackages("fairpull.app.task..", "fairpull.cli..").should().dependOnClassesThat()
+                .resideInAPackage("java.util.concurrent.."));
     }
 
     @Test
