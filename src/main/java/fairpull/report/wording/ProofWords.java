@@ -29,6 +29,10 @@ public final class ProofWords {
         sentences.add("True scatter: pulls " + Numbers.given(truth.pullScatter(), unit) + ", refits "
                 + Numbers.given(truth.refitScatter(), unit) + (truth.drawn() ? ", each drawn anew for every campaign from what its record "
                 + "leaves open" : "") + "." + conditions(truth, unit));
+        if (answer.noChange().notJudged() == answer.noChange().campaigns()) {
+            sentences.add("None of them could be judged: there are too few installs for refit scatter to show, and no rig record.");
+            return String.join(" ", sentences);
+        }
         sentences.add("With no change a " + (question.settings().sides() == Sides.ONE ? "gain" : "change") + " was announced in "
                 + share(answer.errorRate()) + " of them; at most " + Numbers.percent(asked(question)) + " was asked for.");
         sentences.add("A true gain of " + Numbers.given(truth.gain(), unit) + " was found in " + share(answer.power()) + ".");
@@ -100,10 +104,11 @@ public final class ProofWords {
                     ? "; bounds for looks are worked out for known scatter and kept only nearly with few degrees of freedom." : "."));
         }
         Share coverage = answer.coverage();
-        if (coverage.value() < 1 - asked(question) - BEYOND_CHANCE * coverage.standardError()) {
+        boolean someJudged = answer.noChange().notJudged() < answer.noChange().campaigns();
+        if (someJudged && coverage.value() < 1 - asked(question) - BEYOND_CHANCE * coverage.standardError()) {
             warnings.add("The interval holds the true gain less often than asked for.");
         }
-        if (answer.noChange().notJudged() > 0) {
+        if (someJudged && answer.noChange().notJudged() > 0) {
             warnings.add("Of the campaigns without a change, " + share(answer.noChange().share(answer.noChange().notJudged()))
                     + " could not be judged; coverage is counted among the others.");
         }
