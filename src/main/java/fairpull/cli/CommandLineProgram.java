@@ -1,5 +1,6 @@
 package fairpull.cli;
 
+import fairpull.app.task.CancelledException;
 import fairpull.app.usecase.UsageException;
 import fairpull.app.usecase.Version;
 import fairpull.domain.InputException;
@@ -17,6 +18,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -28,7 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(name = "fairpull", mixinStandardHelpOptions = true, versionProvider = CommandLineProgram.VersionText.class,
         description = "Plans a fair back-to-back power test, judges it, and says what would overturn the answer.",
         subcommands = {SizeVerb.class, NewVerb.class, CheckVerb.class, SealVerb.class, ImportVerb.class, NoteVerb.class, AmendVerb.class,
-            ExcludeVerb.class, JudgeVerb.class, ReportVerb.class, CorrectVerb.class, DemoVerb.class},
+            ExcludeVerb.class, JudgeVerb.class, ReportVerb.class, CorrectVerb.class, ProveVerb.class, DemoVerb.class},
         synopsisSubcommandLabel = "VERB", footer = {"",
             "A first test:",
             "  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 --gain 3",
@@ -40,6 +42,8 @@ public final class CommandLineProgram implements Runnable {
     private static final int FAULT = 1;
     private static final int WRONG_USAGE = 2;
     private static final int UNUSABLE_INPUT = 3;
+    /** What a shell reports of a program that was interrupted: 128 and the number of the signal. */
+    private static final int INTERRUPTED = 130;
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -47,9 +51,17 @@ public final class CommandLineProgram implements Runnable {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Clock clock;
+    private final boolean onTerminal;
+    private Optional<WatchedWork> work = Optional.empty();
 
     /** Makes a program that prints to the given writers and takes the time from a clock. */
     public CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock) {
+        this(out, err, clock, false);
+    }
+
+    /** Makes one that shows the progress of long work where it runs on a terminal. */
+    CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock, boolean onTerminal) {
+        this.onTerminal = onTerminal;
         this.out = out;
         this.err = err;
         this.clock = clock;
@@ -67,8 +79,8 @@ public final class CommandLineProgram implements Runnable {
     public static int run(String[] arguments) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        return new CommandLineProgram(new PrintWriter(out, true), new PrintWriter(err, true), Clock.systemDefaultZone())
-                .runVerb(List.of(arguments));
+        return new CommandLineProgram(new PrintWriter(out, true), new PrintWriter(err, true), Clock.systemDefaultZone(),
+                System.console() != null).runVerb(List.of(arguments));
     }
 
     /** {@return the exit status of a command line} */
@@ -83,7 +95,18 @@ public final class CommandLineProgram implements Runnable {
                 .setParameterExceptionHandler(CommandLineProgram::wrongUsage)
                 .setExecutionExceptionHandler((trouble, command, parsed) -> explain(trouble, command));
         line.registerConverter(Path.class, CommandLineProgram::path);
-        return line.execute(arguments.toArray(String[]::new));
+        try {
+            return line.execute(arguments.toArray(String[]::new));
+        } finally {
+            work.ifPresent(WatchedWork::end);
+        }
+    }
+
+    /** {@return what watches the long work of a verb until the program ends} */
+    WatchedWork watchedWork() {
+        WatchedWork watched = new WatchedWork(err, onTerminal);
+        work = Optional.of(watched);
+        return watched;
     }
 
     @Override
@@ -118,6 +141,10 @@ public final class CommandLineProgram implements Runnable {
         if (trouble instanceof InputException unusable) {
             command.getErr().println("fairpull: " + oneLine(unusable.oneLine()));
             return UNUSABLE_INPUT;
+        }
+        if (trouble instanceof CancelledException stopped) {
+            command.getErr().println("fairpull: " + stopped.getMessage());
+            return INTERRUPTED;
         }
         if (trouble instanceof UsageException misuse) {
             command.getErr().println("fairpull: " + oneLine(misuse.getMessage()));

@@ -51,6 +51,9 @@ final class JudgeVerb extends Verb {
     @Mixin
     private DecimalOption decimal;
 
+    @Option(names = "--look", description = "Write this look at a test into its log; looks before the end are to be planned.")
+    private boolean look;
+
     @Option(names = "--unit", defaultValue = "", paramLabel = "UNIT", description = "Unit of the values.")
     private String unit;
 
@@ -61,7 +64,9 @@ final class JudgeVerb extends Verb {
         }
         if (table == null) {
             refuseTableOptions();
-            answer(Answer.of(JudgeTest.judge(test)));
+            answer(Answer.of(look ? JudgeTest.look(test, now()) : JudgeTest.judge(test)));
+        } else if (look) {
+            throw new UsageException("--look", "belongs to a test with a log; a table has none");
         } else if (test == null) {
             answer(Answer.of(JudgeTable.judge(table, settings(), unit, decimal.mark())));
         } else {
@@ -77,7 +82,7 @@ final class JudgeVerb extends Verb {
 
     /** The plan names the analysis of a test; an option that would change it is a mistake, not a wish. */
     private void refuseTableOptions() {
-        given().filter(option -> !option.equals("--json")).findFirst().ifPresent(option -> {
+        given().filter(option -> !option.equals("--json") && !option.equals("--look")).findFirst().ifPresent(option -> {
             throw new UsageException(option, "belongs to --table; a test is judged by its plan, which `fairpull amend` changes");
         });
     }

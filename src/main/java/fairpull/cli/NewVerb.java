@@ -158,10 +158,15 @@ final class NewVerb extends Verb {
         @Option(names = "--straps-stay", description = "The swap leaves the straps alone.")
         private boolean strapsStay;
 
+        @Option(names = "--looks", paramLabel = "KIND:N,N",
+                description = "Look at the data before the end, after so many installs, where the day is back at A: of:3,5 "
+                + "(O’Brien–Fleming-like spending of the error rate) or pocock:3,5.")
+        private String looks;
+
         NewTest.OrderTyped typed() {
             OptionalLong drawn = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
             return new NewTest.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
-                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay);
+                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay, looks);
         }
     }
 }

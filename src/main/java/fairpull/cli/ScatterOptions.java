@@ -21,6 +21,16 @@ final class ScatterOptions {
     @Option(names = "--pull-df", paramLabel = "N", description = "Degrees of freedom behind it, likewise.")
     private String pullDf;
 
+    /** {@return the refit scatter as typed; null where none was} */
+    String refitTyped() {
+        return refitScatter;
+    }
+
+    /** {@return the pull scatter as typed; null where none was} */
+    String pullTyped() {
+        return pullScatter;
+    }
+
     /** {@return the refit scatter to plan with} */
     double refitToPlan() {
         return Numbers.positive("--refit-scatter", required("--refit-scatter", refitScatter));

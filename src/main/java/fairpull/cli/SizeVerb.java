@@ -2,6 +2,7 @@ package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
 import fairpull.app.usecase.SizePlan;
+import fairpull.app.usecase.TypedLooks;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Sides;
@@ -52,6 +53,11 @@ final class SizeVerb extends Verb {
             description = "Minutes before the first pull of a session; default ${DEFAULT-VALUE}.")
     private String setUp;
 
+    @Option(names = "--looks", paramLabel = "KIND:N,N",
+            description = "Looks at the data after so many installs, where the day is back at A: of:3,5 (O’Brien–Fleming-like spending of "
+            + "the error rate) or pocock:3,5.")
+    private String looks;
+
     @Option(names = "--unit", defaultValue = "", paramLabel = "UNIT",
             description = "Unit of gain and scatter, for the words of the answer.")
     private String unit;
@@ -65,7 +71,7 @@ final class SizeVerb extends Verb {
                 scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain),
                 Numbers.share("--power-wanted", powerWanted, 1), judging.errorRate(), sides, drift,
                 new SizeQuestion.Clock(Numbers.positive("--interval", interval), Numbers.notNegative("--swap", swap),
-                        Numbers.notNegative("--set-up", setUp)));
+                        Numbers.notNegative("--set-up", setUp)), TypedLooks.parse("--looks", looks));
         answer(Answer.of(question, SizePlan.size(question), unit));
     }
 }

@@ -59,7 +59,7 @@ class ArchitectureTest {
     void statisticsKnowNoPlanAndNoNeighbour() {
         check(noClasses().that().resideInAPackage("fairpull.engine.stats..").should().dependOnClassesThat()
                 .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve..",
-                        "fairpull.engine.air.."));
+                        "fairpull.engine.air..", "fairpull.engine.proving.."));
     }
 
     @Test
@@ -72,6 +72,20 @@ class ArchitectureTest {
     void airKnowsOnlyStatistics() {
         check(classes().that().resideInAPackage("fairpull.engine.air..").should().onlyDependOnClassesThat()
                 .resideInAnyPackage("fairpull.engine.air..", "fairpull.engine.stats..", "fairpull.domain..", "java.."));
+    }
+
+    @Test
+    void nothingOfTheEngineSeesProving() {
+        check(noClasses().that().resideInAPackage("fairpull.engine..").and().resideOutsideOfPackage("fairpull.engine.proving..").should()
+                .dependOnClassesThat().resideInAPackage("fairpull.engine.proving.."));
+        check(noClasses().that().resideInAPackage("fairpull.engine.proving..").should().dependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.planning..", "fairpull.engine.curve.."));
+    }
+
+    @Test
+    void threadsAreStartedInOnePlace() {
+        check(noClasses().that().resideOutsideOfPackages("fairpull.app.task..", "fairpull.cli..").should().dependOnClassesThat()
+                .resideInAPackage("java.util.concurrent.."));
     }
 
     @Test

@@ -5,9 +5,13 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.proof.ProofAnswer;
+import fairpull.domain.proof.ProofQuestion;
 import fairpull.io.json.FindingJson;
+import fairpull.io.json.ProofJson;
 import fairpull.io.json.SizeJson;
 import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.Subject;
 import fairpull.report.write.TextFinding;
 import fairpull.report.write.TextPlan;
@@ -37,6 +41,12 @@ public record Answer(String text, String json) {
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
         return new Answer(TextPlan.size(question, answer, unit), SizeJson.document(answer));
+    }
+
+    /** {@return the answer of a proof} */
+    static Answer of(ProofQuestion question, ProofAnswer answer, String order, String unit) {
+        return new Answer(TextPlan.proof(question, answer, order, unit),
+                ProofJson.document(question, answer, ProofWords.warnings(question, answer)));
     }
 
     private static List<String> sentences(List<Notice> notices, Finding finding) {

@@ -4,11 +4,7 @@ import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
-import fairpull.domain.plan.Install;
-import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
-import fairpull.domain.plan.Question;
-import fairpull.domain.plan.Scatter;
 import fairpull.domain.pull.Seal;
 import fairpull.engine.planning.PlanReview;
 import fairpull.io.folder.TestFolder;
@@ -23,8 +19,6 @@ import java.util.Optional;
 
 /** Reads a test and says what its plan can see, what it lacks, and what does not fit. */
 public final class CheckTest {
-    private static final double SECONDS_A_MINUTE = 60;
-
     private CheckTest() {
     }
 
@@ -38,30 +32,11 @@ public final class CheckTest {
         notices.addAll(PlanReview.review(plan));
         String unit = plan.question().deciding().unit().symbol();
         List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit)).toList();
-        Optional<SizeQuestion> size = sizeQuestion(plan);
+        Optional<SizeQuestion> size = PlanSize.question(plan);
         Optional<SizeAnswer> answer = size.map(SizePlan::size);
         Optional<String> code = content.seal().map(Seal::code);
         Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, unit));
         return new Answer(TextPlan.check(plan, code, seen, notices),
                 CheckJson.document(plan, code, content.planSha256(), answer, sentences));
-    }
-
-    /** {@return the sizing of a plan; empty without scatter figures or a worthwhile gain} */
-    static Optional<SizeQuestion> sizeQuestion(Plan plan) {
-        Question question = plan.question();
-        Optional<Scatter> pull = plan.rig().pullScatter();
-        Optional<Scatter> refit = plan.rig().refitScatter();
-        if (pull.isEmpty() || refit.isEmpty() || question.worthwhileGainSi().isEmpty()) {
-            return Optional.empty();
-        }
-        Measure measure = question.deciding();
-        int fewestPulls = plan.sequence().installs().mapToInt(Install::countedPulls).min().orElseThrow();
-        int mostWarmUps = plan.sequence().installs().mapToInt(Install::warmUpPulls).max().orElseThrow();
-        return Optional.of(new SizeQuestion(plan.sequence().letters(), fewestPulls, mostWarmUps,
-                measure.unit().differenceFromSi(pull.get().standardDeviationSi()), pull.get().degreesOfFreedom(),
-                measure.unit().differenceFromSi(refit.get().standardDeviationSi()), refit.get().degreesOfFreedom(),
-                measure.unit().differenceFromSi(question.worthwhileGainSi().getAsDouble()), question.powerWanted(), question.errorRate(),
-                question.sides(), plan.analysis().drift(), new SizeQuestion.Clock(plan.sequence().pullIntervalS() / SECONDS_A_MINUTE,
-                        plan.sequence().swapS() / SECONDS_A_MINUTE, plan.sequence().setUpS() / SECONDS_A_MINUTE)));
     }
 }

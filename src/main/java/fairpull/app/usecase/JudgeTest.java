@@ -10,15 +10,11 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.PullSeen;
-import fairpull.domain.finding.ScatterRecord;
-import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
-import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Scatter;
-import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.engine.judging.ClaimCheck;
@@ -27,6 +23,7 @@ import fairpull.engine.judging.Judge;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -43,12 +40,14 @@ public final class JudgeTest {
     private final TestFolder.Content content;
     private final Plan plan;
     private final Evidence evidence;
+    private final LookNow look;
 
     private JudgeTest(TestFolder test, TestFolder.Content content) {
         this.test = test;
         this.content = content;
         this.plan = content.plan();
         this.evidence = Evidence.of(test, content);
+        this.look = LookNow.of(plan, content.log(), evidence.pulls());
     }
 
     /** {@return the judgement of the test in a folder} */
@@ -57,11 +56,26 @@ public final class JudgeTest {
         return new JudgeTest(test, test.read()).judgement();
     }
 
+    /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
+    public static Judgement look(Path folder, OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        TestFolder.Content content = test.read();
+        int reached = LookNow.of(content.plan(), content.log(), Evidence.of(test, content).pulls()).reached();
+        if (reached == 0) {
+            throw new InputException(InputException.Place.of(folder.toString()), "no pull has come in, so there is nothing to look at",
+                    "import or note its pulls first");
+        }
+        if (content.log().newSinceLook()) {
+            test.append(now, List.of(new LogEntry.Look(content.log().looks().size() + 1, reached)));
+        }
+        return judge(folder);
+    }
+
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices(secondary));
+                amendments(), notices(secondary), look.taken());
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {
@@ -91,22 +105,10 @@ public final class JudgeTest {
         return secondary;
     }
 
-    /** The records and the worthwhile gain of the plan are those of the deciding measure; further ones are judged by their own data. */
+    /** At a planned look its own level takes the place of the error rate, so that all looks together keep to that. */
     private JudgeSettings settings(Measure measure) {
-        Question question = plan.question();
-        boolean decides = measure.equals(question.deciding());
-        List<String> covariates = plan.analysis().covariates().stream().map(Condition::id).toList();
-        OptionalDouble worthwhile = decides && question.worthwhileGainSi().isPresent()
-                ? OptionalDouble.of(measure.unit().differenceFromSi(question.worthwhileGainSi().getAsDouble()))
-                : OptionalDouble.empty();
-        return new JudgeSettings(plan.analysis().drift(), covariates, record(decides, plan.rig().pullScatter(), measure),
-                record(decides, plan.rig().refitScatter(), measure), worthwhile, question.errorRate(), question.sides(), measure.better(),
-                plan.sequence().origin() == Sequence.Origin.DRAWN);
-    }
-
-    private static Optional<ScatterRecord> record(boolean decides, Optional<Scatter> scatter, Measure measure) {
-        return scatter.filter(known -> decides && known.isRecord()).map(known -> new ScatterRecord(
-                measure.unit().differenceFromSi(known.standardDeviationSi()), known.degreesOfFreedom()));
+        JudgeSettings planned = PlannedJudging.settings(plan, measure);
+        return look.taken().map(taken -> planned.withErrorRate(taken.level())).orElse(planned);
     }
 
     private List<ClaimStanding> claims(Finding deciding, List<Judgement.Secondary> secondary) {
@@ -137,7 +139,8 @@ public final class JudgeTest {
         if (amendedLate > 0) {
             notices.add(Notice.of(Code.AMENDED_AFTER_DATA, (double) amendedLate));
         }
-        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && !seen.pull().warmUp()));
+        notices.addAll(look.notices());
+        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && !seen.pull().warmUp() && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, pulls(seen -> seen.fate() == Fate.EXCLUDED));
         name(notices, Code.GATES_BROKEN, gatesBroken());
         if (evidence.plannedClockUsed() && plan.analysis().drift() != Drift.NONE) {
@@ -156,6 +159,12 @@ public final class JudgeTest {
             name(notices, Code.NO_RECORD_FOR_MEASURE, secondary.stream().map(one -> one.measure().name()).toList());
         }
         return notices;
+    }
+
+    /** Before the last planned look, pulls of installs to come are not missing. */
+    private boolean isDue(PullSeen seen) {
+        return look.taken().isEmpty() || plan.sequence().installs().limit(look.reached())
+                .anyMatch(install -> install.label().equals(seen.pull().install()));
     }
 
     private static void name(List<Notice> notices, Code code, List<String> names) {

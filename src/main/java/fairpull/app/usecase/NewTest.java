@@ -84,9 +84,10 @@ public final class NewTest {
      * @param swap minutes that a swap adds
      * @param setUp minutes before the first pull of a session
      * @param strapsStay whether the swap leaves the straps alone
+     * @param looks when the data are looked at, as {@link TypedLooks} reads it; null where only at the end
      */
     public record OrderTyped(String letters, OptionalLong seed, int pulls, int warmUps, String interval, String swap, String setUp,
-            boolean strapsStay) {
+            boolean strapsStay, String looks) {
     }
 
     /** Makes the test in a folder; returns its plan. */
@@ -108,7 +109,7 @@ public final class NewTest {
             Rig rig = rig(request.rig(), typed);
             return new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
-                    StandardGates.checklist());
+                    StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()));
         } catch (IllegalArgumentException contradiction) {
             throw new UsageException("plan", contradiction.getMessage());
         }

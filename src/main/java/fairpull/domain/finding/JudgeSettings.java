@@ -65,6 +65,11 @@ public record JudgeSettings(Drift drift, List<String> covariates, Optional<Scatt
         return new JudgeSettings(drift, covariates, pullRecord, refitRecord, worthwhileGain, errorRate, otherSides, otherBetter, drawn);
     }
 
+    /** {@return these settings with another error rate} */
+    public JudgeSettings withErrorRate(double other) {
+        return new JudgeSettings(drift, covariates, pullRecord, refitRecord, worthwhileGain, other, sides, better, drawn);
+    }
+
     /** {@return these settings for an order drawn at random, or not} */
     public JudgeSettings drawn(boolean atRandom) {
         return new JudgeSettings(drift, covariates, pullRecord, refitRecord, worthwhileGain, errorRate, sides, better, atRandom);

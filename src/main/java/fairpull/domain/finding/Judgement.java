@@ -19,9 +19,11 @@ import java.util.OptionalDouble;
  * @param pulls every pull, planned or come in, in the order of the plan
  * @param amendments in the order of the log
  * @param notices what a reader must know about the test as a whole
+ * @param look at which planned look it is judged; empty where no looks are planned
  */
 public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
-        List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices) {
+        List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices,
+        Optional<LookTaken> look) {
     /**
      * A further measure.
      *
@@ -38,5 +40,11 @@ public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Option
         pulls = List.copyOf(pulls);
         amendments = List.copyOf(amendments);
         notices = List.copyOf(notices);
+    }
+
+    /** A judgement of a test without planned looks. */
+    public Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
+            List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices) {
+        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, Optional.empty());
     }
 }

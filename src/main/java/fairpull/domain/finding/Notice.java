@@ -70,6 +70,18 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         MEASURE_NOT_SEEN(Severity.WARNING),
         /** Gates that did not hold. Names: pulls. */
         GATES_BROKEN(Severity.WARNING),
+        /** One of several planned looks. Figures: number, planned, its level, error rate of all together. */
+        LOOK_APPLIED(Severity.INFORMATION),
+        /** Looked at where no look is planned; the level is the strictest of those planned. Figures: installs, level. */
+        LOOK_NOT_PLANNED(Severity.WARNING),
+        /** Looked at without a word in the log. Figures: number. */
+        LOOK_NOT_LOGGED(Severity.WARNING),
+        /** The log names looks that the plan does not have. Figures: looks logged, planned, those not planned. */
+        LOOKED_TOO_OFTEN(Severity.WARNING),
+        /** Of a plan: a look that cannot be judged by own data. Figures: installs of the look, installs needed. */
+        PLAN_LOOK_TOO_EARLY(Severity.WARNING),
+        /** Of a plan: a look before the end with few degrees of freedom, where the level is kept only nearly. Figures: installs, df. */
+        PLAN_LOOK_APPROXIMATE(Severity.INFORMATION),
         /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
         PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
         /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */

@@ -1,5 +1,6 @@
 package fairpull.domain.finding;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -15,8 +16,15 @@ import java.util.OptionalInt;
  * @param leastRandomisationP smallest p-value a randomisation test could reach
  * @param pullsNeeded fewest counted pulls per install that reach the power wanted, up to 100
  * @param installsNeeded fewest installs A B A … that reach it, up to 30
+ * @param looks where planned looks fall and what they cost; empty where none are planned
  */
 public record SizeAnswer(OptionalDouble power, OptionalDouble detectableGain, OptionalDouble standardError,
         OptionalDouble degreesOfFreedom, double minutes, OptionalDouble limit, double leastRandomisationP, OptionalInt pullsNeeded,
-        OptionalInt installsNeeded) {
+        OptionalInt installsNeeded, Optional<SizeLooks> looks) {
+    /** What a sequence can see that is looked at once, at the end. */
+    public SizeAnswer(OptionalDouble power, OptionalDouble detectableGain, OptionalDouble standardError, OptionalDouble degreesOfFreedom,
+            double minutes, OptionalDouble limit, double leastRandomisationP, OptionalInt pullsNeeded, OptionalInt installsNeeded) {
+        this(power, detectableGain, standardError, degreesOfFreedom, minutes, limit, leastRandomisationP, pullsNeeded, installsNeeded,
+                Optional.empty());
+    }
 }

@@ -1,7 +1,9 @@
 package fairpull.domain.finding;
 
 import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Sides;
+import java.util.Optional;
 
 /**
  * What `size` is asked.
@@ -19,10 +21,18 @@ import fairpull.domain.plan.Sides;
  * @param sides either way, or only for a gain
  * @param drift the drift that will be modelled
  * @param clock the times between pulls
+ * @param looks when the data are looked at; empty where only at the end
  */
 public record SizeQuestion(String sequence, int pulls, int warmUps, double pullScatter, double pullDegreesOfFreedom,
         double refitScatter, double refitDegreesOfFreedom, double gain, double powerWanted, double errorRate, Sides sides, Drift drift,
-        Clock clock) {
+        Clock clock, Optional<Looks> looks) {
+    /** A sequence that is looked at once, at the end. */
+    public SizeQuestion(String sequence, int pulls, int warmUps, double pullScatter, double pullDegreesOfFreedom, double refitScatter,
+            double refitDegreesOfFreedom, double gain, double powerWanted, double errorRate, Sides sides, Drift drift, Clock clock) {
+        this(sequence, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain, powerWanted,
+                errorRate, sides, drift, clock, Optional.empty());
+    }
+
     /**
      * The times of a day, in minutes.
      *
@@ -36,12 +46,24 @@ public record SizeQuestion(String sequence, int pulls, int warmUps, double pullS
     /** {@return the same question with another order} */
     public SizeQuestion withSequence(String other) {
         return new SizeQuestion(other, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
-                powerWanted, errorRate, sides, drift, clock);
+                powerWanted, errorRate, sides, drift, clock, looks);
     }
 
     /** {@return the same question with another number of counted pulls} */
     public SizeQuestion withPulls(int other) {
         return new SizeQuestion(sequence, other, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
-                powerWanted, errorRate, sides, drift, clock);
+                powerWanted, errorRate, sides, drift, clock, looks);
+    }
+
+    /** {@return the same question about another gain} */
+    public SizeQuestion withGain(double other) {
+        return new SizeQuestion(sequence, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, other,
+                powerWanted, errorRate, sides, drift, clock, looks);
+    }
+
+    /** {@return the same question with other looks} */
+    public SizeQuestion withLooks(Optional<Looks> planned) {
+        return new SizeQuestion(sequence, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
+                powerWanted, errorRate, sides, drift, clock, planned);
     }
 }

@@ -2,6 +2,7 @@ package fairpull.domain.plan;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A test as it is planned and sealed.
@@ -14,9 +15,10 @@ import java.util.Objects;
  * @param sequence the order of installs and its clock
  * @param gates conditions before a pull
  * @param checklist what is ticked off on the day
+ * @param looks when the data are looked at before the end; empty where only at the end
  */
 public record Plan(String title, String remark, Question question, Analysis analysis, Rig rig, Sequence sequence, List<Gate> gates,
-        List<String> checklist) {
+        List<String> checklist, Optional<Looks> looks) {
     public Plan {
         Checks.named("a plan", title);
         Objects.requireNonNull(remark, "remark");
@@ -26,5 +28,12 @@ public record Plan(String title, String remark, Question question, Analysis anal
         Objects.requireNonNull(sequence, "sequence");
         gates = List.copyOf(gates);
         checklist = List.copyOf(checklist);
+        looks.ifPresent(planned -> planned.requireFit(sequence.letters()));
+    }
+
+    /** A plan that is looked at once, at the end. */
+    public Plan(String title, String remark, Question question, Analysis analysis, Rig rig, Sequence sequence, List<Gate> gates,
+            List<String> checklist) {
+        this(title, remark, question, analysis, rig, sequence, gates, checklist, Optional.empty());
     }
 }

@@ -73,6 +73,20 @@ public record DayLog(List<LogRecord> records) {
         return entries(LogEntry.Sealed.class);
     }
 
+    /** {@return every look the log names, in order} */
+    public List<LogEntry.Look> looks() {
+        return entries(LogEntry.Look.class);
+    }
+
+    /** {@return whether the log names no look, or a pull came in after the last one} */
+    public boolean newSinceLook() {
+        boolean isNew = true;
+        for (LogRecord record : records) {
+            isNew = record.entry() instanceof LogEntry.PullTaken || isNew && !(record.entry() instanceof LogEntry.Look);
+        }
+        return isNew;
+    }
+
     /** {@return the SHA-256 that the plan must have by this log; empty where it was never sealed} */
     public Optional<String> planSha256() {
         String expected = null;

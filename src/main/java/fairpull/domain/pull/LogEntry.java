@@ -33,6 +33,8 @@ public sealed interface LogEntry {
         R gateOverridden(GateOverridden overridden);
 
         R remark(Remark remark);
+
+        R look(Look look);
     }
 
     /** The plan was sealed: its SHA-256, the short code of the seal, and the SHA-256 of the seal as a whole. */
@@ -132,6 +134,14 @@ public sealed interface LogEntry {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.remark(this);
+        }
+    }
+
+    /** The data were looked at: which look of the test this was, counted from 1, and after how many installs with data. */
+    record Look(int number, int afterInstalls) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.look(this);
         }
     }
 }

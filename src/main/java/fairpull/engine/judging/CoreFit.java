@@ -29,10 +29,7 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
      * @throws IllegalArgumentException if B − A cannot be told apart from sessions, drift or covariates
      */
     static CoreFit of(ModelTable table, JudgeSettings settings) {
-        if (!table.changeEstimable()) {
-            throw new IllegalArgumentException(
-                    "the change B − A cannot be told apart from sessions, drift or covariates: one of them runs along with the part");
-        }
+        table.requireChangeEstimable();
         Optional<WhyNotJudged> why = whyNot(table, settings);
         if (why.isPresent()) {
             return notJudged(why.get());
@@ -45,6 +42,17 @@ record CoreFit(Optional<WhyNotJudged> why, Optional<TStatement> change, Optional
             return onSinglePulls(table);
         }
         return mixed(table, known);
+    }
+
+    /** A fit of which only the change is known. */
+    static CoreFit ofChange(TStatement change) {
+        return new CoreFit(Optional.empty(), Optional.of(change), Optional.empty(), Optional.empty());
+    }
+
+    /** The fit if every pull of B were higher by so much: only the changes move. */
+    CoreFit plus(double added) {
+        return new CoreFit(why, change.map(statement -> statement.plus(added)), scatter,
+                installMeans.map(statement -> statement.plus(added)));
     }
 
     private static Optional<WhyNotJudged> whyNot(ModelTable table, JudgeSettings settings) {

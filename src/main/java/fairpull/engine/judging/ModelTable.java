@@ -5,6 +5,7 @@ import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Part;
+import fairpull.engine.stats.EqualPulls;
 import fairpull.engine.stats.InstallDesign;
 import fairpull.engine.stats.OneWay;
 import fairpull.engine.stats.ResponseSums;
@@ -77,6 +78,25 @@ final class ModelTable {
         designOfMeans = driftColumn.isEmpty() ? whole.designOfMeans : InstallDesign.ofMeans(install, columnsOfMeans);
     }
 
+    /** The same pulls with other values: the rows only name the pulls then, what they hold of values is not looked at. */
+    private ModelTable(ModelTable layout, double[] values) {
+        rows = layout.rows;
+        firstOfInstall = layout.firstOfInstall;
+        install = layout.install;
+        session = layout.session;
+        this.values = values;
+        columnsOfMeans = layout.columnsOfMeans;
+        driftColumn = layout.driftColumn;
+        partColumn = layout.partColumn;
+        design = layout.design;
+        designOfMeans = layout.designOfMeans;
+        oneWay = OneWay.of(install, values);
+    }
+
+    ModelTable withValues(double[] others) {
+        return new ModelTable(this, others);
+    }
+
     private static int[] without(int[] index, int pull) {
         return IntStream.range(0, index.length).filter(k -> k != pull).map(k -> index[k]).toArray();
     }
@@ -142,6 +162,18 @@ final class ModelTable {
         return design.estimable(partColumn());
     }
 
+    /**
+     * Refuses a table in which B − A cannot be told.
+     *
+     * @throws IllegalArgumentException if one of sessions, drift or covariates runs along with the part
+     */
+    void requireChangeEstimable() {
+        if (!changeEstimable()) {
+            throw new IllegalArgumentException(
+                    "the change B − A cannot be told apart from sessions, drift or covariates: one of them runs along with the part");
+        }
+    }
+
     boolean changeEstimableOnMeans() {
         return designOfMeans.estimable(partColumnOfMeans());
     }
@@ -158,12 +190,25 @@ final class ModelTable {
 
     /** Whether all pulls of every install are equal to the last digit, where some install has several. */
     boolean pullsIdentical() {
+        double[] anyOfInstall = new double[design.installs()];
         for (int k = 0; k < values.length; k++) {
-            if (values[k] != firstOfInstall.get(install[k]).value()) {
+            anyOfInstall[install[k]] = values[k];
+        }
+        for (int k = 0; k < values.length; k++) {
+            if (values[k] != anyOfInstall[install[k]]) {
                 return false;
             }
         }
         return design.pulls() > design.installs();
+    }
+
+    int pulls() {
+        return design.pulls();
+    }
+
+    /** The closed form for equal pulls, where the design has one. */
+    Optional<EqualPulls> closedForm() {
+        return EqualPulls.of(design, designOfMeans, partColumnOfMeans());
     }
 
     boolean onePullPerInstall() {

@@ -26,8 +26,12 @@ record TStatement(double change, double standardError, double degreesOfFreedom) 
 
     /** Two-sided: change ± t(1 − α/2)·se. One-sided: the near end at 1 − α, no far end. */
     Interval interval(JudgeSettings settings) {
+        return interval(settings, new CriticalValues(settings));
+    }
+
+    Interval interval(JudgeSettings settings, CriticalValues criticals) {
         double level = 1 - settings.errorRate();
-        double reach = reach(settings);
+        double reach = reach(criticals);
         if (settings.sides() == Sides.TWO) {
             return new Interval(level, change - reach, change + reach);
         }
@@ -37,8 +41,22 @@ record TStatement(double change, double standardError, double degreesOfFreedom) 
 
     /** How far the interval reaches from the change. */
     double reach(JudgeSettings settings) {
-        double tail = settings.sides() == Sides.TWO ? settings.errorRate() / 2 : settings.errorRate();
-        return standardError == 0 ? 0 : StudentT.upperQuantile(tail, degreesOfFreedom) * standardError;
+        return reach(new CriticalValues(settings));
+    }
+
+    private double reach(CriticalValues criticals) {
+        return standardError == 0 ? 0 : criticals.ofInterval(degreesOfFreedom) * standardError;
+    }
+
+    /** Whether both one-sided tests of {@link #equivalence} stay below the error rate: |change| + t(1 − α)·se below the margin. */
+    boolean isWithin(double margin, CriticalValues criticals) {
+        double reach = standardError == 0 ? 0 : criticals.ofEquivalence(degreesOfFreedom) * standardError;
+        return Math.abs(change) + reach < margin;
+    }
+
+    /** The statement if every pull of B were higher by so much. */
+    TStatement plus(double added) {
+        return new TStatement(change + added, standardError, degreesOfFreedom);
     }
 
     /** The larger p of the tests that the change is above −margin and below +margin. */

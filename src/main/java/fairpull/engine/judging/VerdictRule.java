@@ -24,17 +24,22 @@ final class VerdictRule {
      * of the mixed model can then pass the one asked for.
      */
     static Verdict of(CoreFit fit, JudgeSettings settings, boolean equalPulls) {
+        return of(fit, settings, equalPulls, new CriticalValues(settings));
+    }
+
+    static Verdict of(CoreFit fit, JudgeSettings settings, boolean equalPulls, CriticalValues criticals) {
         if (fit.why().isPresent()) {
             return new CannotBeJudged(fit.why().get());
         }
-        Verdict verdict = fit.change().map(change -> of(change, settings)).orElseThrow();
+        Verdict verdict = of(fit.change().orElseThrow(), settings, criticals);
         boolean needsAgreement = settings.refitRecord().isEmpty() && !equalPulls && isDecided(verdict);
-        boolean agrees = !needsAgreement || fit.installMeans().map(means -> of(means, settings)).filter(verdict::equals).isPresent();
+        boolean agrees = !needsAgreement
+                || fit.installMeans().map(means -> of(means, settings, criticals)).filter(verdict::equals).isPresent();
         return agrees ? verdict : new Undecided(WhyUndecided.INSTALL_MEANS_DISAGREE);
     }
 
-    private static Verdict of(TStatement change, JudgeSettings settings) {
-        GainInterval interval = GainInterval.of(change.interval(settings), settings.better());
+    private static Verdict of(TStatement change, JudgeSettings settings, CriticalValues criticals) {
+        GainInterval interval = GainInterval.of(change.interval(settings, criticals), settings.better());
         if (interval.near() > 0) {
             return new Gain();
         }
@@ -42,7 +47,7 @@ final class VerdictRule {
             return new Loss();
         }
         boolean noDifference = settings.worthwhileGain().isPresent()
-                && change.equivalence(settings.worthwhileGain().getAsDouble()).pValue() < settings.errorRate();
+                && change.isWithin(settings.worthwhileGain().getAsDouble(), criticals);
         return noDifference ? new NoDifferenceThatMatters() : new Undecided(WhyUndecided.INTERVAL_TOO_WIDE);
     }
 

@@ -2,11 +2,14 @@ package fairpull.engine.planning;
 
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Sides;
 import fairpull.engine.stats.NoncentralT;
 import fairpull.engine.stats.Randomisation;
 import fairpull.engine.stats.Roots;
 import fairpull.engine.stats.StudentT;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -37,6 +40,32 @@ public final class Sizing {
      */
     public static SizeAnswer size(SizeQuestion question) {
         requireSound(question);
+        return question.looks().isPresent() ? withLooks(question, LookBounds.of(question, question.looks().get())) : atTheEnd(question);
+    }
+
+    /**
+     * With looks the same power takes the information {@code inflation} times, so a gain counts as one that is smaller by its root. That
+     * is exact for known scatter and near for few degrees of freedom.
+     */
+    private static SizeAnswer withLooks(SizeQuestion question, LookBounds bounds) {
+        double stretch = Math.sqrt(bounds.inflation(question.powerWanted()));
+        SizeAnswer single = atTheEnd(question.withGain(question.gain() / stretch));
+        List<OptionalDouble> chances = new ArrayList<>();
+        for (int k = 0; k < bounds.count(); k++) {
+            SizeQuestion there = question.withSequence(Looks.first(question.sequence(), bounds.afterInstalls().get(k)));
+            double level = bounds.level(k);
+            chances.add(figure(Precision.of(SequenceDesign.of(there), there).map(p -> power(p, there.gain(), level, there.sides()))));
+        }
+        return new SizeAnswer(single.power(), times(single.detectableGain(), stretch), single.standardError(), single.degreesOfFreedom(),
+                single.minutes(), times(single.limit(), stretch), single.leastRandomisationP(), single.pullsNeeded(),
+                single.installsNeeded(), Optional.of(bounds.asPlanned(question.powerWanted(), chances)));
+    }
+
+    private static OptionalDouble times(OptionalDouble figure, double factor) {
+        return figure.isPresent() ? OptionalDouble.of(factor * figure.getAsDouble()) : figure;
+    }
+
+    private static SizeAnswer atTheEnd(SizeQuestion question) {
         SequenceDesign design = SequenceDesign.of(question);
         Optional<Precision> precision = Precision.of(design, question);
         return new SizeAnswer(
@@ -79,14 +108,18 @@ public final class Sizing {
                 .filter(p -> power(p, question.gain(), question) >= question.powerWanted()).isPresent();
     }
 
-    /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
     private static double power(Precision precision, double gain, SizeQuestion question) {
+        return power(precision, gain, question.errorRate(), question.sides());
+    }
+
+    /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
+    private static double power(Precision precision, double gain, double errorRate, Sides sides) {
         double df = precision.degreesOfFreedom();
         double noncentrality = gain / precision.standardError();
-        if (question.sides() == Sides.ONE) {
-            return 1 - NoncentralT.cdf(StudentT.upperQuantile(question.errorRate(), df), df, noncentrality);
+        if (sides == Sides.ONE) {
+            return 1 - NoncentralT.cdf(StudentT.upperQuantile(errorRate, df), df, noncentrality);
         }
-        double critical = StudentT.upperQuantile(question.errorRate() / 2, df);
+        double critical = StudentT.upperQuantile(errorRate / 2, df);
         return 1 - NoncentralT.cdf(critical, df, noncentrality) + NoncentralT.cdf(-critical, df, noncentrality);
     }
 

@@ -23,6 +23,8 @@ public final class FindingJson {
     public static String document(Judgement judgement, List<String> warnings) {
         Tree tree = Tree.empty().text("title", judgement.plan().title()).text("measure", judgement.plan().question().deciding().name());
         fill(tree, judgement.deciding());
+        judgement.look().ifPresent(look -> tree.tree("look", Tree.empty().whole("number", look.number()).whole("planned", look.planned())
+                .whole("afterInstalls", look.afterInstalls()).number("level", look.level()).number("errorRate", look.errorRate())));
         tree.trees("secondary", judgement.secondary(), FindingJson::secondary);
         judgement.withExcluded().ifPresentOrElse(
                 with -> tree.tree("withExcludedPulls", fill(Tree.empty(), with)), () -> tree.nothing("withExcludedPulls"));

@@ -228,7 +228,8 @@ final class Mapper {
         @JsonSubTypes.Type(value = LogEntry.Readmitted.class, name = "readmitted"),
         @JsonSubTypes.Type(value = LogEntry.ConditionsNoted.class, name = "conditions"),
         @JsonSubTypes.Type(value = LogEntry.GateOverridden.class, name = "gate-overridden"),
-        @JsonSubTypes.Type(value = LogEntry.Remark.class, name = "remark")})
+        @JsonSubTypes.Type(value = LogEntry.Remark.class, name = "remark"),
+        @JsonSubTypes.Type(value = LogEntry.Look.class, name = "look")})
     private interface EntryKinds {
     }
 }

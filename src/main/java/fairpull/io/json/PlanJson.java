@@ -1,5 +1,6 @@
 package fairpull.io.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -7,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Gate;
+import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
@@ -28,14 +30,16 @@ public final class PlanJson {
     }
 
     private record PlanFile(int schemaVersion, String title, String remark, Question question, Analysis analysis, Rig rig,
-            Sequence sequence, List<Gate> gates, List<String> checklist) {
+            Sequence sequence, List<Gate> gates, List<String> checklist,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Looks> looks) {
         /** What a plan refuses is refused while the file is read, so that its line is known. */
         PlanFile {
-            new Plan(title, remark, question, analysis, rig, sequence, gates, checklist);
+            looks = looks == null ? Optional.empty() : looks;
+            new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks);
         }
 
         Plan plan() {
-            return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist);
+            return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks);
         }
     }
 
@@ -152,6 +156,6 @@ public final class PlanJson {
 
     private static PlanFile file(Plan plan) {
         return new PlanFile(SCHEMA_VERSION, plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), plan.sequence(),
-                plan.gates(), plan.checklist());
+                plan.gates(), plan.checklist(), plan.looks());
     }
 }

@@ -58,6 +58,8 @@ public final class NoticeWords {
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
             case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice) + "; the exports may lack its channel.";
+            case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY, PLAN_LOOK_APPROXIMATE ->
+                    LookWords.sentence(notice);
             case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN, PLAN_NOT_SIZED ->
                     ofPlan(notice);
         };

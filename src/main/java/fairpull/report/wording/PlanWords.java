@@ -30,6 +30,7 @@ public final class PlanWords {
                 .append(correction(deciding.correction())).append("; ").append(better(deciding.better())).append(". ");
         question.worthwhileGainSi().ifPresent(gain -> text.append("Worthwhile gain: ")
                 .append(Numbers.given(deciding.unit().differenceFromSi(gain), deciding.unit().symbol())).append(". "));
+        plan.looks().ifPresent(looks -> text.append(LookWords.planned(looks, question.errorRate())).append(' '));
         return text.append("Order ").append(plan.sequence().letters()).append(", ").append(counted(plan)).append(" counted pulls, on ")
                 .append(plan.rig().name()).append(" (").append(kind(plan.rig().kind())).append("). Drift modelled: ")
                 .append(plan.analysis().drift().name().toLowerCase(Locale.ROOT)).append('.').toString();

@@ -19,6 +19,7 @@ public final class SizeWords {
         sentences.add(answer.power().isPresent() ? sees(question, answer, unit) : cannotBeJudged());
         answer.limit().ifPresent(limit -> sentences.add("More pulls per install cannot bring that below " + detectable(limit, unit)
                 + ": refit scatter stays, however many pulls are averaged."));
+        answer.looks().ifPresent(looks -> sentences.add(LookWords.cost(question, looks)));
         sentences.add(wouldReach(question, answer, unit));
         sentences.add(randomisation(question, answer));
         return String.join(" ", sentences);

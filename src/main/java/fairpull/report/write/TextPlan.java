@@ -4,8 +4,11 @@ import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.proof.ProofAnswer;
+import fairpull.domain.proof.ProofQuestion;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.wording.PlanWords;
+import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.SizeWords;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +21,15 @@ public final class TextPlan {
     /** {@return what a sequence can see} */
     public static String size(SizeQuestion question, SizeAnswer answer, String unit) {
         return Lines.wrapped(SizeWords.paragraph(question, answer, unit), "");
+    }
+
+    /** {@return what a simulation of a plan showed} */
+    public static String proof(ProofQuestion question, ProofAnswer answer, String order, String unit) {
+        StringBuilder text = new StringBuilder(Lines.wrapped(ProofWords.paragraph(question, answer, order, unit), ""));
+        List<String> warnings = ProofWords.warnings(question, answer);
+        text.append(warnings.isEmpty() ? "" : "\n");
+        warnings.forEach(warning -> text.append("- ").append(Lines.wrapped(warning, "  ").substring(2)));
+        return text.toString();
     }
 
     /**

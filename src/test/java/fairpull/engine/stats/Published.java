@@ -35,6 +35,10 @@ final class Published {
         return columns.get(column).stream().mapToDouble(Double::parseDouble).toArray();
     }
 
+    List<String> words(String column) {
+        return columns.get(column);
+    }
+
     /** Indices of the values of one or several columns together, in the order in which they first appear. */
     int[] index(String... names) {
         Map<String, Integer> seen = new LinkedHashMap<>();

@@ -42,7 +42,7 @@ class NoticeWordsTest {
     }
 
     private static String sentence(Notice.Code code) {
-        List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0);
+        List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0, 0.05);
         return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp").replace('\u202f', ' ').replace('\u00a0', ' ');
     }
 }

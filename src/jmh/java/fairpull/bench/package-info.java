@@ -1,0 +1,2 @@
+/** Benchmarks; run by the profile {@code jmh}, see DEVELOPERS.md. */
+package fairpull.bench;
