@@ -158,10 +158,22 @@ final class NewVerb extends Verb {
         @Option(names = "--straps-stay", description = "The swap leaves the straps alone.")
         private boolean strapsStay;
 
+        @Option(names = "--start", paramLabel = "TIME",
+                description = "Start of day, when the set-up begins: 9:00; one for each session parted by |, or one for all.")
+        private String start;
+
+        @Option(names = "--end", paramLabel = "TIME", description = "End of day, likewise; `check` says what fits.")
+        private String end;
+
+        @Option(names = "--break", paramLabel = "TIME+MIN",
+                description = "A break and its minutes: 12:30+45; may be given several times.")
+        private List<String> breaks = List.of();
+
         NewTest.OrderTyped typed() {
             OptionalLong drawn = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
             return new NewTest.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
-                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay);
+                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay,
+                    new NewTest.HoursTyped(start, end, breaks));
         }
     }
 }

@@ -5,6 +5,7 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.engine.planning.Sizing;
 import fairpull.io.json.FindingJson;
 import fairpull.io.json.SizeJson;
 import fairpull.report.wording.NoticeWords;
@@ -36,7 +37,7 @@ public record Answer(String text, String json) {
 
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
-        return new Answer(TextPlan.size(question, answer, unit), SizeJson.document(answer));
+        return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit), SizeJson.document(answer));
     }
 
     private static List<String> sentences(List<Notice> notices, Finding finding) {

@@ -19,4 +19,9 @@ import java.util.OptionalInt;
 public record SizeAnswer(OptionalDouble power, OptionalDouble detectableGain, OptionalDouble standardError,
         OptionalDouble degreesOfFreedom, double minutes, OptionalDouble limit, double leastRandomisationP, OptionalInt pullsNeeded,
         OptionalInt installsNeeded) {
+
+    /** {@return the same figures with what it would take to reach the power wanted} */
+    public SizeAnswer withNeeds(OptionalInt pulls, OptionalInt installs) {
+        return new SizeAnswer(power, detectableGain, standardError, degreesOfFreedom, minutes, limit, leastRandomisationP, pulls, installs);
+    }
 }

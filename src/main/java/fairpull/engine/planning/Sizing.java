@@ -1,5 +1,6 @@
 package fairpull.engine.planning;
 
+import fairpull.domain.day.DayClock;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Sides;
@@ -7,6 +8,7 @@ import fairpull.engine.stats.NoncentralT;
 import fairpull.engine.stats.Randomisation;
 import fairpull.engine.stats.Roots;
 import fairpull.engine.stats.StudentT;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -36,6 +38,17 @@ public final class Sizing {
      * @throws IllegalArgumentException if the order is malformed or a figure is out of its range
      */
     public static SizeAnswer size(SizeQuestion question) {
+        return figures(question).withNeeds(pullsNeeded(question), installsNeeded(question));
+    }
+
+    /**
+     * What a sequence can see, without what it would take to reach the power wanted: a fraction of the work.
+     *
+     * @param question as in {@link #size}
+     * @return the answer of {@link #size}, pulls and installs needed left empty
+     * @throws IllegalArgumentException as {@link #size}
+     */
+    public static SizeAnswer figures(SizeQuestion question) {
         requireSound(question);
         SequenceDesign design = SequenceDesign.of(question);
         Optional<Precision> precision = Precision.of(design, question);
@@ -48,8 +61,19 @@ public final class Sizing {
                 precision.flatMap(p -> Precision.withoutPullScatter(design, question)).map(p -> detectableGain(p, question))
                         .orElse(OptionalDouble.empty()),
                 Randomisation.leastPValue(design.sessionOfInstall(), design.installIsB()),
-                pullsNeeded(question),
-                installsNeeded(question));
+                OptionalInt.empty(),
+                OptionalInt.empty());
+    }
+
+    /**
+     * When everything happens on the days of a sequence.
+     *
+     * @param question as in {@link #size}
+     * @return the clock of every session
+     */
+    public static List<DayClock> clock(SizeQuestion question) {
+        requireSound(question);
+        return SequenceDesign.clock(question);
     }
 
     private static OptionalDouble figure(Optional<Double> figure) {
@@ -80,7 +104,7 @@ public final class Sizing {
     }
 
     /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
-    private static double power(Precision precision, double gain, SizeQuestion question) {
+    static double power(Precision precision, double gain, SizeQuestion question) {
         double df = precision.degreesOfFreedom();
         double noncentrality = gain / precision.standardError();
         if (question.sides() == Sides.ONE) {
@@ -90,7 +114,7 @@ public final class Sizing {
         return 1 - NoncentralT.cdf(critical, df, noncentrality) + NoncentralT.cdf(-critical, df, noncentrality);
     }
 
-    private static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
+    static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
         double se = precision.standardError();
         if (question.powerWanted() <= question.errorRate()) {
             return OptionalDouble.of(0);
@@ -107,7 +131,7 @@ public final class Sizing {
         return OptionalDouble.of(Roots.between(gain -> power(precision, gain, question) - question.powerWanted(), low, high, ACCURACY));
     }
 
-    private static void requireSound(SizeQuestion question) {
+    static void requireSound(SizeQuestion question) {
         require(question.pulls() >= 1, "counted pulls per install must be 1 or more", question.pulls());
         require(question.warmUps() >= 0, "warm-up pulls must be 0 or more", question.warmUps());
         require(positive(question.pullScatter()), "pull scatter must be above 0", question.pullScatter());
