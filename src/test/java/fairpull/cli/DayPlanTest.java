@@ -22,7 +22,7 @@ class DayPlanTest {
     void checkSaysTheClockInWordsAndFigures() {
         Path test = make("ABA", "--start", "9:00", "--end", "17:00", "--break", "9:45+15");
 
-        assertThat(Run.of("check", test).succeeded().out().replace('\u202f', ' ')).contains("Day 1: starts at 09:00, first pull after 30 min; "
+        assertThat(Run.of("check", test).words()).contains("Day 1: starts at 09:00, first pull after 30 min; "
                 + "A1 09:30 to 09:40; break 09:45 to 10:00; B1 10:15 to 10:25; A2 10:45 to 10:55; "
                 + "done at 10:55, 6 h 5 min before the end of day at 17:00.").doesNotContain("does not fit", "would fit");
         JsonNode json = Run.of("check", test, "--json").json();
@@ -39,7 +39,7 @@ class DayPlanTest {
     void checkSaysWhatDoesNotFitAndWhatWould() {
         Path test = make("ABABA", "--start", "9:00", "--end", "11:20");
 
-        assertThat(Run.of("check", test).succeeded().out().replace('\u202f', ' '))
+        assertThat(Run.of("check", test).words())
                 .contains("Day 1 does not fit: it is done at 11:40, 20 min after the end of day at 11:20.", "Any one of these would fit:",
                         "- 1 counted pull per install instead of 2", "- ABBA instead of ABABA; the smallest gain found is ",
                         "- start of day at 08:40 instead of 09:00; the smallest gain found stays ", "- end of day at 11:40 instead of 11:20",
@@ -52,14 +52,14 @@ class DayPlanTest {
     void aBreakWithinAnInstallIsWarnedOf() {
         Path test = make("ABA", "--start", "9:00", "--break", "9:34+20");
 
-        assertThat(Run.of("check", test).succeeded().out()).contains("The break at 09:34 falls between pulls of A1", "to 09:30", "to 09:40");
+        assertThat(Run.of("check", test).words()).contains("The break at 09:34 falls between pulls of A1", "to 09:30", "to 09:40");
     }
 
     @Test
     void sessionsMayHaveHoursOfTheirOwn() {
         Path test = make("ABA|BAB", "--start", "9:00|13:30", "--end", "12:00|16:00");
 
-        assertThat(Run.of("check", test).succeeded().out().replace('\u202f', ' ')).contains("done at 10:40, 1 h 20 min before the end of day at 12:00",
+        assertThat(Run.of("check", test).words()).contains("done at 10:40, 1 h 20 min before the end of day at 12:00",
                 "Day 2: starts at 13:30", "done at 15:10, 50 min before the end of day at 16:00");
     }
 
@@ -73,7 +73,7 @@ class DayPlanTest {
         Path test = make("ABA");
 
         assertThat(SmallTest.read(test.resolve("plan.json"))).doesNotContain("hours");
-        assertThat(Run.of("check", test).succeeded().out()).contains("Day 1: from its start", "A2 1:30 to 1:40; done after");
+        assertThat(Run.of("check", test).words()).contains("Day 1: from its start", "A2 1:30 to 1:40; done after");
     }
 
     @Test
@@ -84,7 +84,7 @@ class DayPlanTest {
         Run.of("amend", test, "--set", "sequence.sessions.0.hours={\"start\":\"08:30\",\"end\":\"12:00\",\"breaks\":[]}", "--because", "booked")
                 .succeeded();
 
-        assertThat(Run.of("check", test).succeeded().out()).contains("starts at 08:30").contains("before the end of day at 12:00");
+        assertThat(Run.of("check", test).words()).contains("starts at 08:30").contains("before the end of day at 12:00");
         Run.of("amend", test, "--set", "question.hours=3", "--because", "x").refused(3, "no such field");
         Run.of("amend", test, "--set", "sequence.sessions.0.hours.end=07:00", "--because", "x").refused(3, "not after its start");
         Run.of("amend", test, "--set", "sequence.sessions.0.hours.end=noon", "--because", "x").refused(3, "time of day");

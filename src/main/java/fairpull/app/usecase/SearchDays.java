@@ -9,6 +9,7 @@ import fairpull.domain.unit.Units;
 import fairpull.engine.planning.Search;
 import fairpull.io.json.SearchJson;
 import fairpull.report.wording.SearchWords;
+import fairpull.report.write.TextSearch;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
@@ -22,7 +23,7 @@ public final class SearchDays {
     /** {@return the answer; figures are in {@code unit}} */
     public static Answer answer(SearchQuestion question, String unit) {
         SearchAnswer answer = search(question, share -> { }, () -> true).orElseThrow();
-        return new Answer(SearchWords.text(question, answer, unit),
+        return new Answer(TextSearch.text(question, answer, unit),
                 SearchJson.document(question, answer, unit, SearchWords.warnings(question, answer)));
     }
 

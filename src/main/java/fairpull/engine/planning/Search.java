@@ -20,8 +20,9 @@ import java.util.function.DoubleConsumer;
  * of a row is that of {@link Sizing}.
  *
  * <p>From the shortest day on, a day belongs to the front where it finds a smaller gain than all before it. Most are settled without
- * finding their detectable gain: one that is neither more precise nor has more degrees of freedom than a day already on the front cannot
- * beat it, and whether a day beats the best gain so far is one look at its power there.
+ * finding their detectable gain: by the gain that infinitely many degrees of freedom would find without a drift; as one that is neither
+ * more precise nor has more degrees of freedom than a day already on the front cannot beat it; or by one look at its power at the best
+ * gain so far.
  *
  * <p>Checked against: all days sized one by one (SearchTest).
  */
@@ -34,10 +35,12 @@ public final class Search {
 
     private final SearchQuestion question;
     private final List<Best> front = new ArrayList<>();
+    private final double gainAtInfinity;
     private long daysTried;
 
     private Search(SearchQuestion question) {
         this.question = question;
+        gainAtInfinity = Sizing.detectableGain(new Precision(1, Double.POSITIVE_INFINITY), question.asked()).orElse(0);
     }
 
     /**
@@ -87,14 +90,24 @@ public final class Search {
         List<Day> days = new ArrayList<>();
         for (int warm = warmUps.least(); warm <= warmUps.most(); warm++) {
             for (int counted = pulls.least(); counted <= pulls.most(); counted++) {
+                double[] minutes = minutes(counted, warm);
                 for (OrderShape order : orders.preferred()) {
                     int installs = order.letters().length();
-                    double minutes = SequenceDesign.clock(question.sizing(order.letters(), counted, warm)).get(0).minutes();
-                    days.add(new Day(order, counted, warm, minutes, question.costs().of(minutes, installs, counted + warm)));
+                    double cost = question.costs().of(minutes[installs], installs, counted + warm);
+                    days.add(new Day(order, counted, warm, minutes[installs], cost));
                 }
             }
         }
         return days;
+    }
+
+    /** How long a day takes does not depend on its order; by the number of installs. */
+    private double[] minutes(int pulls, int warmUps) {
+        double[] minutes = new double[question.space().mostInstalls() + 1];
+        for (int installs = 1; installs < minutes.length; installs++) {
+            minutes[installs] = SequenceDesign.clock(question.sizing("A".repeat(installs), pulls, warmUps)).get(0).minutes();
+        }
+        return minutes;
     }
 
     private boolean isAffordable(Day day) {
@@ -103,11 +116,14 @@ public final class Search {
     }
 
     private void tryOut(Day day) {
-        Precision precision = precision(day).orElse(null);
-        if (precision == null || front.stream().anyMatch(best -> best.precision().isAtLeastAsGoodAs(precision))) {
+        double best = front.isEmpty() ? Double.POSITIVE_INFINITY : front.get(front.size() - 1).gain();
+        if (standardErrorAtLeast(day) * gainAtInfinity >= best) {
             return;
         }
-        double best = front.isEmpty() ? Double.POSITIVE_INFINITY : front.get(front.size() - 1).gain();
+        Precision precision = precision(day).orElse(null);
+        if (precision == null || front.stream().anyMatch(shown -> shown.precision().isAtLeastAsGoodAs(precision))) {
+            return;
+        }
         SizeQuestion sizing = sizing(day);
         if (best < Double.POSITIVE_INFINITY && Sizing.power(precision, best, sizing) <= question.asked().powerWanted()) {
             return;
@@ -117,6 +133,13 @@ public final class Search {
             front.removeIf(shown -> shown.day().minutes() >= day.minutes() - SAME_MINUTES);
             front.add(new Best(day, precision, gain.getAsDouble()));
         }
+    }
+
+    /** √((s_r² + s_p²/n)(1/k_A + 1/k_B)): that of the day without drift; a term more in the model never makes it smaller. */
+    private double standardErrorAtLeast(Day day) {
+        double refit = question.asked().refitScatter();
+        double pull = question.asked().pullScatter();
+        return Math.sqrt((refit * refit + pull * pull / day.pulls()) * (1.0 / day.order().countA() + 1.0 / day.order().countB()));
     }
 
     private Optional<Precision> precision(Day day) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What a sequence can see: standard error by generalised least squares at the scatter given, degrees of freedom by the expected
@@ -103,15 +104,21 @@ public final class Sizing {
                 .filter(p -> power(p, question.gain(), question) >= question.powerWanted()).isPresent();
     }
 
-    /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
     static double power(Precision precision, double gain, SizeQuestion question) {
+        return power(precision, gain, critical(precision, question), question.sides());
+    }
+
+    private static double critical(Precision precision, SizeQuestion question) {
+        double tail = question.sides() == Sides.ONE ? question.errorRate() : question.errorRate() / 2;
+        return StudentT.upperQuantile(tail, precision.degreesOfFreedom());
+    }
+
+    /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
+    private static double power(Precision precision, double gain, double critical, Sides sides) {
         double df = precision.degreesOfFreedom();
         double noncentrality = gain / precision.standardError();
-        if (question.sides() == Sides.ONE) {
-            return 1 - NoncentralT.cdf(StudentT.upperQuantile(question.errorRate(), df), df, noncentrality);
-        }
-        double critical = StudentT.upperQuantile(question.errorRate() / 2, df);
-        return 1 - NoncentralT.cdf(critical, df, noncentrality) + NoncentralT.cdf(-critical, df, noncentrality);
+        double upper = 1 - NoncentralT.cdf(critical, df, noncentrality);
+        return sides == Sides.ONE ? upper : upper + NoncentralT.cdf(-critical, df, noncentrality);
     }
 
     static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
@@ -119,16 +126,18 @@ public final class Sizing {
         if (question.powerWanted() <= question.errorRate()) {
             return OptionalDouble.of(0);
         }
+        double critical = critical(precision, question);
+        DoubleUnaryOperator missing = gain -> power(precision, gain, critical, question.sides()) - question.powerWanted();
         double low = 0;
         double high = 4 * se;
-        while (power(precision, high, question) < question.powerWanted()) {
+        while (missing.applyAsDouble(high) < 0) {
             low = high;
             high *= 4;
             if (high > OUT_OF_REACH * se) {
                 return OptionalDouble.empty();
             }
         }
-        return OptionalDouble.of(Roots.between(gain -> power(precision, gain, question) - question.powerWanted(), low, high, ACCURACY));
+        return OptionalDouble.of(Roots.between(missing, low, high, ACCURACY));
     }
 
     static void requireSound(SizeQuestion question) {

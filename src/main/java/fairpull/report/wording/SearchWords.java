@@ -10,51 +10,17 @@ import fairpull.domain.search.SearchRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
-/** The days worth choosing, as a table of at most 100 columns, with what each step up buys. */
+/** The days worth choosing among: what was tried, what each step up buys, what the figures mean and what is lost. */
 public final class SearchWords {
-    private static final String ROW = "%2s  %-10s %5s %4s  %-11s %7s %7s %7s %5s %6s %6s %6s %7s";
-    private static final String STEP = " ".repeat(10);
-    private static final int PAGE = 100;
-
-    private final SearchQuestion question;
-    private final SearchAnswer answer;
-    private final String unit;
-    private final List<SearchRow> shown;
-
-    private SearchWords(SearchQuestion question, SearchAnswer answer, String unit) {
-        this.question = question;
-        this.answer = answer;
-        this.unit = unit;
-        shown = shown(answer.front(), unit);
+    private SearchWords() {
     }
 
-    /** {@return the whole answer: how many were tried, the table, its steps, what its columns mean and what is lost} */
-    public static String text(SearchQuestion question, SearchAnswer answer, String unit) {
-        SearchWords words = new SearchWords(question, answer, unit);
-        List<String> lines = new ArrayList<>();
-        lines.addAll(wrapped(words.opening()));
-        lines.add("");
-        lines.addAll(words.table());
-        lines.add("");
-        lines.addAll(wrapped(words.reached()));
-        if (words.shown.size() > 1) {
-            lines.add("");
-            lines.add("What each step up buys:");
-            lines.addAll(words.steps());
-        }
-        lines.add("");
-        words.legend().forEach(sentence -> lines.addAll(wrapped(sentence)));
-        warnings(question, answer).forEach(warning -> lines.addAll(wrapped("- " + warning)));
-        return String.join("\n", lines) + "\n";
-    }
-
-    /** A day that finds no smaller a gain as printed than the one before it is left to the program-readable answer. */
-    private static List<SearchRow> shown(List<SearchRow> front, String unit) {
+    /** {@return the days to print: one that finds no smaller a gain, as printed, than the one before it is left out} */
+    public static List<SearchRow> shown(SearchAnswer answer, String unit) {
         List<SearchRow> shown = new ArrayList<>();
         String last = "";
-        for (SearchRow row : front) {
+        for (SearchRow row : answer.front()) {
             String found = SizeWords.detectable(row.detectableGain(), unit);
             if (!found.equals(last)) {
                 shown.add(row);
@@ -64,11 +30,12 @@ public final class SearchWords {
         return shown;
     }
 
-    private String opening() {
+    /** {@return how many days were tried, and in what sense those listed are the best} */
+    public static String opening(SearchQuestion question, SearchAnswer answer, int shown) {
         SizeQuestion asked = question.asked();
         String money = question.money().isPresent() ? " and " + Numbers.given(question.money().getAsDouble()) : "";
-        String rest = answer.front().size() > shown.size()
-                ? " (" + shown.size() + " shown: the others find the same gain to the digits printed)" : "";
+        String rest = answer.front().size() > shown
+                ? " (" + shown + " shown: the others find the same gain to the digits printed)" : "";
         return "Of " + answer.daysTried() + " days, " + answer.front().size() + rest + " are worth choosing among within "
                 + Numbers.duration(question.minutes()) + money + ": no other is as short and finds a smaller gain with a chance of "
                 + Numbers.percent(asked.powerWanted()) + " (error rate " + Numbers.percent(asked.errorRate()) + ", "
@@ -76,45 +43,8 @@ public final class SearchWords {
                 + asked.drift().name().toLowerCase(Locale.ROOT) + ").";
     }
 
-    private List<String> table() {
-        List<String> lines = new ArrayList<>();
-        String cost = question.costs().areNone() ? "" : "cost";
-        lines.add(line("", "order", "pulls", "warm", "day takes", "finds", "limit", "s.e.", "df", "drift", "drift", "least", cost));
-        lines.add(line("", "", "", "up", "", unit, unit, unit, "", "1/h", "1/h²", "p", ""));
-        for (int i = 0; i < shown.size(); i++) {
-            lines.add(line(i + 1, shown.get(i)));
-        }
-        return lines;
-    }
-
-    private String line(int number, SearchRow row) {
-        double standardError = row.seen().standardError().orElseThrow();
-        String cost = question.costs().areNone() ? "" : money(row.cost());
-        return line(String.valueOf(number), row.order(), String.valueOf(row.pulls()), String.valueOf(row.warmUps()),
-                Numbers.duration(row.seen().minutes()), bare(row.detectableGain()),
-                row.seen().limit().isPresent() ? bare(row.seen().limit().getAsDouble()) : "–",
-                Numbers.resolving(standardError, "").bare(standardError),
-                Numbers.degreesOfFreedom(row.seen().degreesOfFreedom().orElseThrow()), drift(row.linearDriftLeft()),
-                drift(row.quadraticDriftLeft()), Numbers.p(row.seen().leastRandomisationP()).replaceAll("^p\\W+", ""), cost);
-    }
-
-    private static String line(Object... cells) {
-        return String.format(Locale.ROOT, ROW, cells).stripTrailing();
-    }
-
-    private static String bare(double gain) {
-        return Numbers.resolving(gain, "").bare(gain);
-    }
-
-    private static String drift(double left) {
-        return left == 0 ? "0" : Numbers.resolving(left, "").bare(left);
-    }
-
-    private static String money(double cost) {
-        return Numbers.given(Math.round(cost * 100) / 100.0);
-    }
-
-    private String reached() {
+    /** {@return from which of the days shown on the gain asked for is found} */
+    public static String reached(SearchQuestion question, SearchAnswer answer, List<SearchRow> shown, String unit) {
         String asked = Numbers.given(question.asked().gain(), unit);
         for (int i = 0; i < shown.size(); i++) {
             if (shown.get(i).detectableGain() <= question.asked().gain()) {
@@ -126,20 +56,17 @@ public final class SearchWords {
                 best.detectableGain(), unit) + " is the smallest. More hours, or a record of refit scatter, would help.";
     }
 
-    private List<String> steps() {
-        List<String> lines = new ArrayList<>();
-        for (int i = 1; i < shown.size(); i++) {
-            SearchRow before = shown.get(i - 1);
-            SearchRow after = shown.get(i);
-            String cost = question.costs().areNone() ? "" : " and " + money(after.cost() - before.cost());
-            String bought = Numbers.duration(after.seen().minutes() - before.seen().minutes()) + cost + " more, for "
-                    + difference(before, after) + ": finds " + SizeWords.detectable(after.detectableGain(), unit) + " instead of "
-                    + bare(before.detectableGain()) + ".";
-            List<String> wrapped = wrapped(bought, PAGE - STEP.length());
-            lines.add(String.format(Locale.ROOT, "%2d → %-5d", i, i + 1) + wrapped.get(0));
-            wrapped.stream().skip(1).forEach(line -> lines.add(STEP + line));
-        }
-        return lines;
+    /** {@return what one day buys over another} */
+    public static String step(SearchRow before, SearchRow after, Costs costs, String unit) {
+        String cost = costs.areNone() ? "" : " and " + money(after.cost() - before.cost());
+        return Numbers.duration(after.seen().minutes() - before.seen().minutes()) + cost + " more, for " + difference(before, after)
+                + ": finds " + SizeWords.detectable(after.detectableGain(), unit) + " instead of "
+                + SizeWords.detectable(before.detectableGain(), "") + ".";
+    }
+
+    /** {@return an amount of money} */
+    public static String money(double amount) {
+        return Numbers.given(Math.round(amount * 100) / 100.0);
     }
 
     private static String difference(SearchRow before, SearchRow after) {
@@ -156,19 +83,16 @@ public final class SearchWords {
         }
     }
 
-    private List<String> legend() {
-        List<String> sentences = new ArrayList<>();
-        sentences.add("finds: smallest gain found with the chance wanted. limit: what more pulls cannot bring it below. s.e., df: standard "
+    /** {@return what the columns of the table mean} */
+    public static String legend(SearchQuestion question) {
+        return "finds: smallest gain found with the chance wanted. limit: what more pulls cannot bring it below. s.e., df: standard "
                 + "error and degrees of freedom of the change. drift: what a drift of 1 per hour, and one of 1 per hour² from the middle "
                 + "of the day, passes for in the change" + (question.asked().drift() == Drift.NONE ? " (no drift is modelled)" : "")
-                + ". least p: of a randomisation test, if the order is drawn.");
-        if (!question.costs().areNone()) {
-            sentences.add(cost(question.costs()));
-        }
-        return sentences;
+                + ". least p: of a randomisation test, if the order is drawn.";
     }
 
-    private static String cost(Costs costs) {
+    /** {@return how the cost of a day is reckoned} */
+    public static String cost(Costs costs) {
         List<String> terms = new ArrayList<>();
         term(terms, "hours × ", costs.perHour());
         term(terms, "pulls, warm-ups too, × ", costs.perPull());
@@ -199,28 +123,10 @@ public final class SearchWords {
                     + (question.asked().refitDegreesOfFreedom() > 0 ? "; the record of refit scatter must stand for it."
                             : ": that needs a record of refit scatter (--refit-df)."));
         }
-        if (answer.front().stream().anyMatch(row -> row.seen().limit().equals(OptionalDouble.empty()))) {
+        if (answer.front().stream().anyMatch(row -> row.seen().limit().isEmpty())) {
             warnings.add("Where there is no limit, only the pulls within installs tell the change from the drift: it must run alike within "
                     + "an install and across a swap.");
         }
         return warnings;
-    }
-
-    private static List<String> wrapped(String sentence) {
-        return wrapped(sentence, PAGE);
-    }
-
-    private static List<String> wrapped(String sentence, int width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : sentence.split(" ")) {
-            if (line.length() + 1 + word.length() > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.isEmpty() ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 }
