@@ -163,10 +163,22 @@ final class NewVerb extends Verb {
                 + "(O’Brien–Fleming-like spending of the error rate) or pocock:3,5.")
         private String looks;
 
+        @Option(names = "--start", paramLabel = "TIME",
+                description = "Start of day, when the set-up begins: 9:00; one for each session parted by |, or one for all.")
+        private String start;
+
+        @Option(names = "--end", paramLabel = "TIME", description = "End of day, likewise; `check` says what fits.")
+        private String end;
+
+        @Option(names = "--break", paramLabel = "TIME+MIN",
+                description = "A break and its minutes: 12:30+45; may be given several times.")
+        private List<String> breaks = List.of();
+
         NewTest.OrderTyped typed() {
             OptionalLong drawn = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
             return new NewTest.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
-                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay, looks);
+                    Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay, looks,
+                    new NewTest.HoursTyped(start, end, breaks));
         }
     }
 }

@@ -44,6 +44,11 @@ record Run(List<String> arguments, int status, String out, String err) {
         return this;
     }
 
+    /** {@return standard output of a run that succeeded, as running text: line ends and narrow spaces are blanks} */
+    String words() {
+        return succeeded().out.replaceAll("\\s*\\R *", " ").replace('\u202f', ' ');
+    }
+
     /** Refused in one line that holds some words; nothing on standard output, nothing that only a programmer reads. */
     Run refused(int expected, String... words) {
         assertThat(err).as("standard error of %s", arguments).endsWith("\n").startsWith("fairpull: ")

@@ -57,6 +57,19 @@ class DemoPlansTest {
     }
 
     @Test
+    void workingHoursAreValidByTheSchemaAndReadBack() throws IOException {
+        String plan = Files.readString(PLANS.resolve("electric-pump/plan.json"));
+        String hours = "\"hours\":{\"start\":\"09:00\",\"end\":\"17:00\",\"breaks\":[{\"start\":\"12:30\",\"lengthS\":2700}]},";
+        String withHours = plan.replaceFirst("(\"sessions\"\\s*:\\s*\\[\\s*\\{)", "$1" + hours);
+
+        assertThat(PlanSchema.errors(withHours)).isEmpty();
+        assertThat(PlanSchema.errors(withHours.replace("09:00", "9 am"))).isNotEmpty();
+        String canonical = PlanJson.canonical(PlanJson.read(withHours, "plan.json"));
+        assertThat(canonical).contains("\"hours\":{\"breaks\":[{\"lengthS\":2700,\"start\":\"12:30\"}],\"end\":\"17:00\",\"start\":\"09:00\"}");
+        assertThat(PlanJson.canonical(PlanJson.read(canonical, "plan.json"))).isEqualTo(canonical);
+    }
+
+    @Test
     void theCanonicalPlanIsSortedAndReadsBackToItself() throws IOException {
         String canonical = PlanJson.canonical(PlanJson.read(Files.readString(PLANS.resolve("electric-pump/plan.json")), "plan.json"));
 

@@ -7,6 +7,7 @@ import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.proof.ProofAnswer;
 import fairpull.domain.proof.ProofQuestion;
+import fairpull.engine.planning.Sizing;
 import fairpull.io.json.FindingJson;
 import fairpull.io.json.ProofJson;
 import fairpull.io.json.SizeJson;
@@ -40,7 +41,7 @@ public record Answer(String text, String json) {
 
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
-        return new Answer(TextPlan.size(question, answer, unit), SizeJson.document(answer));
+        return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit), SizeJson.document(answer));
     }
 
     /** {@return the answer of a proof} */

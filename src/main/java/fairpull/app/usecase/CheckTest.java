@@ -1,14 +1,18 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.day.DayFit;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.Seal;
+import fairpull.engine.planning.DayReview;
 import fairpull.engine.planning.PlanReview;
+import fairpull.engine.planning.PlanSizing;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.CheckJson;
+import fairpull.report.wording.DayWords;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.write.TextPlan;
 import java.io.IOException;
@@ -16,6 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads a test and says what its plan can see, what it lacks, and what does not fit. */
 public final class CheckTest {
@@ -31,12 +36,15 @@ public final class CheckTest {
         notices.removeIf(notice -> notice.code() == Code.NOT_SEALED);
         notices.addAll(PlanReview.review(plan));
         String unit = plan.question().deciding().unit().symbol();
-        List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit)).toList();
-        Optional<SizeQuestion> size = PlanSize.question(plan);
+        DayFit fit = DayReview.of(plan);
+        List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit))
+                .collect(Collectors.toCollection(ArrayList::new));
+        sentences.addAll(DayWords.warnings(fit));
+        Optional<SizeQuestion> size = PlanSizing.question(plan);
         Optional<SizeAnswer> answer = size.map(SizePlan::size);
         Optional<String> code = content.seal().map(Seal::code);
-        Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, unit));
-        return new Answer(TextPlan.check(plan, code, seen, notices),
-                CheckJson.document(plan, code, content.planSha256(), answer, sentences));
+        Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, List.of(), unit));
+        return new Answer(TextPlan.check(plan, code, seen, fit, sentences),
+                CheckJson.document(plan, code, content.planSha256(), answer, fit, sentences));
     }
 }

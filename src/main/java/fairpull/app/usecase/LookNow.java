@@ -11,6 +11,7 @@ import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
 import fairpull.engine.planning.LookBounds;
+import fairpull.engine.planning.PlanSizing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -30,7 +31,7 @@ record LookNow(int reached, Optional<LookTaken> taken, List<Notice> notices) {
     /** {@return the look at which a test stands} */
     static LookNow of(Plan plan, DayLog log, List<PullSeen> pulls) {
         int reached = reached(plan, pulls);
-        Optional<LookTaken> taken = plan.looks().map(looks -> taken(LookBounds.of(PlanSize.layout(plan), looks), plan, reached));
+        Optional<LookTaken> taken = plan.looks().map(looks -> taken(LookBounds.of(PlanSizing.layout(plan), looks), plan, reached));
         List<Notice> notices = new ArrayList<>();
         taken.ifPresent(look -> ofLook(look, log, notices));
         tooOften(plan, log).ifPresent(notices::add);

@@ -85,9 +85,20 @@ public final class NewTest {
      * @param setUp minutes before the first pull of a session
      * @param strapsStay whether the swap leaves the straps alone
      * @param looks when the data are looked at, as {@link TypedLooks} reads it; null where only at the end
+     * @param hours the working hours
      */
     public record OrderTyped(String letters, OptionalLong seed, int pulls, int warmUps, String interval, String swap, String setUp,
-            boolean strapsStay, String looks) {
+            boolean strapsStay, String looks, HoursTyped hours) {
+    }
+
+    /**
+     * The working hours as typed: for all sessions, or one for each, parted by a bar.
+     *
+     * @param start start of day, {@code 9:00}; null where it is not planned
+     * @param end end of day; null where it is open
+     * @param breaks start and minutes of each break, {@code 12:30+45}; the same in every session
+     */
+    public record HoursTyped(String start, String end, List<String> breaks) {
     }
 
     /** Makes the test in a folder; returns its plan. */
@@ -136,8 +147,9 @@ public final class NewTest {
     }
 
     private static Sequence sequence(OrderTyped order) {
-        return Order.sequence(order.letters(), order.seed(), new Order.Filling(order.pulls(), order.warmUps(), !order.strapsStay()),
+        return WorkingHours.of(order.hours()).given(Order.sequence(order.letters(), order.seed(),
+                new Order.Filling(order.pulls(), order.warmUps(), !order.strapsStay()),
                 new Order.Times(Typed.minutesAsSeconds("--interval", order.interval()), Typed.minutesAsSeconds("--swap", order.swap()),
-                        Typed.minutesAsSeconds("--set-up", order.setUp())));
+                        Typed.minutesAsSeconds("--set-up", order.setUp()))));
     }
 }

@@ -24,6 +24,7 @@ import fairpull.domain.proof.Truth;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
 import fairpull.engine.planning.LookBounds;
+import fairpull.engine.planning.PlanSizing;
 import fairpull.engine.proving.Proof;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
@@ -53,7 +54,7 @@ public final class Prove {
                 settings.worthwhileGain());
         JudgeSettings planned = settings.withCovariates(List.of()).drawn(false);
         try {
-            List<LookLevel> looks = looks(plan.looks(), PlanSize.layout(plan), (int) plan.sequence().installs().count());
+            List<LookLevel> looks = looks(plan.looks(), PlanSizing.layout(plan), (int) plan.sequence().installs().count());
             return answer(new ProofQuestion(installs(plan.sequence()), planned, looks, truth, run.campaigns(), run.seed()),
                     plan.sequence().letters(), measure.unit().symbol(), progress);
         } catch (IllegalArgumentException notEstimable) {

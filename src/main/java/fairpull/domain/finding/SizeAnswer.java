@@ -27,4 +27,10 @@ public record SizeAnswer(OptionalDouble power, OptionalDouble detectableGain, Op
         this(power, detectableGain, standardError, degreesOfFreedom, minutes, limit, leastRandomisationP, pullsNeeded, installsNeeded,
                 Optional.empty());
     }
+
+    /** {@return the same figures with what it would take to reach the power wanted} */
+    public SizeAnswer withNeeds(OptionalInt pulls, OptionalInt installs) {
+        return new SizeAnswer(power, detectableGain, standardError, degreesOfFreedom, minutes, limit, leastRandomisationP, pulls, installs,
+                looks);
+    }
 }

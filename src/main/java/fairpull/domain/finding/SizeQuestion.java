@@ -1,8 +1,10 @@
 package fairpull.domain.finding;
 
 import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Sides;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -39,13 +41,33 @@ public record SizeQuestion(String sequence, int pulls, int warmUps, double pullS
      * @param intervalMinutes from pull to pull
      * @param swapMinutes what a swap adds
      * @param setUpMinutes before the first pull of a session
+     * @param hours working hours of each session, for its breaks; sessions beyond the list have none
      */
-    public record Clock(double intervalMinutes, double swapMinutes, double setUpMinutes) {
+    public record Clock(double intervalMinutes, double swapMinutes, double setUpMinutes, List<Optional<Hours>> hours) {
+        public Clock {
+            hours = List.copyOf(hours);
+        }
+
+        /** Times of a day without breaks. */
+        public Clock(double intervalMinutes, double swapMinutes, double setUpMinutes) {
+            this(intervalMinutes, swapMinutes, setUpMinutes, List.of());
+        }
+
+        /** {@return the hours of a session} */
+        public Optional<Hours> hoursOf(int session) {
+            return session < hours.size() ? hours.get(session) : Optional.empty();
+        }
     }
 
     /** {@return the same question with another order} */
     public SizeQuestion withSequence(String other) {
         return new SizeQuestion(other, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
+                powerWanted, errorRate, sides, drift, clock, looks);
+    }
+
+    /** {@return the same question with another number of warm-up pulls} */
+    public SizeQuestion withWarmUps(int other) {
+        return new SizeQuestion(sequence, pulls, other, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
                 powerWanted, errorRate, sides, drift, clock, looks);
     }
 

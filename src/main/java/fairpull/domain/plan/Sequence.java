@@ -70,4 +70,22 @@ public record Sequence(List<Session> sessions, Origin origin, OptionalLong seed,
         }
         return letters.toString();
     }
+
+    /**
+     * {@return the same times with other sessions, the installs labelled anew in the order in which they are run}
+     *
+     * @param others the sessions, whatever their labels
+     */
+    public Sequence withSessions(List<Session> others) {
+        int[] numbers = new int[Part.values().length];
+        List<Session> labelled = others.stream().map(session -> session.with(session.installs().stream().map(install ->
+                new Install(install.part() + String.valueOf(++numbers[install.part().ordinal()]), install.part(), install.countedPulls(),
+                        install.warmUpPulls(), install.unstrapped())).toList())).toList();
+        return withLabelled(labelled);
+    }
+
+    /** {@return the same times with other sessions, whose labels are kept} */
+    public Sequence withLabelled(List<Session> others) {
+        return new Sequence(others, origin, seed, pullIntervalS, swapS, setUpS);
+    }
 }

@@ -1,8 +1,9 @@
 package fairpull.domain.pull;
 
+import fairpull.domain.day.DayClock;
+import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Sequence;
-import fairpull.domain.plan.Session;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,17 +17,16 @@ import java.util.Map;
 public record PlannedClock(Map<PullId, Double> minutes) {
     private static final double SECONDS_A_MINUTE = 60;
 
-    /** {@return the clock of a sequence: every pull takes one interval, every swap adds its time} */
+    /** {@return the clock of a sequence} */
     public static PlannedClock of(Sequence sequence) {
         Map<PullId, Double> minutes = new LinkedHashMap<>();
-        for (Session session : sequence.sessions()) {
-            double clockS = 0;
-            for (Install install : session.installs()) {
-                for (PullId pull : pullsOf(install)) {
-                    minutes.put(pull, clockS / SECONDS_A_MINUTE);
-                    clockS += sequence.pullIntervalS();
+        for (DayClock day : DayClock.of(sequence)) {
+            double first = day.installs().get(0).startS();
+            for (DayEvent event : day.events()) {
+                if (event.kind().isPull()) {
+                    minutes.put(new PullId(event.install(), event.kind() == DayEvent.Kind.WARM_UP, event.number()),
+                            (event.startS() - first) / SECONDS_A_MINUTE);
                 }
-                clockS += sequence.swapS();
             }
         }
         return new PlannedClock(minutes);

@@ -51,7 +51,7 @@ public final class PlanReview {
         if (!returns) {
             notices.add(Notice.of(Code.NO_RETURN_TO_A));
         }
-        if (plan.analysis().drift() == Drift.NONE && returns && plan.sequence().sessions().stream().anyMatch(one -> lean(one) != 0)) {
+        if (plan.analysis().drift() == Drift.NONE && returns && plan.sequence().sessions().stream().anyMatch(PlanReview::leans)) {
             notices.add(Notice.of(Code.PLAN_ORDER_LEANS));
         }
     }
@@ -67,20 +67,9 @@ public final class PlanReview {
         return between > 0 && parts.get(0) == part && parts.lastIndexOf(part) > between;
     }
 
-    /**
-     * {@return how much later B stands than A on average, in installs, as a whole number: Σ position of B × count of A − the reverse}
-     *
-     * <p>Where it is not 0 a linear drift that is not modelled passes for a change (design of comparisons in blocks; elementary algebra).
-     */
-    private static long lean(Session session) {
-        long[] sum = new long[Part.values().length];
-        long[] count = new long[Part.values().length];
-        for (int i = 0; i < session.installs().size(); i++) {
-            int part = session.installs().get(i).part().ordinal();
-            sum[part] += i;
-            count[part]++;
-        }
-        return count[0] == 0 || count[1] == 0 ? 0 : sum[1] * count[0] - sum[0] * count[1];
+    /** Where it is true a linear drift that is not modelled passes for a change. */
+    private static boolean leans(Session session) {
+        return OrderShape.of(String.join("", session.installs().stream().map(install -> install.part().name()).toList())).lean() != 0;
     }
 
     private void pulls() {

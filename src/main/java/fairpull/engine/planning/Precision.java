@@ -40,4 +40,9 @@ record Precision(double standardError, double degreesOfFreedom) {
         }
         return Optional.of(new Precision(question.refitScatter() * sequence.standardErrorOnMeans(), df));
     }
+
+    /** No larger standard error, no fewer degrees of freedom: no larger detectable gain either. */
+    boolean isAtLeastAsGoodAs(Precision other) {
+        return standardError <= other.standardError && degreesOfFreedom >= other.degreesOfFreedom;
+    }
 }

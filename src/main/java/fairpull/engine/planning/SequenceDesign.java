@@ -1,6 +1,12 @@
 package fairpull.engine.planning;
 
+import fairpull.domain.day.DayClock;
+import fairpull.domain.day.DayEvent;
+import fairpull.domain.day.Pace;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Part;
+import fairpull.domain.plan.Session;
 import fairpull.engine.stats.ContrastFit;
 import fairpull.engine.stats.InstallDesign;
 import fairpull.engine.stats.ScatterKnowledge;
@@ -14,6 +20,9 @@ import java.util.regex.Pattern;
 final class SequenceDesign {
     private static final Pattern ORDER = Pattern.compile("[AB]+(\\|[AB]+)*");
 
+    private static final double SECONDS_A_MINUTE = 60;
+    private static final double MINUTES_AN_HOUR = 60;
+
     private final SizeQuestion question;
     private final List<Integer> installOfPull = new ArrayList<>();
     private final List<Double> minutesOfPull = new ArrayList<>();
@@ -26,9 +35,9 @@ final class SequenceDesign {
 
     private SequenceDesign(SizeQuestion question) {
         this.question = question;
-        int session = 0;
-        for (String order : question.sequence().split("\\|")) {
-            layOut(order, session++);
+        List<DayClock> days = clock(question);
+        for (int session = 0; session < days.size(); session++) {
+            layOut(days.get(session), session);
         }
         int[] install = installOfPull.stream().mapToInt(i -> i).toArray();
         List<double[]> columns = columns(install);
@@ -51,22 +60,41 @@ final class SequenceDesign {
         return new SequenceDesign(question);
     }
 
-    /** The clock of a session starts at its first counted pull; warm-ups and swaps move the pulls that follow. */
-    private void layOut(String order, int session) {
-        double interval = question.clock().intervalMinutes();
-        double clock = 0;
-        for (int i = 0; i < order.length(); i++) {
-            clock += i > 0 ? question.clock().swapMinutes() : 0;
-            clock += question.warmUps() * interval;
-            for (int pull = 0; pull < question.pulls(); pull++) {
-                installOfPull.add(sessionOfInstall.size());
-                minutesOfPull.add(clock);
-                clock += interval;
+    /** {@return the clock of every session of a question, installs labelled in the order in which they are run} */
+    static List<DayClock> clock(SizeQuestion question) {
+        SizeQuestion.Clock times = question.clock();
+        Pace pace = new Pace(times.intervalMinutes() * SECONDS_A_MINUTE, times.swapMinutes() * SECONDS_A_MINUTE,
+                times.setUpMinutes() * SECONDS_A_MINUTE);
+        String[] orders = question.sequence().split("\\|");
+        int[] numbers = new int[Part.values().length];
+        List<DayClock> days = new ArrayList<>();
+        for (int session = 0; session < orders.length; session++) {
+            List<Install> installs = new ArrayList<>();
+            for (char letter : orders[session].toCharArray()) {
+                Part part = letter == 'B' ? Part.B : Part.A;
+                String label = part + String.valueOf(++numbers[part.ordinal()]);
+                installs.add(new Install(label, part, question.pulls(), question.warmUps(), true));
             }
-            sessionOfInstall.add(session);
-            installIsB.add(order.charAt(i) == 'B');
+            days.add(DayClock.of(new Session("day " + (session + 1), installs, times.hoursOf(session)), pace));
         }
-        minutes += question.clock().setUpMinutes() + clock;
+        return days;
+    }
+
+    private void layOut(DayClock day, int session) {
+        String install = "";
+        for (DayEvent event : day.events()) {
+            if (event.kind() != DayEvent.Kind.PULL) {
+                continue;
+            }
+            if (!event.install().equals(install)) {
+                install = event.install();
+                sessionOfInstall.add(session);
+                installIsB.add(install.charAt(0) == 'B');
+            }
+            installOfPull.add(sessionOfInstall.size() - 1);
+            minutesOfPull.add(event.startS() / SECONDS_A_MINUTE);
+        }
+        minutes += day.minutes();
     }
 
     private List<double[]> columns(int[] install) {
@@ -104,9 +132,16 @@ final class SequenceDesign {
         return ContrastFit.expected(designOfMeans, new VarianceComponents(1, 0), ScatterKnowledge.none(), partColumn).standardError();
     }
 
-    /** Length of the day: set-up, warm-ups, counted pulls and swaps of every session. */
+    /** Length of the day: set-up, warm-ups, counted pulls, swaps and breaks of every session. */
     double minutes() {
         return minutes;
+    }
+
+    /** Start of every counted pull, in hours from the mean of its session. */
+    double[] centredHours() {
+        int[] session = installOfPull.stream().mapToInt(sessionOfInstall::get).toArray();
+        double[] clock = minutesOfPull.stream().mapToDouble(t -> t / MINUTES_AN_HOUR).toArray();
+        return TimeColumns.drift(session, clock, 1).get(0);
     }
 
     int[] sessionOfInstall() {

@@ -1,5 +1,6 @@
 package fairpull.engine.planning;
 
+import fairpull.domain.day.DayClock;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Looks;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What a sequence can see: standard error by generalised least squares at the scatter given, degrees of freedom by the expected
@@ -39,6 +41,19 @@ public final class Sizing {
      * @throws IllegalArgumentException if the order is malformed or a figure is out of its range
      */
     public static SizeAnswer size(SizeQuestion question) {
+        SizeAnswer figures = figures(question);
+        SizeQuestion asked = question.looks().map(looks -> atOneLook(question, LookBounds.of(question, looks))).orElse(question);
+        return figures.withNeeds(pullsNeeded(asked), installsNeeded(asked));
+    }
+
+    /**
+     * What a sequence can see, without what it would take to reach the power wanted: a fraction of the work.
+     *
+     * @param question as in {@link #size}
+     * @return the answer of {@link #size}, pulls and installs needed left empty
+     * @throws IllegalArgumentException as {@link #size}
+     */
+    public static SizeAnswer figures(SizeQuestion question) {
         requireSound(question);
         return question.looks().isPresent() ? withLooks(question, LookBounds.of(question, question.looks().get())) : atTheEnd(question);
     }
@@ -48,17 +63,26 @@ public final class Sizing {
      * is exact for known scatter and near for few degrees of freedom.
      */
     private static SizeAnswer withLooks(SizeQuestion question, LookBounds bounds) {
-        double stretch = Math.sqrt(bounds.inflation(question.powerWanted()));
-        SizeAnswer single = atTheEnd(question.withGain(question.gain() / stretch));
+        SizeAnswer single = atTheEnd(atOneLook(question, bounds));
+        double stretch = stretch(question, bounds);
         List<OptionalDouble> chances = new ArrayList<>();
         for (int k = 0; k < bounds.count(); k++) {
             SizeQuestion there = question.withSequence(Looks.first(question.sequence(), bounds.afterInstalls().get(k)));
             double level = bounds.level(k);
-            chances.add(figure(Precision.of(SequenceDesign.of(there), there).map(p -> power(p, there.gain(), level, there.sides()))));
+            chances.add(figure(Precision.of(SequenceDesign.of(there), there)
+                    .map(p -> power(p, there.gain(), critical(p, level, there.sides()), there.sides()))));
         }
         return new SizeAnswer(single.power(), times(single.detectableGain(), stretch), single.standardError(), single.degreesOfFreedom(),
                 single.minutes(), times(single.limit(), stretch), single.leastRandomisationP(), single.pullsNeeded(),
                 single.installsNeeded(), Optional.of(bounds.asPlanned(question.powerWanted(), chances)));
+    }
+
+    private static SizeQuestion atOneLook(SizeQuestion question, LookBounds bounds) {
+        return question.withGain(question.gain() / stretch(question, bounds));
+    }
+
+    private static double stretch(SizeQuestion question, LookBounds bounds) {
+        return Math.sqrt(bounds.inflation(question.powerWanted()));
     }
 
     private static OptionalDouble times(OptionalDouble figure, double factor) {
@@ -77,8 +101,19 @@ public final class Sizing {
                 precision.flatMap(p -> Precision.withoutPullScatter(design, question)).map(p -> detectableGain(p, question))
                         .orElse(OptionalDouble.empty()),
                 Randomisation.leastPValue(design.sessionOfInstall(), design.installIsB()),
-                pullsNeeded(question),
-                installsNeeded(question));
+                OptionalInt.empty(),
+                OptionalInt.empty());
+    }
+
+    /**
+     * When everything happens on the days of a sequence.
+     *
+     * @param question as in {@link #size}
+     * @return the clock of every session
+     */
+    public static List<DayClock> clock(SizeQuestion question) {
+        requireSound(question);
+        return SequenceDesign.clock(question);
     }
 
     private static OptionalDouble figure(Optional<Double> figure) {
@@ -108,39 +143,43 @@ public final class Sizing {
                 .filter(p -> power(p, question.gain(), question) >= question.powerWanted()).isPresent();
     }
 
-    private static double power(Precision precision, double gain, SizeQuestion question) {
-        return power(precision, gain, question.errorRate(), question.sides());
+    static double power(Precision precision, double gain, SizeQuestion question) {
+        return power(precision, gain, critical(precision, question.errorRate(), question.sides()), question.sides());
+    }
+
+    private static double critical(Precision precision, double errorRate, Sides sides) {
+        double tail = sides == Sides.ONE ? errorRate : errorRate / 2;
+        return StudentT.upperQuantile(tail, precision.degreesOfFreedom());
     }
 
     /** 1 − F(t; ν, δ) with t the critical value and δ = gain/se; two-sided also F(−t; ν, δ). */
-    private static double power(Precision precision, double gain, double errorRate, Sides sides) {
+    private static double power(Precision precision, double gain, double critical, Sides sides) {
         double df = precision.degreesOfFreedom();
         double noncentrality = gain / precision.standardError();
-        if (sides == Sides.ONE) {
-            return 1 - NoncentralT.cdf(StudentT.upperQuantile(errorRate, df), df, noncentrality);
-        }
-        double critical = StudentT.upperQuantile(errorRate / 2, df);
-        return 1 - NoncentralT.cdf(critical, df, noncentrality) + NoncentralT.cdf(-critical, df, noncentrality);
+        double upper = 1 - NoncentralT.cdf(critical, df, noncentrality);
+        return sides == Sides.ONE ? upper : upper + NoncentralT.cdf(-critical, df, noncentrality);
     }
 
-    private static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
+    static OptionalDouble detectableGain(Precision precision, SizeQuestion question) {
         double se = precision.standardError();
         if (question.powerWanted() <= question.errorRate()) {
             return OptionalDouble.of(0);
         }
+        double critical = critical(precision, question.errorRate(), question.sides());
+        DoubleUnaryOperator missing = gain -> power(precision, gain, critical, question.sides()) - question.powerWanted();
         double low = 0;
         double high = 4 * se;
-        while (power(precision, high, question) < question.powerWanted()) {
+        while (missing.applyAsDouble(high) < 0) {
             low = high;
             high *= 4;
             if (high > OUT_OF_REACH * se) {
                 return OptionalDouble.empty();
             }
         }
-        return OptionalDouble.of(Roots.between(gain -> power(precision, gain, question) - question.powerWanted(), low, high, ACCURACY));
+        return OptionalDouble.of(Roots.between(missing, low, high, ACCURACY));
     }
 
-    private static void requireSound(SizeQuestion question) {
+    static void requireSound(SizeQuestion question) {
         require(question.pulls() >= 1, "counted pulls per install must be 1 or more", question.pulls());
         require(question.warmUps() >= 0, "warm-up pulls must be 0 or more", question.warmUps());
         require(positive(question.pullScatter()), "pull scatter must be above 0", question.pullScatter());

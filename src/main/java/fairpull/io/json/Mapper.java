@@ -1,5 +1,6 @@
 package fairpull.io.json;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
@@ -33,11 +34,14 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Gate;
+import fairpull.domain.plan.Hours;
+import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import java.io.IOException;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.Locale;
 import java.util.Optional;
@@ -58,6 +62,7 @@ final class Mapper {
             .addMixIn(Definition.class, DefinitionKinds.class)
             .addMixIn(Gate.Limit.class, LimitKinds.class)
             .addMixIn(LogEntry.class, EntryKinds.class)
+            .addMixIn(Session.class, SessionFields.class)
             .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -98,6 +103,7 @@ final class Mapper {
         text(module, Unit.class, Unit::symbol, Units::findOrAsTyped, "a unit");
         text(module, PullId.class, PullId::toString, text -> PullId.parse(text).orElseThrow(), "a pull such as B1-3 or A1-W2");
         text(module, OffsetDateTime.class, OffsetDateTime::toString, OffsetDateTime::parse, "a time such as 2026-05-09T09:42:00+02:00");
+        text(module, LocalTime.class, LocalTime::toString, LocalTime::parse, "a time of day such as 09:30");
         module.addKeySerializer(Condition.class, writer((generator, condition) -> generator.writeFieldName(condition.id())));
         module.addKeyDeserializer(Condition.class, new KeyDeserializer() {
             @Override
@@ -199,6 +205,12 @@ final class Mapper {
             Class<?> type = member.getRawType();
             return type != Optional.class && type != OptionalDouble.class && type != OptionalInt.class && type != OptionalLong.class;
         }
+    }
+
+    /** What came into the plan later is not written where it is absent: the seals of plans without it must stand. */
+    private interface SessionFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<Hours> hours();
     }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

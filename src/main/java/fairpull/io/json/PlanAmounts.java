@@ -50,7 +50,7 @@ final class PlanAmounts {
     /** {@return a unit of the quantity that a field holds; empty where it holds a bare number} */
     private Optional<Unit> unit(String field, String[] steps, JsonNode parent) {
         return switch (field) {
-            case "pullIntervalS", "swapS", "setUpS" -> Optional.of(Units.MINUTE);
+            case "pullIntervalS", "swapS", "setUpS", "lengthS" -> Optional.of(Units.MINUTE);
             case "lowRadPerS", "highRadPerS", "speedRadPerS" -> Optional.of(Units.RPM);
             case "tyrePressurePa" -> Optional.of(Units.BAR);
             case "worthwhileGainSi", "expectedLevelSi", "standardDeviationSi" -> Optional.of(plan.question().deciding().unit());

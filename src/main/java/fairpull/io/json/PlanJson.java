@@ -18,6 +18,7 @@ import fairpull.domain.unit.Amount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
@@ -25,6 +26,9 @@ import java.util.function.ToDoubleFunction;
 public final class PlanJson {
     /** The version of the file format that this program writes, and the only one there is so far. */
     public static final int SCHEMA_VERSION = 1;
+
+    /** Fields that a plan may get later; where they do not belong they are refused as any unknown field is. */
+    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours");
 
     private PlanJson() {
     }
@@ -74,7 +78,7 @@ public final class PlanJson {
         }
         String last = steps[steps.length - 1];
         JsonNode scope = parent;
-        if (child(parent, last).isMissingNode()) {
+        if (child(parent, last).isMissingNode() && !(parent instanceof ObjectNode && ABSENT_UNTIL_PLANNED.contains(last))) {
             throw new InputException(InputException.Place.none(), "the plan has no place “" + place + "”",
                     "give it as in plan.json, such as sequence.sessions.0.installs.2.countedPulls");
         }

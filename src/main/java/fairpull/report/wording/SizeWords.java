@@ -37,7 +37,8 @@ public final class SizeWords {
                 + detectable(answer.detectableGain().getAsDouble(), unit) + ".";
     }
 
-    private static String detectable(double gain, String unit) {
+    /** {@return a detectable gain as it is printed wherever it is} */
+    static String detectable(double gain, String unit) {
         return Numbers.resolving(gain, unit).with(gain);
     }
 

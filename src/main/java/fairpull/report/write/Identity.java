@@ -10,7 +10,6 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sequence;
-import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,7 +50,7 @@ final class Identity {
                 own.refitScatter());
         Sequence order = plan.sequence();
         Sequence sequence = new Sequence(order.sessions().stream()
-                .map(session -> new Session(sessions.get(session.name()), session.installs())).toList(), order.origin(), order.seed(),
+                .map(session -> session.named(sessions.get(session.name()))).toList(), order.origin(), order.seed(),
                 order.pullIntervalS(), order.swapS(), order.setUpS());
         return new Plan("A back-to-back test", invented(plan.remark()), question, plan.analysis(), rig, sequence, plan.gates(), List.of());
     }

@@ -1,12 +1,13 @@
 package fairpull.report.write;
 
-import fairpull.domain.finding.Notice;
+import fairpull.domain.day.DayClock;
+import fairpull.domain.day.DayFit;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.proof.ProofAnswer;
 import fairpull.domain.proof.ProofQuestion;
-import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.DayWords;
 import fairpull.report.wording.PlanWords;
 import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.SizeWords;
@@ -18,9 +19,15 @@ public final class TextPlan {
     private TextPlan() {
     }
 
-    /** {@return what a sequence can see} */
-    public static String size(SizeQuestion question, SizeAnswer answer, String unit) {
-        return Lines.wrapped(SizeWords.paragraph(question, answer, unit), "");
+    /** {@return what a sequence can see, and when everything happens on its days} */
+    public static String size(SizeQuestion question, SizeAnswer answer, List<DayClock> days, String unit) {
+        return Lines.wrapped(SizeWords.paragraph(question, answer, unit), "") + clock(days);
+    }
+
+    private static String clock(List<DayClock> days) {
+        StringBuilder text = new StringBuilder(days.isEmpty() ? "" : "\n");
+        days.forEach(day -> text.append(Lines.wrapped(DayWords.day(day), "")));
+        return text.toString();
     }
 
     /** {@return what a simulation of a plan showed} */
@@ -37,8 +44,10 @@ public final class TextPlan {
      *
      * @param sealCode the code of its seal; empty where it is not sealed
      * @param size what its sequence can see; empty where it cannot be sized
+     * @param fit when everything happens, and what would make it fit
+     * @param warnings what a reader must know
      */
-    public static String check(Plan plan, Optional<String> sealCode, Optional<String> size, List<Notice> notices) {
+    public static String check(Plan plan, Optional<String> sealCode, Optional<String> size, DayFit fit, List<String> warnings) {
         StringBuilder text = new StringBuilder(Lines.wrapped(plan.title(), ""));
         if (!plan.remark().isEmpty()) {
             text.append(Lines.wrapped(plan.remark(), ""));
@@ -46,9 +55,17 @@ public final class TextPlan {
         text.append('\n').append(Lines.wrapped(PlanWords.paragraph(plan), ""));
         text.append(sealCode.map(code -> "Sealed, code " + code + ".").orElse("Not sealed.")).append('\n');
         size.ifPresent(seen -> text.append('\n').append(seen));
-        String unit = plan.question().deciding().unit().symbol();
-        text.append(notices.isEmpty() ? "" : "\n");
-        notices.forEach(notice -> text.append("- ").append(Lines.wrapped(NoticeWords.sentence(notice, unit), "  ").substring(2)));
+        text.append(clock(fit.days()));
+        text.append(warnings.isEmpty() ? "" : "\n");
+        warnings.forEach(warning -> text.append(item(warning)));
+        if (!fit.fits()) {
+            text.append('\n').append(DayWords.remediesHead(fit)).append('\n');
+            DayWords.remedies(plan, fit).forEach(remedy -> text.append(item(remedy)));
+        }
         return text.toString();
+    }
+
+    private static String item(String sentence) {
+        return "- " + Lines.wrapped(sentence, "  ").substring(2);
     }
 }

@@ -1,0 +1,108 @@
+package fairpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code search} from the command line: what it prints is what {@code size} prints. */
+class SearchVerbTest {
+    private static final String SCATTER = " --pull-scatter 1.2 --refit-scatter 0.6 --gain 3 --unit hp ";
+    private static final Pattern ROW = Pattern.compile(" *\\d+  ([AB]+) +(\\d+) +(\\d+)  (\\d.*?(?:h|min)) +([\\d.]+) .*");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--hours 6", "--hours 9 --drift linear --warm-ups 1-3", "--hours 7h --refit-df 11 --any-first --alpha 0.1",
+        "--hours 400min --sides one --power-wanted 0.9 --interval 4 --swap 35", "--hours 8 --one-way --refit-df 6"})
+    void everyFigureIsThatOfSize(String options) {
+        JsonNode front = run("search" + SCATTER + options + " --json").json().get("front");
+
+        assertThat(front).hasSizeGreaterThan(3).allSatisfy(row -> {
+            JsonNode size = size(row.get("sequence").asText(), row.get("pulls").asText(), row.get("warmUps").asText(), options, true).json();
+            for (String figure : List.of("minutes", "detectableGain", "power", "standardError", "degreesOfFreedom", "limit",
+                    "leastRandomisationP")) {
+                assertThat(row.get(figure)).as(figure).isEqualTo(size.get(figure));
+            }
+        });
+    }
+
+    @Test
+    void thePrintedFiguresAreThoseThatSizePrints() {
+        List<String> rows = run("search" + SCATTER + "--hours 8").succeeded().out().lines().filter(line -> ROW.matcher(line).matches()).toList();
+
+        assertThat(rows).hasSizeGreaterThan(8).allSatisfy(line -> {
+            Matcher row = ROW.matcher(line);
+            assertThat(row.matches()).isTrue();
+            String size = size(row.group(1), row.group(2), row.group(3), "", false).words();
+            assertThat(size).contains(" takes " + row.group(4).replace('\u202f', ' ') + ".").contains("the smallest gain found is " + row.group(5) + " hp.");
+        });
+    }
+
+    private static Run size(String order, String pulls, String warmUps, String options, boolean json) {
+        String kept = options.replaceAll("--(hours|warm-ups) \\S+|--any-first|--one-way", "");
+        return run("size --sequence " + order + " --pulls " + pulls + " --warm-ups " + warmUps + " --set-up 30" + SCATTER + kept
+                + (json ? " --json" : ""));
+    }
+
+    @Test
+    void theTableFitsAPageAndSaysWhatEachStepBuys() {
+        Run run = run("search" + SCATTER + "--hours 10 --money 2500 --per-hour 120 --per-pull 8 --per-swap 40 --set-up-cost 25");
+
+        assertThat(run.succeeded().out().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(run.words()).contains("What each step up buys:", "1 → 2", "for 1 more pull an install", "for 1 more install",
+                "the gain asked for, 3 hp, is found with that chance", "cost: hours × 120 + pulls, warm-ups too, × 8 + swaps × 40 + 25;");
+    }
+
+    @Test
+    void aGainOutOfReachIsSaid() {
+        assertThat(run("search" + SCATTER + "--hours 3").words()).contains("No day within the limits finds the gain asked for");
+    }
+
+    @Test
+    void aPartThatCannotComeOffIsToldWhatIsLost() {
+        Run run = run("search" + SCATTER + "--hours 6 --one-way");
+
+        assertThat(run.words()).contains("no return to A", "--refit-df").doesNotContain("ABA");
+        assertThat(run("search" + SCATTER + "--hours 6 --one-way --refit-df 8").words())
+                .contains("the record of refit scatter must stand for it", " AB ");
+    }
+
+    @Test
+    void moneyLimitsAndIsReckonedExactly() {
+        JsonNode front = run("search" + SCATTER + "--hours 10 --money 600 --per-hour 90 --per-pull 2 --per-swap 15 --set-up-cost 10 --json").json()
+                .get("front");
+
+        assertThat(front).isNotEmpty().allSatisfy(row -> {
+            int installs = row.get("sequence").asText().length();
+            int pulls = row.get("pulls").asInt() + row.get("warmUps").asInt();
+            double minutes = 30 + installs * pulls * 5 + (installs - 1) * 20;
+            assertThat(row.get("minutes").asDouble()).isEqualTo(minutes);
+            assertThat(row.get("cost").asDouble()).isEqualTo(minutes / 60 * 90 + installs * pulls * 2 + (installs - 1) * 15 + 10).isLessThanOrEqualTo(600);
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"--hours 0.5; shorter than one install, which takes 50 min",
+        "--hours 1; the shortest allowed day that can be judged takes 2 h 10 min", "--hours 6kg; no unit of time", "--hours six; expected hours",
+        "--hours -3; more than 0 hours", "--hours 6 --money 900; --money: a limit of money needs a cost",
+        "--hours 6 --money 10 --per-hour 100; the cheapest costs 217", "--hours 6 --first-a --any-first; contradicts --first-a",
+        "--hours 6 --one-way --counterbalanced; contradicts --one-way", "--hours 6 --one-way --any-first; contradicts --one-way",
+        "--hours 6 --pulls 10-2; ends before it begins", "--hours 6 --pulls two; such as 2-10",
+        "--hours 6 --max-swaps 1 --counterbalanced; no order of up to 10 installs satisfies them all", "--hours 6 --max-installs 2; --refit-df",
+        "--hours 6 --max-installs 11; between 2 and 10", "--hours 6 --max-swaps 0; --max-swaps", "--hours 6 --per-pull -1; --per-pull",
+        "--hours 6 --interval 0; --interval"})
+    void limitsThatCannotBeAreAnsweredInOneLine(String options, String said) {
+        run("search" + SCATTER + options).refused(2, said);
+    }
+
+    private static Run run(String line) {
+        List<Object> words = new ArrayList<>(List.of(line.strip().split(" +")));
+        return Run.of(words.toArray());
+    }
+}
