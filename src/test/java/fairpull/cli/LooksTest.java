@@ -69,6 +69,11 @@ class LooksTest {
         Run.of("judge", test, "--look", "--json").json();
         assertThat(SmallTest.read(test.resolve("log.jsonl")).split("\"look\"")).as("the same look is logged once").hasSize(2);
 
+        Path report = folder.resolve("look.html");
+        Run.of("report", test, "--out", report, "--without-identity").succeeded();
+        assertThat(SmallTest.read(report).replaceAll("[\\s\u202f]+", " ")).contains("Look 1 of 2 planned: judged at an error rate of 0.527 %",
+                "Looked at after 3 and 5 installs");
+
         take(test, 6, 10);
         JsonNode last = Run.of("judge", test, "--look", "--json").json();
         assertThat(last.get("look").get("number").asInt()).isEqualTo(2);

@@ -15,7 +15,7 @@ import java.util.List;
 
 /** Holds a plan against what a fair comparison has: a return to A, enough installs, an order that drift cannot pass for a gain. */
 public final class PlanReview {
-    /** Below these, bounds for known scatter keep the error rate only nearly (simulated: 5.6 % in place of 5 % at worst). */
+    /** Below these, bounds for known scatter keep the error rate only nearly (simulated: up to 5.9 % in place of 5 %). */
     private static final int FEW_DEGREES_OF_FREEDOM = 10;
 
     private final Plan plan;

@@ -19,7 +19,13 @@ public final class MethodWords {
 
     /** {@return the methods in sentences} */
     public static List<String> paragraphs(Plan plan, Finding finding) {
-        return List.of(measure(plan.question().deciding()), model(finding.settings()), inference(finding), shape(plan));
+        List<String> paragraphs = new ArrayList<>(List.of(measure(plan.question().deciding()), model(finding.settings()),
+                inference(finding)));
+        plan.looks().ifPresent(looks -> paragraphs.add(LookWords.planned(looks, plan.question().errorRate())
+                + " The error rate above is that of this look alone; its bound is worked out for known scatter and applied through its "
+                + "p-value, which with few degrees of freedom keeps the error rate of all looks only nearly."));
+        paragraphs.add(shape(plan));
+        return paragraphs;
     }
 
     private static String measure(Measure measure) {

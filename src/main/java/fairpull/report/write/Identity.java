@@ -38,7 +38,7 @@ final class Identity {
         }
         return new Judgement(plan(judgement.plan(), sessions), judgement.seal(), finding(judgement.deciding(), sessions),
                 judgement.withExcluded().map(finding -> finding(finding, sessions)), judgement.secondary(), claims, judgement.pulls(),
-                judgement.amendments().stream().map(Identity::amendment).toList(), judgement.notices());
+                judgement.amendments().stream().map(Identity::amendment).toList(), judgement.notices(), judgement.look());
     }
 
     private static Plan plan(Plan plan, Map<String, String> sessions) {
@@ -52,7 +52,8 @@ final class Identity {
         Sequence sequence = new Sequence(order.sessions().stream()
                 .map(session -> session.named(sessions.get(session.name()))).toList(), order.origin(), order.seed(),
                 order.pullIntervalS(), order.swapS(), order.setUpS());
-        return new Plan("A back-to-back test", invented(plan.remark()), question, plan.analysis(), rig, sequence, plan.gates(), List.of());
+        return new Plan("A back-to-back test", invented(plan.remark()), question, plan.analysis(), rig, sequence, plan.gates(), List.of(),
+                plan.looks());
     }
 
     /** That data are invented is no identity, and must never be lost. */

@@ -85,6 +85,15 @@ class ProofTest {
         assertThat(own.coverage().value()).isGreaterThan(0.95 - 3 * own.coverage().standardError());
     }
 
+    /** Through p-values the bounds are kept only nearly with few degrees of freedom and refit scatter that drowns pull scatter. */
+    @ParameterizedTest
+    @CsvSource({"ABABA, 3 5, OBRIEN_FLEMING", "ABABA, 3 5, POCOCK", "ABABABABA, 3 5 7 9, OBRIEN_FLEMING", "ABABABABA, 3 5 7 9, POCOCK"})
+    void atWorstTheErrorRatePassesFivePercentByLessThanOne(String order, String places, Looks.Spending spending) {
+        ProofAnswer worst = run(question(order, 5, JudgeSettings.plain(), levels(order, places, spending), Truth.plain(0.001, 1, 3),
+                CAMPAIGNS));
+        assertThat(worst.errorRate().value()).isBetween(0.05, 0.06 + 3 * worst.errorRate().standardError());
+    }
+
     /** The sizing's power is exact in both cases: known scatter, and refit scatter that is always seen. */
     @ParameterizedTest
     @CsvSource({"ABABA, 1, 0.5, inf, 2", "ABA, 1, 0.5, inf, 2.5", "ABABA, 0.01, 1, 0, 3", "ABABABA, 0.01, 1, 0, 2"})
