@@ -37,7 +37,8 @@ public record ChangePoint(int first, double pValue, double before, double after)
         for (int k = first; k < values.length; k++) {
             sumAfter += centred[k];
         }
-        return new ChangePoint(first, shareOfSteady(values.length, statistic(centred), seed), mean - sumAfter / first, mean + sumAfter / (values.length - first));
+        double p = shareOfSteady(values.length, statistic(centred), seed);
+        return new ChangePoint(first, p, mean - sumAfter / first, mean + sumAfter / (values.length - first));
     }
 
     private static double[] centred(double[] values) {

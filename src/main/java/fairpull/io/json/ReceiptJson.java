@@ -2,11 +2,14 @@ package fairpull.io.json;
 
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Scatter;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What was done, as JSON: the answers of the verbs that write. */
 public final class ReceiptJson {
@@ -25,9 +28,19 @@ public final class ReceiptJson {
     }
 
     /** {@return a test that was made} */
-    public static String made(String folder, Plan plan, int countedPulls) {
+    public static String made(String folder, Plan plan, int countedPulls, List<String> scatterSaid) {
         return Tree.empty().text("test", folder).text("title", plan.title()).text("sequence", plan.sequence().letters())
-                .whole("countedPulls", countedPulls).document();
+                .whole("countedPulls", countedPulls).tree("scatter", Tree.empty().tree("pull", tree(plan.rig().pullScatter()))
+                        .tree("refit", tree(plan.rig().refitScatter())).texts("sentences", scatterSaid)).document();
+    }
+
+    /** A figure with its origin; no key at all where there is none. */
+    private static Tree tree(Optional<Scatter> scatter) {
+        Tree tree = Tree.empty();
+        scatter.ifPresent(known -> tree.number("standardDeviationSi", known.standardDeviationSi())
+                .number("degreesOfFreedom", known.degreesOfFreedom())
+                .text("origin", known.origin().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+        return tree;
     }
 
     /** {@return a plan that was sealed} */

@@ -1,7 +1,8 @@
 package fairpull.io.table;
 
-import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.InputException;
+import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.rig.Baseline;
 import fairpull.io.table.Sample.SampleRow;
 import java.nio.file.Path;
@@ -47,8 +48,8 @@ public final class BaselineReader {
         Delimiter delimiter = PullTableReader.delimiter(source);
         List<SampleRow> rows = PullTableReader.rows(source, delimiter);
         if (rows.size() < 2) {
-            throw new InputException(Place.of(file), rows.isEmpty() ? "the file holds nothing but blanks" : "there is no pull below the header",
-                    "write a header with session, install, pull and value, and one row a pull below it");
+            String problem = rows.isEmpty() ? "the file holds nothing but blanks" : "there is no pull below the header";
+            throw new InputException(Place.of(file), problem, "write a header with session, install, pull and value, and one row a pull");
         }
         List<SampleRow> data = rows.subList(1, rows.size());
         Map<String, Integer> places = places(file, rows.get(0));
