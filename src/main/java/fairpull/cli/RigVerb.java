@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "rig", synopsisSubcommandLabel = "ACTION", subcommands = {RigVerb.Add.class, RigVerb.Show.class, RigVerb.Report.class},
         description = "Keeps what a rig is known to scatter: from baselines of an unchanged car, repeated over installs and sessions. "
                 + "Records of one rig, measure, correction, bandwidth and manner of strapping pool; others stay apart.",
-        footerHeading = "%nFor instance:%n", footer = {"  fairpull rig add demo-data/baselines.csv --records my-rig --name "
+        footerHeading = "%nFor instance:%n", footer = {"  fairpull rig add baselines.csv --records my-rig --name "
                 + "\"rollers 1\" \\",
             "      --measure \"mean power 3000-6500 rpm in hp\" --level 190hp --restrapped",
             "  fairpull rig show --records my-rig"})
@@ -41,7 +41,7 @@ final class RigVerb implements Runnable {
     /** {@code rig add}: takes baselines in. */
     @Command(name = "add", description = "Adds baselines: a plain table (columns install and value; session, pull and part where known; "
             + "sessions named by dates such as 2026-03-14 are put in order), or the A installs of a test.",
-            footer = {"  fairpull rig add demo-data/baselines.csv --records my-rig --name \"rollers 1\" \\",
+            footer = {"  fairpull rig add baselines.csv --records my-rig --name \"rollers 1\" \\",
                 "      --measure \"mean power 3000-6500 rpm in hp\" --level 190hp --restrapped"})
     static final class Add extends Verb {
         @Parameters(arity = "0..1", paramLabel = "TABLE", description = "The table, one row a pull, values in the unit of the measure.")

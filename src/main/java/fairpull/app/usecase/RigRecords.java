@@ -162,23 +162,24 @@ public final class RigRecords {
         if (!(levelSi > 0 && level > 0)) {
             throw new UsageException("--level", "must be above 0");
         }
-        BaselineScatter found = scatter(source, level);
-        double ratio = found.mean() / level;
-        if (!(ratio < MOST_OFF_LEVEL && ratio > 1 / MOST_OFF_LEVEL)) {
-            throw new InputException(Place.of(source.name()), "the mean of the values, " + (float) found.mean() + " "
-                    + measure.unit().symbol() + ", is not near the level " + (float) level + " " + measure.unit().symbol(),
-                    "look whether the values are in the unit of --measure, and --level is that of this car");
-        }
-        return new RigRecord(key, source.name(), Sha256.of(source.baseline().sessions().toString()), now, levelSi, ratio, found.scatter(),
-                BaselineScatter.installMeans(source.baseline(), level));
-    }
-
-    private static BaselineScatter scatter(Source source, double level) {
+        checkLevel(source, measure, level);
         try {
-            return BaselineScatter.of(source.baseline(), level);
+            BaselineScatter found = BaselineScatter.of(source.baseline(), level);
+            return new RigRecord(key, source.name(), Sha256.of(source.baseline().sessions().toString()), now, levelSi, found.mean() / level,
+                    found.scatter(), BaselineScatter.installMeans(source.baseline(), level));
         } catch (IllegalArgumentException notEstimable) {
             throw new InputException(Place.of(source.name()), notEstimable.getMessage(),
                     "a rig record needs at least two pulls that differ, with the digits that the rig gave");
+        }
+    }
+
+    private static void checkLevel(Source source, Measure measure, double level) {
+        double mean = source.baseline().sessions().stream().flatMap(session -> session.installs().stream())
+                .flatMap(install -> install.values().stream()).mapToDouble(value -> value).average().orElseThrow();
+        if (!(mean < MOST_OFF_LEVEL * level && mean > level / MOST_OFF_LEVEL)) {
+            throw new InputException(Place.of(source.name()), "the mean of the values, " + (float) mean + " " + measure.unit().symbol()
+                    + ", is not near the level " + (float) level + " " + measure.unit().symbol(),
+                    "look whether the values are in the unit of --measure, and --level is that of this car");
         }
     }
 

@@ -29,8 +29,8 @@ public record RigRecord(RigKey key, String source, String dataSha256, OffsetDate
      */
     public record InstallMean(String session, String install, int pulls, double mean) {
         public InstallMean {
-            if (session.isBlank() || install.isBlank() || pulls < 1 || !Double.isFinite(mean)) {
-                throw new IllegalArgumentException("an install mean needs session, install, at least one pull and a finite mean");
+            if (session.isBlank() || install.isBlank() || pulls < 1 || !(mean > 0) || Double.isInfinite(mean)) {
+                throw new IllegalArgumentException("an install mean needs session, install, at least one pull and a mean above 0");
             }
         }
     }

@@ -33,6 +33,9 @@ public record BaselineScatter(double mean, List<LayerScatter> scatter) {
      *     scatter is as large as the level
      */
     public static BaselineScatter of(Baseline baseline, double level) {
+        if (baseline.pulls() < 2) {
+            throw new IllegalArgumentException("one value has no scatter");
+        }
         if (baseline.sessions().stream().flatMap(session -> session.installs().stream()).flatMap(install -> install.values().stream())
                 .distinct().count() < 2) {
             throw new IllegalArgumentException("all values are equal");

@@ -55,7 +55,7 @@ public final class RigSummary {
     /** {@return the evidence for a key among some records; empty where none matches} */
     public static Optional<RigEvidence> matching(RigKey key, List<RigRecord> records) {
         List<RigRecord> found = records.stream().filter(record -> record.key().matches(key)).toList();
-        return found.isEmpty() ? Optional.empty() : Optional.of(of(key, found));
+        return found.isEmpty() ? Optional.empty() : Optional.of(of(found.get(0).key(), found));
     }
 
     private static RigEvidence of(RigKey key, List<RigRecord> records) {

@@ -30,17 +30,20 @@ public final class ReceiptJson {
     /** {@return a test that was made} */
     public static String made(String folder, Plan plan, int countedPulls, List<String> scatterSaid) {
         return Tree.empty().text("test", folder).text("title", plan.title()).text("sequence", plan.sequence().letters())
-                .whole("countedPulls", countedPulls).tree("scatter", Tree.empty().tree("pull", tree(plan.rig().pullScatter()))
-                        .tree("refit", tree(plan.rig().refitScatter())).texts("sentences", scatterSaid)).document();
+                .whole("countedPulls", countedPulls).tree("scatter", scatter(plan, scatterSaid)).document();
     }
 
-    /** A figure with its origin; no key at all where there is none. */
-    private static Tree tree(Optional<Scatter> scatter) {
+    private static Tree scatter(Plan plan, List<String> said) {
         Tree tree = Tree.empty();
-        scatter.ifPresent(known -> tree.number("standardDeviationSi", known.standardDeviationSi())
+        figure(tree, "pull", plan.rig().pullScatter());
+        figure(tree, "refit", plan.rig().refitScatter());
+        return tree.texts("sentences", said);
+    }
+
+    private static void figure(Tree tree, String key, Optional<Scatter> scatter) {
+        scatter.ifPresentOrElse(known -> tree.tree(key, Tree.empty().number("standardDeviationSi", known.standardDeviationSi())
                 .number("degreesOfFreedom", known.degreesOfFreedom())
-                .text("origin", known.origin().name().toLowerCase(Locale.ROOT).replace('_', '-')));
-        return tree;
+                .text("origin", known.origin().name().toLowerCase(Locale.ROOT).replace('_', '-'))), () -> tree.nothing(key));
     }
 
     /** {@return a plan that was sealed} */

@@ -125,6 +125,10 @@ public final class BaselineReader {
             throw new InputException(Place.of(file, row.line(), "value"), cell.isEmpty() ? "the cell is blank"
                     : "“" + cell + "” is not a number", "write a plain number with a decimal " + mark.id() + ", or leave the row out");
         }
+        if (!(number > 0)) {
+            throw new InputException(Place.of(file, row.line(), "value"), "a value of a baseline lies above 0, this one is " + cell,
+                    "scatter is reckoned relative to the level; correct the cell or leave the row out");
+        }
         return number;
     }
 

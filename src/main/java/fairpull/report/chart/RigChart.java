@@ -18,6 +18,8 @@ public final class RigChart {
     private static final double LEFT = 64;
     private static final double RIGHT = 650;
     private static final int MOST_LINES = 6;
+    /** In percent: nothing finer is worth an axis. */
+    private static final double SMALLEST_SPAN = 0.01;
     /** Lines nearer than this have one text together. */
     private static final double APART = 14;
 
@@ -46,7 +48,7 @@ public final class RigChart {
                 chart.points().stream().mapToDouble(RigEvidence.Point::value)).sorted().toArray();
         double low = 100 * shown[0];
         double high = 100 * shown[shown.length - 1];
-        double margin = Math.max((high - low) * 0.08, Math.max(Math.abs(high), 1) * 1e-9);
+        double margin = Math.max((high - low) * 0.08, SMALLEST_SPAN - (high - low));
         return new Scale(low - margin, high + margin, BOTTOM, TOP);
     }
 
@@ -116,7 +118,8 @@ public final class RigChart {
         double y = values.at(100 * share);
         shapes.add(line(new Point(LEFT, y), new Point(RIGHT, y), Role.GATE, 1.4, dash));
         if (!text.isEmpty()) {
-            shapes.add(words(new Point(RIGHT + 8, y + 4), text, Role.GATE, Shape.Anchor.START));
+            String fitting = LetterWidths.fit(text, Shape.Type.SMALL, Drawing.WIDTH - RIGHT - 10);
+            shapes.add(words(new Point(RIGHT + 8, y + 4), fitting, Role.GATE, Shape.Anchor.START));
         }
     }
 

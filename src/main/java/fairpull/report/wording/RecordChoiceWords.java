@@ -19,9 +19,10 @@ public final class RecordChoiceWords {
         sentences.add("Rig record used: " + RigWords.key(evidence.key()) + ".");
         for (Layer layer : List.of(Layer.PULL, Layer.REFIT)) {
             sentences.add(evidence.of(layer)
-                    .map(known -> RigWords.layer(layer) + " scatter " + RigWords.percent(known.share()) + " of the expected level, "
+                    .map(known -> (layer == Layer.PULL ? "Pull scatter " : "Refit scatter "
+                            + "") + RigWords.percent(known.share()) + " of the expected level, "
                             + Numbers.withDegreesOfFreedom(known.degreesOfFreedom()))
-                    .orElse("it does not tell " + RigWords.layer(layer) + " scatter, which the test judges by its own data") + ".");
+                    .orElse("It does not tell " + RigWords.layer(layer) + " scatter, which the test judges by its own data") + ".");
         }
         evidence.change().filter(RigEvidence.Change::looksChanged).ifPresent(change -> sentences.add("Careful: the rig looks changed from "
                 + "session " + change.fromSession() + " on (" + Numbers.p(change.pValue()) + ")."));

@@ -150,9 +150,9 @@ public final class RigWords {
         limit(evidence.repeatabilityLimit(Layer.PULL), "in one install").ifPresent(limits::add);
         limit(evidence.repeatabilityLimit(Layer.REFIT), "refitted on one day").ifPresent(limits::add);
         limit(evidence.repeatabilityLimit(Layer.DAY), "on two days").ifPresent(limits::add);
-        return limits.isEmpty() ? Optional.empty() : Optional.of("Two single pulls of an unchanged car lie within "
-                + "" + String.join(", ", limits)
-                + " of each other 19 times in 20 (repeatability limit, 2.77 standard deviations).");
+        return limits.isEmpty() ? Optional.empty() : Optional.of("Two single pulls of an unchanged car lie this near to each other "
+                + "19 times "
+                + "in 20: " + String.join(", ", limits) + " (repeatability limit, 2.77 standard deviations).");
     }
 
     private static Optional<String> limit(OptionalDouble share, String where) {
