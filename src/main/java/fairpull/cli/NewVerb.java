@@ -5,7 +5,6 @@ import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
-import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -95,10 +94,10 @@ final class NewVerb extends Verb {
                 JudgingOptions.constant("--correction", correction, Correction.values()), expected, worthwhile, judging.sides(),
                 judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions);
         NewTest.RigTyped typedRig = new NewTest.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
-                scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf);
+                scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf, scatter.records, scatter.startingGuess);
         String name = title == null ? nameOf(folder) : title;
-        Plan plan = NewTest.make(folder, new NewTest.Request(name, remark, asked, typedRig, order.typed()));
-        answer(Receipt.made(folder, plan));
+        NewTest.Made made = NewTest.make(folder, new NewTest.Request(name, remark, asked, typedRig, order.typed()));
+        answer(Receipt.made(folder, made));
     }
 
     private static String nameOf(Path folder) {
@@ -123,6 +122,14 @@ final class NewVerb extends Verb {
 
         @Option(names = "--pull-df", paramLabel = "N", description = "Degrees of freedom behind it.")
         private String pullDf;
+
+        @Option(names = "--record", paramLabel = "FOLDER", description = "Take both scatters from the rig record in this folder that "
+                + "matches rig name, measure, correction and straps (see `fairpull rig`); needs --expected.")
+        private Path records;
+
+        @Option(names = "--starting-guess", description = "Take a labelled guess where no record is given or none matches: pull 0.7%% "
+                + "(engine bench 0.5%%), refit 1.0%%, 4 degrees of freedom; no source.")
+        private boolean startingGuess;
     }
 
     /** The order and its clock. */

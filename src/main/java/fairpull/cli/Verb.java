@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What every verb has: help, the choice of JSON, and the way to print an answer. */
@@ -16,9 +15,6 @@ import picocli.CommandLine.Spec;
 abstract class Verb implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
-
-    @ParentCommand
-    private CommandLineProgram program;
 
     @Option(names = "--json", description = "Print one JSON document and nothing else.")
     private boolean json;
@@ -51,12 +47,12 @@ abstract class Verb implements Callable<Integer> {
 
     /** {@return now, to the second, with the zone's offset} */
     protected final OffsetDateTime now() {
-        return program.now();
+        return program().now();
     }
 
     /** {@return the program this verb belongs to} */
     protected final CommandLineProgram program() {
-        return program;
+        return (CommandLineProgram) spec.root().userObject();
     }
 
     /** {@return the options that were typed, by their first name} */

@@ -89,6 +89,14 @@ class ArchitectureTest {
     }
 
     @Test
+    void theRigRecordSeesStatisticsAlone() {
+        check(noClasses().that().resideInAPackage("fairpull.engine.rig..").should().dependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.planning..", "fairpull.engine.judging..", "fairpull.engine.curve.."));
+        check(noClasses().that().resideInAnyPackage("fairpull.engine.stats..", "fairpull.engine.planning..", "fairpull.engine.judging..")
+                .should().dependOnClassesThat().resideInAPackage("fairpull.engine.rig.."));
+    }
+
+    @Test
     void domainUsesValueTypesOnly() {
         check(classes().that().resideInAPackage("fairpull.domain..").should().onlyDependOnClassesThat()
                 .resideInAnyPackage("fairpull.domain..", "java.lang..", "java.util..", "java.time..", "java.math.."));

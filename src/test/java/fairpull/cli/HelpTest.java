@@ -21,7 +21,7 @@ class HelpTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "demo"})
+    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "rig", "demo"})
     void fitsATerminalAndShowsAWorkedLine(String verb) {
         Run help = Run.of(verb, "--help").succeeded();
 
@@ -53,7 +53,10 @@ class HelpTest {
         SmallTest.write(folder.resolve("pulls.csv"), "install,part,pull,minutes,value\nA1,A,1,0,100\nA1,A,2,5,101\nB1,B,1,30,103\nB1,B,2,35,104\n"
                 + "A2,A,1,60,100.5\nA2,A,2,65,100.7\nB2,B,1,90,104\n");
 
-        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report")) {
+        SmallTest.write(folder.resolve("baselines.csv"), "session,install,pull,value\n2026-01-12,A1,1,190.1\n2026-01-12,A1,2,191.4\n"
+                + "2026-01-12,A2,1,192.0\n2026-01-19,A1,1,189.2\n2026-01-19,A2,1,190.3\n");
+
+        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report", "rig")) {
             List<List<Object>> lines = workedLines(verb);
             assertThat(lines).as(verb).isNotEmpty();
             lines.forEach(line -> Run.of(line.toArray()).succeeded());
@@ -82,6 +85,6 @@ class HelpTest {
         if (word.equals("exports/*.csv")) {
             return Stream.of(folder.resolve("exports").toFile().list()).sorted().map(name -> folder.resolve("exports").resolve(name));
         }
-        return Stream.of(word.matches("pump-test(\\.html)?|\\w+\\.csv") ? folder.resolve(word) : word);
+        return Stream.of(word.matches("pump-test(\\.html)?|my-rig|\\w+\\.csv") ? folder.resolve(word) : word);
     }
 }

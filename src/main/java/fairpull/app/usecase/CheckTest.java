@@ -35,6 +35,9 @@ public final class CheckTest {
         List<Notice> notices = new ArrayList<>(Integrity.check(test, content));
         notices.removeIf(notice -> notice.code() == Code.NOT_SEALED);
         notices.addAll(PlanReview.review(plan));
+        if (plan.rig().leansOnAGuess()) {
+            notices.add(Notice.of(Code.STARTING_GUESS_USED));
+        }
         String unit = plan.question().deciding().unit().symbol();
         DayFit fit = DayReview.of(plan);
         List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit))

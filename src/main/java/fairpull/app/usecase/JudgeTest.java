@@ -153,6 +153,9 @@ public final class JudgeTest {
             notices.add(Notice.of(Code.CORRECTION_UNKNOWN));
         }
         notices.addAll(evidence.air());
+        if (plan.rig().leansOnAGuess()) {
+            notices.add(Notice.of(Code.STARTING_GUESS_USED));
+        }
         name(notices, Code.MEASURE_NOT_SEEN,
                 plan.question().further().stream().filter(measure -> !evidence.canBeTabled(measure)).map(Measure::name).toList());
         if (plan.rig().refitScatter().filter(Scatter::isRecord).isPresent()) {

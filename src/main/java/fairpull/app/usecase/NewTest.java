@@ -68,9 +68,11 @@ public final class NewTest {
      * @param pullDf its degrees of freedom
      * @param refitScatter scatter of refits
      * @param refitDf its degrees of freedom
+     * @param records the folder of rig records to take the matching one from
+     * @param startingGuess whether a labelled guess is taken where there is no record
      */
     public record RigTyped(String name, Rig.Kind kind, String gear, String pullScatter, String pullDf, String refitScatter,
-            String refitDf) {
+            String refitDf, Path records, boolean startingGuess) {
     }
 
     /**
@@ -101,15 +103,23 @@ public final class NewTest {
     public record HoursTyped(String start, String end, List<String> breaks) {
     }
 
-    /** Makes the test in a folder; returns its plan. */
-    public static Plan make(Path folder, Request request) throws IOException {
-        Plan plan = plan(request);
-        TestFolder.create(folder, plan);
-        return plan;
+    /**
+     * A plan, and where its scatter is from.
+     *
+     * @param plan the plan
+     * @param scatterSaid where its scatter figures are from, in sentences; empty where they were typed in or there are none
+     */
+    public record Made(Plan plan, List<String> scatterSaid) {
     }
 
-    /** {@return the plan that a request describes} */
-    public static Plan plan(Request request) {
+    /** Makes the test in a folder; returns its plan. */
+    public static Made make(Path folder, Request request) throws IOException {
+        Made made = plan(request);
+        TestFolder.create(folder, made.plan());
+        return made;
+    }
+
+    private static Made plan(Request request) throws IOException {
         try {
             Asked asked = request.question();
             Measure deciding = MeasureText.parse(asked.measure(), asked.correction());
@@ -117,10 +127,12 @@ public final class NewTest {
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Typed.levelSi("--expected", asked.expected(), deciding));
             Typed typed = new Typed(deciding, expected);
-            Rig rig = rig(request.rig(), typed);
-            return new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
+            PlanScatter scatter = PlanScatter.of(request.rig(), deciding, expected, !request.order().strapsStay());
+            Rig rig = rig(request.rig(), scatter);
+            Plan plan = new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
                     StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()));
+            return new Made(plan, scatter.said());
         } catch (IllegalArgumentException contradiction) {
             throw new UsageException("plan", contradiction.getMessage());
         }
@@ -140,10 +152,9 @@ public final class NewTest {
                 asked.powerWanted(), claims);
     }
 
-    private static Rig rig(RigTyped rig, Typed typed) {
-        return new Rig(rig.name(), rig.kind(), OptionalDouble.empty(), rig.gear(), OptionalDouble.empty(), List.of(),
-                typed.scatter("--pull-scatter", rig.pullScatter(), "--pull-df", rig.pullDf()),
-                typed.scatter("--refit-scatter", rig.refitScatter(), "--refit-df", rig.refitDf()));
+    private static Rig rig(RigTyped rig, PlanScatter scatter) {
+        return new Rig(rig.name(), rig.kind(), OptionalDouble.empty(), rig.gear(), OptionalDouble.empty(), List.of(), scatter.pull(),
+                scatter.refit());
     }
 
     private static Sequence sequence(OrderTyped order) {

@@ -23,10 +23,12 @@ public final class Receipt {
     }
 
     /** {@return the answer after a test was made} */
-    public static Answer made(Path folder, Plan plan) {
+    public static Answer made(Path folder, NewTest.Made made) {
+        Plan plan = made.plan();
         int pulls = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
+        String scatter = made.scatterSaid().isEmpty() ? "" : "\n" + String.join(" ", made.scatterSaid());
         return new Answer("Made " + folder + ": " + plan.sequence().letters() + ", " + pulls + " counted pulls. Next: fairpull check "
-                + folder, ReceiptJson.made(folder.toString(), plan, pulls));
+                + folder + scatter, ReceiptJson.made(folder.toString(), plan, pulls, made.scatterSaid()));
     }
 
     /** {@return the answer after a plan was sealed} */

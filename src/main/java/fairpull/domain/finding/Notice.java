@@ -66,6 +66,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         AMENDED_AFTER_DATA(Severity.WARNING),
         /** No rig record for a further measure: it is judged by its own data. Names: measures. */
         NO_RECORD_FOR_MEASURE(Severity.INFORMATION),
+        /** Scatter figures that the judgement leans on are a starting guess, no record of any rig. */
+        STARTING_GUESS_USED(Severity.WARNING),
         /** A further measure without enough values to be judged. Names: measures. */
         MEASURE_NOT_SEEN(Severity.WARNING),
         /** Gates that did not hold. Names: pulls. */

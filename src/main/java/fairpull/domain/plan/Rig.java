@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the car is measured on, and what is known of its scatter.
@@ -31,5 +32,10 @@ public record Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, Stri
         sensors = List.copyOf(sensors);
         sweepRateRadPerS2.ifPresent(rate -> Checks.positive("the sweep rate", rate));
         tyrePressurePa.ifPresent(pressure -> Checks.positive("the tyre pressure", pressure));
+    }
+
+    /** {@return whether a scatter that takes part in the judgement is a starting guess} */
+    public boolean leansOnAGuess() {
+        return Stream.of(pullScatter, refitScatter).flatMap(Optional::stream).anyMatch(scatter -> scatter.isRecord() && scatter.isGuess());
     }
 }

@@ -20,6 +20,11 @@ public record Scatter(double standardDeviationSi, double degreesOfFreedom, Origi
         }
     }
 
+    /** {@return whether nobody measured this figure} */
+    public boolean isGuess() {
+        return origin == Origin.STARTING_GUESS;
+    }
+
     /** {@return whether this figure takes part in the judgement, or only in planning} */
     public boolean isRecord() {
         return degreesOfFreedom > 0;

@@ -10,11 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Reads a text from a stranger: no longer than it may be, and UTF-8 or nothing. */
-final class Bounded {
+public final class Bounded {
     private Bounded() {
     }
 
-    static String text(Path file, long mostBytes) throws IOException {
+    /** {@return the text of a file, UTF-8 and no longer than it may be} */
+    public static String text(Path file, long mostBytes) throws IOException {
         return text(ByteBuffer.wrap(bytes(file, mostBytes)), file);
     }
 

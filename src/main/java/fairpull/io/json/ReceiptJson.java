@@ -2,11 +2,14 @@ package fairpull.io.json;
 
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Scatter;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What was done, as JSON: the answers of the verbs that write. */
 public final class ReceiptJson {
@@ -25,9 +28,22 @@ public final class ReceiptJson {
     }
 
     /** {@return a test that was made} */
-    public static String made(String folder, Plan plan, int countedPulls) {
+    public static String made(String folder, Plan plan, int countedPulls, List<String> scatterSaid) {
         return Tree.empty().text("test", folder).text("title", plan.title()).text("sequence", plan.sequence().letters())
-                .whole("countedPulls", countedPulls).document();
+                .whole("countedPulls", countedPulls).tree("scatter", scatter(plan, scatterSaid)).document();
+    }
+
+    private static Tree scatter(Plan plan, List<String> said) {
+        Tree tree = Tree.empty();
+        figure(tree, "pull", plan.rig().pullScatter());
+        figure(tree, "refit", plan.rig().refitScatter());
+        return tree.texts("sentences", said);
+    }
+
+    private static void figure(Tree tree, String key, Optional<Scatter> scatter) {
+        scatter.ifPresentOrElse(known -> tree.tree(key, Tree.empty().number("standardDeviationSi", known.standardDeviationSi())
+                .number("degreesOfFreedom", known.degreesOfFreedom())
+                .text("origin", known.origin().name().toLowerCase(Locale.ROOT).replace('_', '-'))), () -> tree.nothing(key));
     }
 
     /** {@return a plan that was sealed} */

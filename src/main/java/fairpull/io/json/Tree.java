@@ -67,6 +67,12 @@ final class Tree {
         return this;
     }
 
+    /** A record of the domain, as files hold it. */
+    Tree record(String key, Object value) {
+        node.set(key, Mapper.strict().valueToTree(value));
+        return this;
+    }
+
     Tree texts(String key, List<String> values) {
         ArrayNode array = node.putArray(key);
         values.forEach(array::add);

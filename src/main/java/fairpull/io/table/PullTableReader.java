@@ -53,7 +53,7 @@ public final class PullTableReader {
         return new PullTable(options.unit(), options.covariates(), pulls);
     }
 
-    private static Delimiter delimiter(TextSource source) {
+    static Delimiter delimiter(TextSource source) {
         Delimiter best = Delimiter.COMMA;
         long most = 0;
         for (Delimiter delimiter : Delimiter.values()) {
@@ -67,7 +67,7 @@ public final class PullTableReader {
         return best;
     }
 
-    private static List<SampleRow> rows(TextSource source, Delimiter delimiter) {
+    static List<SampleRow> rows(TextSource source, Delimiter delimiter) {
         List<SampleRow> rows = new ArrayList<>();
         Rows.visit(source, delimiter, row -> {
             if (rows.size() > MAXIMUM_PULLS) {

@@ -32,6 +32,14 @@ record TableHeader(int line, int width, Map<String, Integer> places) {
      * @throws InputException if a name stands twice or a wanted column is missing
      */
     static TableHeader of(String file, Sample.SampleRow row, TableOptions options) {
+        Map<String, Integer> places = places(file, row);
+        TableHeader header = new TableHeader(row.line(), row.cells().size(), places);
+        header.require(file, options);
+        return header;
+    }
+
+    /** The place of each named column, by its name in small letters; refuses a name that stands twice. */
+    static Map<String, Integer> places(String file, Sample.SampleRow row) {
         Map<String, Integer> places = new LinkedHashMap<>();
         for (int column = 0; column < row.cells().size(); column++) {
             String name = folded(row.cell(column));
@@ -39,9 +47,7 @@ record TableHeader(int line, int width, Map<String, Integer> places) {
                 throw new InputException(Place.of(file, row.line(), name), "two columns have this name", "rename one of them");
             }
         }
-        TableHeader header = new TableHeader(row.line(), row.cells().size(), places);
-        header.require(file, options);
-        return header;
+        return places;
     }
 
     int place(String name) {

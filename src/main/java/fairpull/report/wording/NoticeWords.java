@@ -57,6 +57,9 @@ public final class NoticeWords {
                     + "; restore the mapping, or import those pulls again.";
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
+            case STARTING_GUESS_USED -> "The scatter taken from outside this test is a starting guess, engineering judgement with "
+                    + "no source "
+                    + "and no record of this rig; baselines of the rig (fairpull rig add) would put its own figure in its place.";
             case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice) + "; the exports may lack its channel.";
             case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY, PLAN_LOOK_APPROXIMATE ->
                     LookWords.sentence(notice);

@@ -42,7 +42,12 @@ public final class PlanWords {
 
     /** {@return how the value of a pull comes about} */
     public static String definition(Measure measure) {
-        return measure.definition().match(new Definition.Cases<String>() {
+        return definition(measure.definition());
+    }
+
+    /** {@return how a value defined like that comes about} */
+    public static String definition(Definition definition) {
+        return definition.match(new Definition.Cases<String>() {
             @Override
             public String meanOverBand(Definition.MeanOverBand band) {
                 return "mean " + band.quantity().words() + " over " + rpm(band.lowRadPerS()) + " to " + rpm(band.highRadPerS())

@@ -41,11 +41,13 @@ public final class HtmlReport {
         page.put("identity", options.withoutIdentity() ? Identity.NOTE : "");
         page.put("styles", Palette.styleSheet());
         page.put("cards", cards);
-        page.put("seal", SealWords.seal(shown));
+        page.put("footer", SealWords.seal(shown) + ". Made from the files of the test, from which it can be made again. It holds "
+                + "for this car, "
+                + "this rig and the sessions shown, and for nothing else.");
         return filled(page);
     }
 
-    private static String filled(Map<String, Object> page) {
+    static String filled(Map<String, Object> page) {
         StringWriter out = new StringWriter();
         try {
             TEMPLATES.getTemplate("report.ftlh").process(page, out);

@@ -5,12 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Part;
+import fairpull.domain.rig.RigEvidence;
+import fairpull.domain.rig.RigKey;
+import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.report.Examples;
 import fairpull.report.Findings;
 import fairpull.report.wording.Numbers;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -89,6 +95,24 @@ class LayoutTest {
             assertLegible(TippingScale.draw(finding).orElseThrow());
         }
         assertThat(TippingScale.draw(Findings.noDifference(List.of()))).isEmpty();
+    }
+
+    @Test
+    void rigChartsOfAnySizeAreLegible() {
+        Random random = new Random(20260602);
+        for (int points = 2; points <= 80; points++) {
+            for (double spread : new double[] {1e-9, 1e-4, 0.006, 0.3}) {
+                int perSession = 1 + random.nextInt(4);
+                List<RigEvidence.Point> means = IntStream.range(0, points).mapToObj(place -> new RigEvidence.Point("a session of no date "
+                        + place / perSession, "A1", 1 + spread * random.nextGaussian(), random.nextInt(9) == 0)).toList();
+                double sigma = random.nextInt(5) == 0 ? 0 : spread * random.nextDouble();
+                RigEvidence.Chart chart = new RigEvidence.Chart(means, 1, sigma, 1 - 3 * sigma, 1 + 3 * sigma, Optional.empty());
+                RigEvidence.Change change = new RigEvidence.Change(means.get(points / 2).session(), 0.01, 1, 1.01, points);
+                RigKey key = new RigKey("any", new Definition.Peak(Quantity.POWER), "", Correction.NONE, OptionalDouble.empty(), true);
+
+                assertLegible(RigChart.draw(new RigEvidence(key, List.of(), List.of(), Optional.of(chart), Optional.of(change))).orElseThrow());
+            }
+        }
     }
 
     private static List<Drawing> drawings(Judgement judgement) {
