@@ -30,7 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(name = "fairpull", mixinStandardHelpOptions = true, versionProvider = CommandLineProgram.VersionText.class,
         description = "Plans a fair back-to-back power test, judges it, and says what would overturn the answer.",
         subcommands = {SizeVerb.class, NewVerb.class, CheckVerb.class, SealVerb.class, ImportVerb.class, NoteVerb.class, AmendVerb.class,
-            ExcludeVerb.class, JudgeVerb.class, ReportVerb.class, CorrectVerb.class, ProveVerb.class, DemoVerb.class},
+            ExcludeVerb.class, JudgeVerb.class, ReportVerb.class, CorrectVerb.class, SoakVerb.class, ProveVerb.class, DemoVerb.class},
         synopsisSubcommandLabel = "VERB", footer = {"",
             "A first test:",
             "  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 --gain 3",

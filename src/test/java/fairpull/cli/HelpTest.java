@@ -21,7 +21,7 @@ class HelpTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "demo"})
+    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "soak", "demo"})
     void fitsATerminalAndShowsAWorkedLine(String verb) {
         Run help = Run.of(verb, "--help").succeeded();
 
@@ -53,7 +53,7 @@ class HelpTest {
         SmallTest.write(folder.resolve("pulls.csv"), "install,part,pull,minutes,value\nA1,A,1,0,100\nA1,A,2,5,101\nB1,B,1,30,103\nB1,B,2,35,104\n"
                 + "A2,A,1,60,100.5\nA2,A,2,65,100.7\nB2,B,1,90,104\n");
 
-        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report")) {
+        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report", "soak")) {
             List<List<Object>> lines = workedLines(verb);
             assertThat(lines).as(verb).isNotEmpty();
             lines.forEach(line -> Run.of(line.toArray()).succeeded());

@@ -63,6 +63,7 @@ public final class DemoExports {
     static Map<String, byte[]> files() {
         Map<String, byte[]> files = new TreeMap<>();
         SCENARIOS.forEach(scenario -> addDay(scenario, files));
+        files.put("cool-down/intake-air.csv", CoolDown.INTAKE_AIR.export());
         return files;
     }
 
