@@ -114,6 +114,12 @@ class SoakTest {
     }
 
     @Test
+    void aDayThatNoWarmUpsHoldIsSaidSo() {
+        String out = Run.of("soak", "--time-constant", "100h", "--pull-rise", "6K", "--interval", "1").succeeded().out();
+        assertThat(out).contains("cannot be held within 2\u202fK", "wait longer between pulls").doesNotContain("with these warm-ups");
+    }
+
+    @Test
     void timeRunningBackwardsIsRefused() throws IOException {
         Path log = write("Time (s),IAT (°C)\n0,50\n10,45\n5,44\n20,40\n30,37\n40,35\n50,34\n");
         Run.of("soak", log).refused(3, "log.csv", "time runs backwards, from 10 s to 5 s at reading 3", "sort the rows");

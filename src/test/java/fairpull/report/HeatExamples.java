@@ -39,7 +39,7 @@ public final class HeatExamples {
         SoakQuestion question = new SoakQuestion(6, 2, new SoakQuestion.Day(letters, 5, 300, 1200), 295, new Sensitivity.InletRule(),
                 new SoakQuestion.Measure(Units.HORSEPOWER, OptionalDouble.of(142000), OptionalDouble.of(2237)));
         SoakPlan plan = new SoakPlan(590, List.of(new Holding(0, 748), new Holding(1, 0)), SoakPlan.OptionalEnds.none(), 8 * stretch,
-                OptionalInt.of(warmUps), OptionalInt.empty(), pulls(letters, warmUps, stretch), bias(0.0003), bias(-0.0003), bias(-0.0033));
+                OptionalInt.of(warmUps), OptionalInt.of(1), pulls(letters, warmUps, stretch), bias(0.0003), bias(-0.0003), bias(-0.0033));
         return new SoakAnswer(Optional.of(log), Optional.of(new ModeChoice(ModeChoice.Reason.NO_BETTER_THAN_CHANCE,
                 OptionalDouble.of(0.31), OptionalDouble.of(-1.2), fit)), fit.shares(), question, plan,
                 List.of(HeatNotice.of(HeatNotice.Code.RISE_TAKEN_FROM_LOG, 30.0)));

@@ -14,8 +14,8 @@ import java.util.OptionalInt;
  * @param settledRiseK the rise that is left before a pull after very many at the interval asked for
  * @param warmUpsFirst warm-up pulls that the first install needs at that interval; empty where {@link #MOST_WARM_UPS} are not enough
  * @param warmUpsAfterSwap what each later install needs
- * @param pulls every pull of the day with those warm-ups
- * @param bias what is left on B − A with those warm-ups
+ * @param pulls every pull of the day with those warm-ups; with none where none are enough
+ * @param bias what is left on B − A on that day
  * @param biasWithoutWarmUps the same with none
  * @param gateBias what two pulls that differ by the tolerance differ by: the most that the gate lets pass
  */
@@ -72,6 +72,11 @@ public record SoakPlan(double coolsWithinS, List<Holding> holding, OptionalEnds 
     public SoakPlan {
         holding = List.copyOf(holding);
         pulls = List.copyOf(pulls);
+    }
+
+    /** {@return whether warm-ups were found that hold every install} */
+    public boolean isHeld() {
+        return warmUpsFirst.isPresent() && warmUpsAfterSwap.isPresent();
     }
 
     /** {@return the shortest interval that holds without any warm-up pull} */

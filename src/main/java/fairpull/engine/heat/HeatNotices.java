@@ -51,7 +51,7 @@ public final class HeatNotices {
     /** {@return what a plan is to be read with} */
     public static List<HeatNotice> ofPlan(SoakPlan plan) {
         List<HeatNotice> notices = new ArrayList<>();
-        if (plan.warmUpsFirst().isEmpty() || plan.warmUpsAfterSwap().isEmpty()) {
+        if (!plan.isHeld()) {
             notices.add(HeatNotice.of(Code.NOT_HELD, (double) SoakPlan.MOST_WARM_UPS));
         }
         plan.bias().shareOfWorthwhile().stream().filter(share -> share > LARGE_SHARE)

@@ -44,7 +44,8 @@ public final class SoakPlanning {
         double tolerance = question.toleranceK();
         OptionalInt first = warmUpsFirst();
         OptionalInt later = first.isPresent() ? warmUpsAfterSwap(first.getAsInt()) : OptionalInt.empty();
-        List<PullStart> pulls = DayOfPulls.follow(heat, question.day(), first.orElse(0), later.orElse(0));
+        boolean held = later.isPresent();
+        List<PullStart> pulls = DayOfPulls.follow(heat, question.day(), held ? first.getAsInt() : 0, held ? later.getAsInt() : 0);
         List<PullStart> bare = DayOfPulls.follow(heat, question.day(), 0, 0);
         double reference = question.ambientK() + reference(pulls);
         return new SoakPlan(heat.coolsWithin(tolerance), holding(), holdingInterval, heat.settledRise(question.day().intervalS()), first,

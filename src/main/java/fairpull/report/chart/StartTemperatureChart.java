@@ -31,25 +31,20 @@ public final class StartTemperatureChart {
         double left = TimePlot.leftMargin(lowest, highest);
         Bounds panel = new Bounds(left, TOP, Drawing.WIDTH - left - RIGHT, HEIGHT - TOP - BOTTOM);
         TimePlot plot = new TimePlot(panel, minutes, lowest, highest);
-        List<Shape> shapes = new ArrayList<>(gate(plot, minutes, reference, tolerance));
+        Point upper = plot.at(0, reference + tolerance);
+        Point lower = plot.at(minutes, reference - tolerance);
+        List<Shape> shapes = new ArrayList<>();
+        shapes.add(new Shape.Area(new Bounds(upper.x(), upper.y(), lower.x() - upper.x(), lower.y() - upper.y()), 0, Role.GATE_FILL));
         shapes.addAll(plot.frame("start of each pull above ambient, K"));
+        for (double y : new double[] {upper.y(), lower.y()}) {
+            shapes.add(new Shape.Line(new Point(upper.x(), y), new Point(lower.x(), y), Role.GATE, 1.2, Shape.Dash.BROKEN));
+        }
         shapes.addAll(plot.minutes());
         shapes.addAll(installs(pulls, plot, panel));
         pulls.forEach(pull -> shapes.add(mark(pull, plot)));
         return new Drawing(Drawing.WIDTH, HEIGHT, "Start temperature of every pull",
                 "The reference pull starts " + HeatNumbers.kelvin(reference) + " above ambient; the gate is "
                         + HeatNumbers.kelvin(tolerance) + " to each side.", shapes);
-    }
-
-    private static List<Shape> gate(TimePlot plot, double minutes, double reference, double tolerance) {
-        Point upper = plot.at(0, reference + tolerance);
-        Point lower = plot.at(minutes, reference - tolerance);
-        List<Shape> shapes = new ArrayList<>();
-        shapes.add(new Shape.Area(new Bounds(upper.x(), upper.y(), lower.x() - upper.x(), lower.y() - upper.y()), 0, Role.GATE_FILL));
-        for (double y : new double[] {upper.y(), lower.y()}) {
-            shapes.add(new Shape.Line(new Point(upper.x(), y), new Point(lower.x(), y), Role.GATE, 1.2, Shape.Dash.BROKEN));
-        }
-        return shapes;
     }
 
     private static List<Shape> installs(List<PullStart> pulls, TimePlot plot, Bounds panel) {

@@ -22,7 +22,7 @@ public final class SoakWords {
     public static String heading(SoakAnswer answer) {
         SoakPlan plan = answer.plan();
         SoakQuestion.Day day = answer.question().day();
-        if (plan.warmUpsFirst().isEmpty()) {
+        if (!plan.isHeld()) {
             return "Pulls every " + HeatNumbers.time(day.intervalS()) + " cannot be held within " + tolerance(answer);
         }
         int first = plan.warmUpsFirst().getAsInt();
@@ -76,7 +76,9 @@ public final class SoakWords {
         SoakPlan plan = answer.plan();
         List<Said> said = new ArrayList<>();
         if (answer.question().day().letters().contains("A") && answer.question().day().letters().contains("B")) {
-            said.add(new Said("Left on B − A with these warm-ups", bias(plan.bias(), answer)));
+            if (plan.isHeld()) {
+                said.add(new Said("Left on B − A with these warm-ups", bias(plan.bias(), answer)));
+            }
             said.add(new Said("With no warm-ups at all", bias(plan.biasWithoutWarmUps(), answer)));
         }
         said.add(new Said("Two pulls " + tolerance(answer) + " apart", bias(plan.gateBias(), answer)));
