@@ -33,6 +33,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SizeVerb.class,
             SearchVerb.class,
             CorrectVerb.class,
+            SoakVerb.class,
             RigVerb.class,
             NewVerb.class,
             CheckVerb.class,

@@ -59,7 +59,13 @@ class ArchitectureTest {
     void statisticsKnowNoPlanAndNoNeighbour() {
         check(noClasses().that().resideInAPackage("fairpull.engine.stats..").should().dependOnClassesThat()
                 .resideInAnyPackage("fairpull.domain..", "fairpull.engine.judging..", "fairpull.engine.planning..", "fairpull.engine.curve..",
-                        "fairpull.engine.air..", "fairpull.engine.proving.."));
+                        "fairpull.engine.air..", "fairpull.engine.heat..", "fairpull.engine.proving.."));
+    }
+
+    @Test
+    void heatKnowsOnlyStatistics() {
+        check(classes().that().resideInAPackage("fairpull.engine.heat..").should().onlyDependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.heat..", "fairpull.engine.stats..", "fairpull.domain..", "java.."));
     }
 
     @Test

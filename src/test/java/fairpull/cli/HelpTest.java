@@ -21,7 +21,7 @@ class HelpTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "rig", "demo"})
+    @ValueSource(strings = {"size", "new", "check", "seal", "import", "note", "amend", "exclude", "judge", "report", "rig", "soak", "demo"})
     void fitsATerminalAndShowsAWorkedLine(String verb) {
         Run help = Run.of(verb, "--help").succeeded();
 
@@ -56,7 +56,7 @@ class HelpTest {
         SmallTest.write(folder.resolve("baselines.csv"), "session,install,pull,value\n2026-01-12,A1,1,190.1\n2026-01-12,A1,2,191.4\n"
                 + "2026-01-12,A2,1,192.0\n2026-01-19,A1,1,189.2\n2026-01-19,A2,1,190.3\n");
 
-        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report", "rig")) {
+        for (String verb : List.of("size", "new", "check", "seal", "amend", "note", "import", "exclude", "judge", "report", "rig", "soak")) {
             List<List<Object>> lines = workedLines(verb);
             assertThat(lines).as(verb).isNotEmpty();
             lines.forEach(line -> Run.of(line.toArray()).succeeded());

@@ -64,6 +64,7 @@ public final class DemoExports {
         Map<String, byte[]> files = new TreeMap<>();
         SCENARIOS.forEach(scenario -> addDay(scenario, files));
         files.put("baselines.csv", Baselines.table().getBytes(StandardCharsets.UTF_8));
+        files.put("cool-down/intake-air.csv", CoolDown.INTAKE_AIR.export());
         return files;
     }
 

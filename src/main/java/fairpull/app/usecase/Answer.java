@@ -5,17 +5,21 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.heat.SoakAnswer;
 import fairpull.domain.proof.ProofAnswer;
 import fairpull.domain.proof.ProofQuestion;
 import fairpull.engine.planning.Sizing;
 import fairpull.io.json.FindingJson;
 import fairpull.io.json.ProofJson;
 import fairpull.io.json.SizeJson;
+import fairpull.io.json.SoakJson;
+import fairpull.report.wording.HeatNoticeWords;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.Subject;
 import fairpull.report.write.TextFinding;
 import fairpull.report.write.TextPlan;
+import fairpull.report.write.TextSoak;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -42,6 +46,12 @@ public record Answer(String text, String json) {
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
         return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit), SizeJson.document(answer));
+    }
+
+    /** {@return the answer about heat} */
+    public static Answer of(SoakAnswer answer) {
+        List<String> sentences = answer.notices().stream().map(HeatNoticeWords::sentence).toList();
+        return new Answer(TextSoak.text(answer), SoakJson.document(answer, sentences));
     }
 
     /** {@return the answer of a proof} */

@@ -49,6 +49,6 @@ public final class RigReport {
         page.put("footer", "Made from the files of the rig record, from which it can be made again. Scatter is relative to the "
                 + "level of the "
                 + "measure.");
-        return HtmlReport.filled(page);
+        return Templates.filled("report.ftlh", page);
     }
 }

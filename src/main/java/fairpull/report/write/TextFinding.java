@@ -21,8 +21,6 @@ import java.util.stream.Stream;
 
 /** A finding as plain text for a terminal of 100 columns. */
 public final class TextFinding {
-    private static final int HEAD = 38;
-
     private TextFinding() {
     }
 
@@ -51,7 +49,7 @@ public final class TextFinding {
     private static String finding(Finding finding, Subject subject) {
         String head = FindingWords.verdictHead(finding);
         return head + "\n" + "─".repeat(head.length()) + "\n" + Lines.wrapped(FindingWords.paragraph(finding, subject), "") + "\n"
-                + rows(figures(finding)) + rows(CheckWords.all(finding)) + "\n";
+                + Lines.rows(figures(finding)) + Lines.rows(CheckWords.all(finding)) + "\n";
     }
 
     private static List<Said> figures(Finding finding) {
@@ -80,18 +78,7 @@ public final class TextFinding {
     }
 
     private static String section(String title, List<Said> said) {
-        return said.isEmpty() ? "" : title + "\n" + rows(said) + "\n";
-    }
-
-    private static String rows(List<Said> said) {
-        StringBuilder rows = new StringBuilder();
-        for (Said row : said) {
-            boolean fits = row.head().length() <= HEAD - 2;
-            String first = fits ? row.head() + " ".repeat(HEAD - row.head().length()) : Lines.wrapped(row.head(), "");
-            String text = Lines.wrapped(row.text(), " ".repeat(HEAD));
-            rows.append(first).append(fits ? text.substring(HEAD) : text);
-        }
-        return rows.toString();
+        return said.isEmpty() ? "" : title + "\n" + Lines.rows(said) + "\n";
     }
 
     private static String notices(List<Notice> notices, String unit) {

@@ -125,7 +125,7 @@ class LayoutTest {
         return drawing.shapes().stream().filter(Shape.Words.class::isInstance).map(Shape.Words.class::cast).toList();
     }
 
-    private static void assertLegible(Drawing drawing) {
+    static void assertLegible(Drawing drawing) {
         List<Shape.Words> words = words(drawing);
         for (int one = 0; one < words.size(); one++) {
             Bounds bounds = words.get(one).bounds();
