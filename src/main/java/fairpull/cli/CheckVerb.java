@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.CheckTest;
+import fairpull.app.usecase.CheckPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
@@ -17,6 +17,6 @@ final class CheckVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        answer(CheckTest.check(folder));
+        answer(CheckPlan.check(folder));
     }
 }

@@ -74,6 +74,11 @@ public final class CommandLineProgram implements Runnable {
         this(out, err, clock, false);
     }
 
+    /** {@return a program that prints where this one does, at another time} */
+    CommandLineProgram at(Clock otherClock) {
+        return new CommandLineProgram(out, err, otherClock);
+    }
+
     /** Makes one that shows the progress of long work where it runs on a terminal. */
     CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock, boolean onTerminal) {
         this.onTerminal = onTerminal;

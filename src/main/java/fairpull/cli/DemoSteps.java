@@ -1,6 +1,8 @@
 package fairpull.cli;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,14 +24,28 @@ public final class DemoSteps {
     /** The invented tests. */
     public enum Scenario {
         /** An electric water pump against the belt-driven one: a gain. */
-        ELECTRIC_PUMP("electric-pump"),
+        ELECTRIC_PUMP("electric-pump", "2026-05-08T16:10:00+02:00"),
         /** A high-flow panel filter against the stock one: pulls taken for independent would say gain. */
-        PANEL_FILTER("panel-filter");
+        PANEL_FILTER("panel-filter", "2026-05-15T16:25:00+02:00");
+
+        private static final int HOURS_TO_THE_IMPORT = 22;
 
         private final String folder;
+        private final OffsetDateTime eve;
 
-        Scenario(String folder) {
+        Scenario(String folder, String eve) {
             this.folder = folder;
+            this.eve = OffsetDateTime.parse(eve);
+        }
+
+        /** {@return the clock of the invented day's eve, when the plan is sealed} */
+        public Clock eve() {
+            return Clock.fixed(eve.toInstant(), eve.getOffset());
+        }
+
+        /** {@return the clock of the invented day after its last pull} */
+        public Clock evening() {
+            return Clock.fixed(eve.plusHours(HOURS_TO_THE_IMPORT).toInstant(), eve.getOffset());
         }
 
         /** {@return the name of its folders in demo-data and plans} */

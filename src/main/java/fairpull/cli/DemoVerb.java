@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -41,22 +43,28 @@ final class DemoVerb extends Verb {
                         "run it from the top of the project, or name the folder with --data");
             }
         }
-        step(List.of("size", "--sequence", "ABABA", "--pulls", "5", "--warm-ups", "2", "--pull-scatter", "1.15", "--refit-scatter", "0.9",
-                "--refit-df", "11", "--gain", "3", "--drift", "linear", "--interval", "4", "--swap", "8", "--set-up", "30", "--unit",
-                "hp"));
+        step(program(), List.of("size", "--sequence", "ABABA", "--pulls", "5", "--warm-ups", "2", "--pull-scatter", "1.15",
+                "--refit-scatter", "0.9", "--refit-df", "11", "--gain", "3", "--drift", "linear", "--interval", "4", "--swap", "8",
+                "--set-up", "30", "--unit", "hp"));
         for (DemoSteps.Scenario scenario : DemoSteps.Scenario.values()) {
             Path test = into.resolve(scenario.folder());
-            Path report = into.resolve(scenario.folder() + ".html");
             removeEarlier(test);
-            DemoSteps.beforeTheDay(scenario, data, test).forEach(this::step);
-            DemoSteps.onTheDay(scenario, data, test).forEach(this::step);
-            DemoSteps.afterTheDay(test, report).forEach(this::step);
+            steps("The eve of an invented day", scenario.eve(), DemoSteps.beforeTheDay(scenario, data, test));
+            steps("The evening of that day", scenario.evening(), DemoSteps.onTheDay(scenario, data, test));
+            steps("The finding", scenario.evening(), DemoSteps.afterTheDay(test, into.resolve(scenario.folder() + ".html")));
         }
     }
 
-    private void step(List<String> arguments) {
+    /** The invented days lie in the past, so the steps are done by a clock that stands where theirs would. */
+    private void steps(String title, Clock clock, List<List<String>> steps) {
+        say("\n" + title + " (the demo's clock stands at " + OffsetDateTime.now(clock) + ")");
+        CommandLineProgram thatDay = program().at(clock);
+        steps.forEach(step -> step(thatDay, step));
+    }
+
+    private void step(CommandLineProgram program, List<String> arguments) {
         say("\n> fairpull " + shown(arguments));
-        int status = program().runVerb(arguments);
+        int status = program.runVerb(arguments);
         if (status != CommandLineProgram.done()) {
             throw new InputException(InputException.Place.none(), "the step before this line did not succeed", "the demo stops here");
         }

@@ -3,6 +3,7 @@ package fairpull.cli;
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.PreviewExport;
 import fairpull.app.usecase.Receipt;
+import fairpull.app.usecase.StatedCorrection;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Correction;
 import java.io.IOException;
@@ -81,10 +82,13 @@ final class ImportVerb extends Verb {
         }
     }
 
-    private Optional<Correction> correction() {
-        return corrected == null || corrected.equals("unknown")
-                ? Optional.empty()
-                : Optional.of(JudgingOptions.constant("--corrected", corrected, Correction.values()));
+    private StatedCorrection correction() {
+        if (corrected == null) {
+            return StatedCorrection.nothing();
+        }
+        return corrected.equals("unknown")
+                ? StatedCorrection.unknown()
+                : StatedCorrection.of(JudgingOptions.constant("--corrected", corrected, Correction.values()));
     }
 
     /** {@return a point in time with its offset} */

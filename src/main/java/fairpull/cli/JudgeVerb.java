@@ -2,7 +2,7 @@ package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
 import fairpull.app.usecase.JudgeTable;
-import fairpull.app.usecase.JudgeTest;
+import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.plan.Better;
@@ -64,7 +64,7 @@ final class JudgeVerb extends Verb {
         }
         if (table == null) {
             refuseTableOptions();
-            answer(Answer.of(look ? JudgeTest.look(test, now()) : JudgeTest.judge(test)));
+            answer(Answer.of(look ? JudgeFolder.look(test, now()) : JudgeFolder.judge(test)));
         } else if (look) {
             throw new UsageException("--look", "belongs to a test with a log; a table has none");
         } else if (test == null) {

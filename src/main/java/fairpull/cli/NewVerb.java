@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.NewTest;
+import fairpull.app.usecase.NewPlan;
 import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Condition;
@@ -90,13 +90,13 @@ final class NewVerb extends Verb {
     protected void work() throws IOException {
         List<Condition> conditions = covariates.stream()
                 .map(name -> JudgingOptions.constant("--covariate", name, Condition.values())).toList();
-        NewTest.Asked asked = new NewTest.Asked(partA, partB, measure, further,
+        NewPlan.Asked asked = new NewPlan.Asked(partA, partB, measure, further,
                 JudgingOptions.constant("--correction", correction, Correction.values()), expected, worthwhile, judging.sides(),
                 judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions);
-        NewTest.RigTyped typedRig = new NewTest.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
+        NewPlan.RigTyped typedRig = new NewPlan.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
                 scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf, scatter.records, scatter.startingGuess);
         String name = title == null ? nameOf(folder) : title;
-        NewTest.Made made = NewTest.make(folder, new NewTest.Request(name, remark, asked, typedRig, order.typed()));
+        NewPlan.Made made = NewPlan.make(folder, new NewPlan.Request(name, remark, asked, typedRig, order.typed()));
         answer(Receipt.made(folder, made));
     }
 
@@ -181,11 +181,11 @@ final class NewVerb extends Verb {
                 description = "A break and its minutes: 12:30+45; may be given several times.")
         private List<String> breaks = List.of();
 
-        NewTest.OrderTyped typed() {
+        NewPlan.OrderTyped typed() {
             OptionalLong drawn = seed == null ? OptionalLong.empty() : OptionalLong.of(seed);
-            return new NewTest.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
+            return new NewPlan.OrderTyped(sequence, drawn, Numbers.whole("--pulls", pulls, 1, 1000),
                     Numbers.whole("--warm-ups", warmUps, 0, 100), interval, swap, setUp, strapsStay, looks,
-                    new NewTest.HoursTyped(start, end, breaks));
+                    new NewPlan.HoursTyped(start, end, breaks));
         }
     }
 }

@@ -1,7 +1,7 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Receipt;
-import fairpull.app.usecase.SealTest;
+import fairpull.app.usecase.SealPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;
@@ -22,6 +22,6 @@ final class SealVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        answer(Receipt.sealed(SealTest.seal(folder, again, now())));
+        answer(Receipt.sealed(SealPlan.seal(folder, again, now())));
     }
 }

@@ -3,6 +3,7 @@ package fairpull.cli;
 import fairpull.app.usecase.Answer;
 import java.time.OffsetDateTime;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +14,9 @@ import picocli.CommandLine.Spec;
 @Command(synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
         optionListHeading = "%n", showDefaultValues = false, sortOptions = false, footerHeading = "%nFor instance:%n")
 abstract class Verb implements Callable<Integer> {
+    /** Control characters of strangers would steer the terminal. */
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}&&[^\n\t]]");
+
     @Spec
     private CommandSpec spec;
 
@@ -41,7 +45,7 @@ abstract class Verb implements Callable<Integer> {
         if (json) {
             spec.commandLine().getErr().println(message);
         } else {
-            spec.commandLine().getOut().println(message);
+            print(message);
         }
     }
 
@@ -61,7 +65,8 @@ abstract class Verb implements Callable<Integer> {
     }
 
     private void print(String text) {
-        spec.commandLine().getOut().print(text.endsWith("\n") ? text : text + "\n");
+        String safe = UNPRINTABLE.matcher(text).replaceAll("\uFFFD");
+        spec.commandLine().getOut().print(safe.endsWith("\n") ? safe : safe + "\n");
         spec.commandLine().getOut().flush();
     }
 }

@@ -9,11 +9,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -21,11 +18,6 @@ import java.util.stream.Stream;
  * exports taken after the last pull.
  */
 public final class DemoPlans {
-    private static final Map<Scenario, OffsetDateTime> EVES = new TreeMap<>(Map.of(
-            Scenario.ELECTRIC_PUMP, OffsetDateTime.parse("2026-05-08T16:10:00+02:00"),
-            Scenario.PANEL_FILTER, OffsetDateTime.parse("2026-05-15T16:25:00+02:00")));
-    private static final int HOURS_TO_THE_IMPORT = 22;
-
     private DemoPlans() {
     }
 
@@ -35,17 +27,16 @@ public final class DemoPlans {
     }
 
     static void write(Path data, Path plans) throws IOException {
-        for (Map.Entry<Scenario, OffsetDateTime> test : EVES.entrySet()) {
-            Path folder = plans.resolve(test.getKey().folder());
+        for (Scenario scenario : Scenario.values()) {
+            Path folder = plans.resolve(scenario.folder());
             remove(folder);
-            run(DemoSteps.beforeTheDay(test.getKey(), data, folder), test.getValue());
-            run(DemoSteps.onTheDay(test.getKey(), data, folder), test.getValue().plusHours(HOURS_TO_THE_IMPORT));
+            run(DemoSteps.beforeTheDay(scenario, data, folder), scenario.eve());
+            run(DemoSteps.onTheDay(scenario, data, folder), scenario.evening());
         }
     }
 
-    private static void run(List<List<String>> steps, OffsetDateTime at) {
+    private static void run(List<List<String>> steps, Clock clock) {
         StringWriter said = new StringWriter();
-        Clock clock = Clock.fixed(at.toInstant(), at.getOffset());
         for (List<String> step : steps) {
             int status = new CommandLineProgram(new PrintWriter(said, true), new PrintWriter(said, true), clock).runVerb(step);
             if (status != 0) {

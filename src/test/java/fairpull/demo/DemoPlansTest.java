@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import fairpull.app.usecase.JudgeTest;
+import fairpull.app.usecase.JudgeFolder;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Worthwhile;
@@ -80,16 +80,17 @@ class DemoPlansTest {
 
     @Test
     void theFirstTestEndsAsAWorthwhileGain() throws IOException {
-        Judgement judgement = JudgeTest.judge(PLANS.resolve("electric-pump"));
+        Judgement judgement = JudgeFolder.judge(PLANS.resolve("electric-pump"));
 
         assertThat(judgement.deciding().verdict().words()).isEqualTo("gain");
         assertThat(judgement.deciding().worthwhile()).contains(Worthwhile.YES);
-        assertThat(judgement.notices()).extracting(Notice::code).containsExactly(Notice.Code.NO_RECORD_FOR_MEASURE);
+        assertThat(judgement.notices()).extracting(Notice::code).containsExactlyInAnyOrder(Notice.Code.NO_RECORD_FOR_MEASURE,
+                Notice.Code.GATES_NOT_READ, Notice.Code.LOG_STATE);
     }
 
     @Test
     void theSecondTestEndsUndecidedThoughPullsTakenForIndependentWouldSayGain() throws IOException {
-        Judgement judgement = JudgeTest.judge(PLANS.resolve("panel-filter"));
+        Judgement judgement = JudgeFolder.judge(PLANS.resolve("panel-filter"));
 
         assertThat(judgement.deciding().verdict().words()).isEqualTo("undecided");
         assertThat(NaivePulls.pValue(judgement)).isLessThan(0.05);

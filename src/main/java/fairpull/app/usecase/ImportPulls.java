@@ -2,7 +2,6 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
-import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.DecimalMark;
@@ -67,10 +66,10 @@ public final class ImportPulls {
      * How exports are to be read, where that is said.
      *
      * @param columns which column is which quantity, as typed ({@code power=P wheel:kW}), where the reader's guess is not wanted
-     * @param corrected what the values are corrected to; empty: not known, or as remembered for this header
+     * @param corrected what was said of how the values are corrected
      * @param decimalMark the decimal mark; empty: the file tells, or as remembered for this header
      */
-    public record Reading(List<String> columns, Optional<Correction> corrected, Optional<DecimalMark> decimalMark) {
+    public record Reading(List<String> columns, StatedCorrection corrected, Optional<DecimalMark> decimalMark) {
     }
 
     /**
@@ -164,9 +163,14 @@ public final class ImportPulls {
             PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
                     "leave the file out, or note the pull as aborted");
             doubts.addAll(PullValues.doubts(channels, measures));
+            if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
+                doubts.add("not known whether the values are corrected for air; say so with --corrected");
+            }
             Map<String, Double> si = PullValues.of(channels, measures);
             measures.stream().filter(measure -> si.containsKey(measure.name()))
                     .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
+            Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
+                    .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
         }
         return new Checked(pull, file, sha256, mapping, values, doubts);
     }
@@ -189,10 +193,12 @@ public final class ImportPulls {
                 .filter(known -> known.fingerprint().equals(export.fingerprint()))
                 .reduce((first, last) -> last);
         if (remembered.isPresent() && request.reading().columns().isEmpty()) {
-            return remembered.get().with(request.reading().corrected(), request.reading().decimalMark());
+            Mapping known = remembered.get();
+            return known.withCorrected(request.reading().corrected().over(known.corrected()))
+                    .withDecimalMark(request.reading().decimalMark());
         }
-        return ColumnGuess.mapping(export, needed(), choices(), request.reading().corrected())
-                .with(Optional.empty(), request.reading().decimalMark());
+        return ColumnGuess.mapping(export, needed(), choices(), request.reading().corrected().standard())
+                .withDecimalMark(request.reading().decimalMark());
     }
 
     private Set<Quantity> needed() {

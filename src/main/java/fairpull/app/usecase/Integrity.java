@@ -10,6 +10,7 @@ import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,8 @@ final class Integrity {
         integrity.exports();
         integrity.mappings();
         integrity.orderOfSealAndData();
+        integrity.startsBeforeSeal();
+        integrity.logEnd();
         return integrity.notices;
     }
 
@@ -90,6 +93,20 @@ final class Integrity {
         }
     }
 
+    private void logEnd() throws IOException {
+        if (content.logCutShort()) {
+            notices.add(Notice.of(Code.LOG_CUT_SHORT));
+        }
+        List<String> logged = content.log().pulls().values().stream().map(LogEntry.PullTaken::file).toList();
+        List<String> strays = test.exportNames().stream().filter(name -> !logged.contains(name)).toList();
+        if (!strays.isEmpty()) {
+            notices.add(Notice.naming(Code.EXPORT_NOT_IN_LOG, strays));
+        }
+        if (!content.log().records().isEmpty()) {
+            notices.add(new Notice(Code.LOG_STATE, List.of((double) content.log().records().size()), List.of(content.logCode())));
+        }
+    }
+
     private void mappings() {
         List<String> known = content.mappings().stream().map(TestFolder::sha256).toList();
         List<String> changed = content.log().pulls().values().stream()
@@ -114,6 +131,19 @@ final class Integrity {
                 .mapToInt(LogRecord::number).min().orElseThrow();
         if (content.log().firstData().map(data -> data < firstSeal).orElse(false)) {
             notices.add(Notice.of(Code.SEALED_AFTER_DATA));
+        }
+    }
+
+    /** The log's order decides what came first, but a start noted before the seal is evidence of its own. */
+    private void startsBeforeSeal() {
+        Optional<OffsetDateTime> firstSeal = content.log().records().stream().filter(record -> record.entry() instanceof LogEntry.Sealed)
+                .map(LogRecord::at).findFirst();
+        List<String> early = content.log().pulls().keySet().stream()
+                .filter(pull -> firstSeal.isPresent() && content.log().startOf(pull).filter(firstSeal.get()::isAfter).isPresent())
+                .map(Object::toString)
+                .toList();
+        if (!early.isEmpty()) {
+            notices.add(Notice.naming(Code.PULLS_BEFORE_SEAL, early));
         }
     }
 }

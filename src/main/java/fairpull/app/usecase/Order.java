@@ -5,6 +5,7 @@ import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +35,7 @@ final class Order {
         for (String session : sessions) {
             List<Part> parts = parts(session);
             if (seed.isPresent()) {
-                shuffle(parts, random);
+                draw(parts, random);
             }
             List<Install> installs = new ArrayList<>();
             for (Part part : parts) {
@@ -58,8 +59,26 @@ final class Order {
         return parts;
     }
 
-    /** Fisher and Yates: every order equally likely. */
-    private static void shuffle(List<Part> parts, SplittableRandom random) {
+    /** {@return whether an order is the one that its seed draws; an order that was chosen is none} */
+    static boolean isAsDrawn(Sequence sequence) {
+        if (sequence.seed().isEmpty()) {
+            return false;
+        }
+        SplittableRandom random = new SplittableRandom(sequence.seed().getAsLong());
+        for (Session session : sequence.sessions()) {
+            List<Part> run = session.installs().stream().map(Install::part).toList();
+            List<Part> drawn = new ArrayList<>(run);
+            draw(drawn, random);
+            if (!drawn.equals(run)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Fisher and Yates over the sorted parts: every order equally likely, and told by counts and seed alone. */
+    private static void draw(List<Part> parts, SplittableRandom random) {
+        Collections.sort(parts);
         for (int last = parts.size() - 1; last > 0; last--) {
             int other = random.nextInt(last + 1);
             Part kept = parts.get(last);

@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  */
 record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String> said) {
     /** {@return the figures that a request names: a matching record, a starting guess, or what was typed in} */
-    static PlanScatter of(NewTest.RigTyped rig, Measure deciding, OptionalDouble levelSi, boolean unstrapped) throws IOException {
+    static PlanScatter of(NewPlan.RigTyped rig, Measure deciding, OptionalDouble levelSi, boolean unstrapped) throws IOException {
         boolean asked = rig.records() != null || rig.startingGuess();
         if (!asked) {
             Typed typed = new Typed(deciding, levelSi);
@@ -41,7 +41,7 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         return rig.records() != null ? recorded(rig, deciding, level, unstrapped) : guessed(rig, deciding, level);
     }
 
-    private static void refuseTyped(String option, NewTest.RigTyped rig) {
+    private static void refuseTyped(String option, NewPlan.RigTyped rig) {
         boolean typed = rig.pullScatter() != null || rig.pullDf() != null || rig.refitScatter() != null || rig.refitDf() != null;
         if (typed) {
             throw new UsageException(option, "contradicts a scatter that is typed in; leave " + option
@@ -49,7 +49,7 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         }
     }
 
-    private static PlanScatter recorded(NewTest.RigTyped rig, Measure deciding, double level, boolean unstrapped) throws IOException {
+    private static PlanScatter recorded(NewPlan.RigTyped rig, Measure deciding, double level, boolean unstrapped) throws IOException {
         RigKey key = RigKey.of(rig.name(), deciding, OptionalDouble.empty(), unstrapped);
         List<RigRecord> records = RecordFolder.open(rig.records()).records();
         Optional<RigEvidence> found = RigSummary.matching(key, records);
@@ -71,7 +71,7 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         return pooled.map(known -> new Scatter(known.share() * level, known.degreesOfFreedom(), Scatter.Origin.RIG_RECORD));
     }
 
-    private static PlanScatter guessed(NewTest.RigTyped rig, Measure deciding, double level) {
+    private static PlanScatter guessed(NewPlan.RigTyped rig, Measure deciding, double level) {
         StartingGuess guess = StartingGuess.of(deciding.definition().quantity(), rig.kind()).orElseThrow(() -> new UsageException(
                 "--starting-guess", "there is a guess only for power and torque on rollers, hubs and engine benches; type a scatter in, or "
                 + "judge by the test's own data"));

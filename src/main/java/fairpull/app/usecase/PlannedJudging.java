@@ -27,7 +27,7 @@ final class PlannedJudging {
                 : OptionalDouble.empty();
         return new JudgeSettings(plan.analysis().drift(), covariates, record(decides, plan.rig().pullScatter(), measure),
                 record(decides, plan.rig().refitScatter(), measure), worthwhile, question.errorRate(), question.sides(), measure.better(),
-                plan.sequence().origin() == Sequence.Origin.DRAWN);
+                plan.sequence().origin() == Sequence.Origin.DRAWN && Order.isAsDrawn(plan.sequence()));
     }
 
     private static Optional<ScatterRecord> record(boolean decides, Optional<Scatter> scatter, Measure measure) {

@@ -23,7 +23,7 @@ public final class Receipt {
     }
 
     /** {@return the answer after a test was made} */
-    public static Answer made(Path folder, NewTest.Made made) {
+    public static Answer made(Path folder, NewPlan.Made made) {
         Plan plan = made.plan();
         int pulls = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
         String scatter = made.scatterSaid().isEmpty() ? "" : "\n" + String.join(" ", made.scatterSaid());

@@ -19,14 +19,14 @@ import java.util.Optional;
 final class WorkingHours {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("H:mm", Locale.ROOT);
 
-    private final NewTest.HoursTyped typed;
+    private final NewPlan.HoursTyped typed;
 
-    private WorkingHours(NewTest.HoursTyped typed) {
+    private WorkingHours(NewPlan.HoursTyped typed) {
         this.typed = typed;
     }
 
     /** {@return the hours of what was typed; refused where an end or a break has no start of day to belong to} */
-    static WorkingHours of(NewTest.HoursTyped typed) {
+    static WorkingHours of(NewPlan.HoursTyped typed) {
         if (typed.start() == null && (typed.end() != null || !typed.breaks().isEmpty())) {
             throw new UsageException(typed.end() != null ? "--end" : "--break",
                     "needs a start of day; give --start too, such as --start 9:00");

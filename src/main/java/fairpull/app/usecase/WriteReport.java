@@ -17,7 +17,7 @@ public final class WriteReport {
     /** Judges the test in a folder and writes its report; returns the judgement. */
     public static Judgement write(Path folder, Path target, boolean withoutIdentity) throws IOException {
         checkTarget(folder, target);
-        Judgement judgement = JudgeTest.judge(folder);
+        Judgement judgement = JudgeFolder.judge(folder);
         String html = HtmlReport.html(judgement, new ReportOptions(withoutIdentity));
         Path parent = target.toAbsolutePath().getParent();
         Files.createDirectories(parent);

@@ -84,6 +84,24 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PLAN_LOOK_TOO_EARLY(Severity.WARNING),
         /** Of a plan: a look before the end with few degrees of freedom, where the level is kept only nearly. Figures: installs, df. */
         PLAN_LOOK_APPROXIMATE(Severity.INFORMATION),
+        /** Pulls that started before the seal was set: the plan could have been made to fit them. Names: pulls. */
+        PULLS_BEFORE_SEAL(Severity.WARNING),
+        /** The order is said to be drawn, but its seed draws another one. */
+        ORDER_NOT_DRAWN(Severity.WARNING),
+        /** The clock contradicts the order of installs. Names: installs that began before the one before them was done. */
+        CLOCK_CONTRADICTS_ORDER(Severity.WARNING),
+        /** Gates that could not be held against anything. Names: conditions never noted. */
+        GATES_NOT_READ(Severity.WARNING),
+        /** Pulls begun and not finished. Names: pulls with their reasons. */
+        PULLS_ABORTED(Severity.WARNING),
+        /** Values further than half the expected level from it. Names: pulls. */
+        FAR_FROM_EXPECTED(Severity.WARNING),
+        /** An unfinished line stands at the end of the log. */
+        LOG_CUT_SHORT(Severity.WARNING),
+        /** Files among the exports of which the log knows nothing. Names: files. */
+        EXPORT_NOT_IN_LOG(Severity.WARNING),
+        /** How long the log is and what it ends in. Figures: entries. Names: the code of its last line. */
+        LOG_STATE(Severity.INFORMATION),
         /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
         PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
         /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */

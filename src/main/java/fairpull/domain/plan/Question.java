@@ -51,6 +51,11 @@ public record Question(String partA, String partB, Measure deciding, List<Measur
         }
     }
 
+    /** {@return whether a value of the deciding measure is further than half the expected level from it; a typing mistake, more likely} */
+    public boolean isFarFromExpected(double si) {
+        return expectedLevelSi.isPresent() && Math.abs(si - expectedLevelSi.getAsDouble()) > expectedLevelSi.getAsDouble() / 2;
+    }
+
     /** {@return the deciding measure and the further ones, in this order} */
     public List<Measure> measures() {
         return Stream.concat(Stream.of(deciding), further.stream()).toList();

@@ -54,8 +54,13 @@ public record Mapping(String fingerprint, List<Column> columns, Optional<Correct
         }
     }
 
-    /** {@return the same columns, with what is known now of correction and decimal mark; what is not said stays as it was} */
-    public Mapping with(Optional<Correction> nowCorrected, Optional<DecimalMark> nowMarked) {
-        return new Mapping(fingerprint, columns, nowCorrected.or(() -> corrected), nowMarked.or(() -> decimalMark));
+    /** {@return the same columns, corrected otherwise} */
+    public Mapping withCorrected(Optional<Correction> other) {
+        return new Mapping(fingerprint, columns, other, decimalMark);
+    }
+
+    /** {@return the same columns, with a decimal mark that was said; what is not said stays as it was} */
+    public Mapping withDecimalMark(Optional<DecimalMark> said) {
+        return new Mapping(fingerprint, columns, corrected, said.or(() -> decimalMark));
     }
 }

@@ -46,9 +46,9 @@ final class LeaveOut {
         return out.found();
     }
 
-    /** The name of a pull in notices: its install and its own name. */
+    /** The name of a pull in notices: its install and its own name, which may hold the install already. */
     static String name(PullRow row) {
-        return row.install() + " " + row.pull();
+        return row.pull().startsWith(row.install() + "-") ? row.pull() : row.install() + " " + row.pull();
     }
 
     private void without(String name, Predicate<PullRow> leftOut) {

@@ -36,6 +36,10 @@ final class Notices {
             notices.add(Notice.of(Code.UNEQUAL_PULLS, (double) Arrays.stream(sizes).min().orElseThrow(),
                     (double) Arrays.stream(sizes).max().orElseThrow()));
         }
+        List<String> early = ClockOrder.contradicted(table.rows());
+        if (!early.isEmpty()) {
+            notices.add(Notice.naming(Code.CLOCK_CONTRADICTS_ORDER, early));
+        }
         if (table.pullsIdentical()) {
             notices.add(Notice.of(Code.PULLS_IDENTICAL));
         }

@@ -34,17 +34,20 @@ final class LogFile {
      *
      * @param records its entries
      * @param brokenAt number of the first entry that does not follow from the one before; empty where the chain holds
+     * @param cutShort whether an unfinished line stands behind the last entry
+     * @param head the hash of the last line, which stands for the whole log; of nothing for an empty one
      */
-    record Content(List<LogRecord> records, Optional<Integer> brokenAt) {
+    record Content(List<LogRecord> records, Optional<Integer> brokenAt, boolean cutShort, String head) {
     }
 
     /** {@return what the log holds; nothing where there is no log yet} */
     Content read() throws IOException {
         if (!Files.exists(file)) {
-            return new Content(List.of(), Optional.empty());
+            return new Content(List.of(), Optional.empty(), false, Sha256.of(""));
         }
         byte[] bytes = Bounded.bytes(file, MOST_BYTES);
-        return parse(Bounded.text(ByteBuffer.wrap(bytes, 0, endOfWholeLines(bytes)), file));
+        int end = endOfWholeLines(bytes);
+        return parse(Bounded.text(ByteBuffer.wrap(bytes, 0, end), file), end < bytes.length);
     }
 
     /** Adds entries in one write: either all of them are in the log afterwards or, after a crash, at most a cut-off tail. */
@@ -59,7 +62,8 @@ final class LogFile {
             StringBuilder added = new StringBuilder();
             for (LogEntry entry : entries) {
                 number++;
-                String line = LogJson.line(new LogRecord(number, at, previous, entry));
+                String line = LogJson.line(new LogRecord(number, at, previous, entry,
+                        Sha256.of(LogJson.hashed(number, at, previous, entry))));
                 previous = Sha256.of(line);
                 added.append(line).append('\n');
             }
@@ -85,20 +89,21 @@ final class LogFile {
         return bytes.array();
     }
 
-    private Content parse(String text) {
+    private Content parse(String text, boolean cutShort) {
         List<LogRecord> records = new ArrayList<>();
         Integer brokenAt = null;
         String previous = Sha256.of("");
         for (String line : text.lines().toList()) {
             LogRecord record = LogJson.read(line, file.getFileName().toString(), records.size() + 1);
-            boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1;
+            boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1
+                    && record.sha256().equals(Sha256.of(LogJson.hashed(record.number(), record.at(), previous, record.entry())));
             if (!follows && brokenAt == null) {
                 brokenAt = records.size() + 1;
             }
             records.add(record);
             previous = Sha256.of(line);
         }
-        return new Content(records, Optional.ofNullable(brokenAt));
+        return new Content(records, Optional.ofNullable(brokenAt), cutShort, previous);
     }
 
     /** A line that was cut short may end within a character, so the end is looked for in the bytes. */

@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** One test on disk: {@code plan.json}, {@code seal.json}, {@code log.jsonl}, {@code mapping.json} and the raw exports in {@code pulls}. */
 public final class TestFolder {
@@ -43,9 +44,12 @@ public final class TestFolder {
      * @param seal the seal, if there is one
      * @param log the log
      * @param logBrokenAt number of the first log entry that does not follow from the one before
+     * @param logCutShort whether an unfinished line stands behind the last entry of the log
+     * @param logCode a short code of the last line of the log, which stands for the whole of it
      * @param mappings how exports are read, one a header
      */
-    public record Content(Plan plan, Optional<Seal> seal, DayLog log, Optional<Integer> logBrokenAt, List<Mapping> mappings) {
+    public record Content(Plan plan, Optional<Seal> seal, DayLog log, Optional<Integer> logBrokenAt, boolean logCutShort, String logCode,
+            List<Mapping> mappings) {
         /** {@return the SHA-256 of the canonical plan as it stands} */
         public String planSha256() {
             return Sha256.of(PlanJson.canonical(plan));
@@ -85,7 +89,8 @@ public final class TestFolder {
                 ? Optional.of(SealJson.read(Bounded.text(sealFile, MOST_BYTES), "seal.json"))
                 : Optional.empty();
         LogFile.Content log = log().read();
-        return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), mappings());
+        return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), log.cutShort(), SealCode.of(log.head()),
+                mappings());
     }
 
     /** {@return whether a file has a name that a test keeps for itself} */
@@ -114,6 +119,17 @@ public final class TestFolder {
                     "a test's exports lie in its folder pulls and are named by their pull, such as B1-3.csv");
         }
         return folder.resolve("pulls").resolve(name);
+    }
+
+    /** {@return the names of all files among the exports, in order} */
+    public List<String> exportNames() throws IOException {
+        Path pulls = folder.resolve("pulls");
+        if (!Files.isDirectory(pulls)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(pulls)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
     }
 
     /** Seals the plan: writes the seal and names it in the log. */

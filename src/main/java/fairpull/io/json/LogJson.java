@@ -1,10 +1,20 @@
 package fairpull.io.json;
 
+import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
+import java.time.OffsetDateTime;
 
 /** One record of the log as one line. */
 public final class LogJson {
     private LogJson() {
+    }
+
+    private record Body(int number, OffsetDateTime at, String previousSha256, LogEntry entry) {
+    }
+
+    /** {@return what the hash of a record is taken of: all of it but that hash} */
+    public static String hashed(int number, OffsetDateTime at, String previousSha256, LogEntry entry) {
+        return JsonFiles.canonical(new Body(number, at, previousSha256, entry));
     }
 
     /** {@return the record in a line; file and line number are for messages} */

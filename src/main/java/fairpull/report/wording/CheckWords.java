@@ -37,6 +37,8 @@ public final class CheckWords {
                 "Return check not applicable",
                 finding.installs().stream().filter(install -> install.part() == Part.A).count() < 2
                         ? "A was fitted once only, so there is no return to compare."
+                        : finding.installs().stream().map(Checks.InstallMean::session).distinct().count() == 1
+                        ? "With single pulls there is no scatter of pulls to hold the return against."
                         : "It compares the last A with the first within one session; here each session carries its own A."));
     }
 
@@ -86,7 +88,8 @@ public final class CheckWords {
                 "Leaving out any one " + what + ": " + Numbers.of(finding).signedBare(range.low()) + " … "
                         + Numbers.of(finding).signed(range.high()) + (range.changing().isEmpty() ? "."
                         : "; the verdict is another without " + String.join(", ", range.changing()) + ".")))
-                .orElseGet(() -> new Said("Leaving out one " + what + ": not applicable", "There is no verdict to change."));
+                .orElseGet(() -> new Said("Leaving out one " + what + ": not applicable", finding.interval().isEmpty()
+                        ? "There is no interval that it could change." : "What is left cannot be judged: there is too little of it."));
     }
 
     private static Said outliers(Finding finding) {

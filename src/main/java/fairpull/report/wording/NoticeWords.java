@@ -32,35 +32,24 @@ public final class NoticeWords {
             case PLANNED_CLOCK_USED -> "The times of the pulls come from the plan, not from the day; "
                     + "drift is only as right as the day ran to plan, so note the start of each pull.";
             case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
-                    + "say so in the mapping, as a correction may be missing or applied twice.";
+                    + "say so with --corrected when importing, as a correction may be missing or applied twice.";
             case CORRECTED_HERE, FACTOR_STEP, FACTOR_OUTSIDE -> ofAir(notice);
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
             case PULLS_EXCLUDED -> "Left out, with the reason in the table of pulls: " + names(notice)
                     + "; the finding with them is given beside it.";
             case GATES_BROKEN -> "Run although a gate did not hold: " + names(notice) + "; compare their conditions with the others.";
-            case NOT_SEALED -> "The plan was not sealed, so nothing shows that it was made before the data; seal the next one.";
-            case SEALED_AFTER_DATA -> "The plan was sealed only after data had come in, so it could have been made to fit them; "
-                    + "seal the next one before the day.";
-            case SEALED_AGAIN -> "The plan was sealed " + whole(notice, 0) + " times; the log names every seal, and only the first "
-                    + "can stand for what was meant before the day.";
-            case AMENDED_AFTER_DATA -> "After the first data the plan was amended " + times(notice)
-                    + "; read the reasons, and take the finding as one made knowing data.";
-            case PLAN_CHANGED_BY_HAND -> "The plan is not the one that was sealed and no amendment says why: this is not the "
-                    + "finding that was planned; restore the sealed plan, or amend it with a reason.";
-            case SEAL_CHANGED_BY_HAND -> "The seal file does not belong to the log: it was changed or replaced by hand; "
-                    + "compare its code with the one printed on the run sheet.";
-            case LOG_CHANGED_BY_HAND -> "The log was changed by hand: entry " + whole(notice, 0)
-                    + " does not follow from the one before; nothing from there on can be relied on.";
-            case EXPORT_CHANGED_BY_HAND -> "Not the files that were imported: " + names(notice)
-                    + "; restore them, or exclude those pulls with the reason.";
-            case MAPPING_CHANGED_BY_HAND -> "Read with other columns or units than at import: " + names(notice)
-                    + "; restore the mapping, or import those pulls again.";
+            case NOT_SEALED, SEALED_AFTER_DATA, SEALED_AGAIN, AMENDED_AFTER_DATA, PLAN_CHANGED_BY_HAND, SEAL_CHANGED_BY_HAND,
+                    LOG_CHANGED_BY_HAND, EXPORT_CHANGED_BY_HAND, MAPPING_CHANGED_BY_HAND, PULLS_BEFORE_SEAL, ORDER_NOT_DRAWN,
+                    CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, FAR_FROM_EXPECTED, LOG_CUT_SHORT, EXPORT_NOT_IN_LOG,
+                    LOG_STATE ->
+                    FolderNoticeWords.sentence(notice);
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
             case STARTING_GUESS_USED -> "The scatter taken from outside this test is a starting guess, engineering judgement with "
                     + "no source "
                     + "and no record of this rig; baselines of the rig (fairpull rig add) would put its own figure in its place.";
-            case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice) + "; the exports may lack its channel.";
+            case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice)
+                    + "; the exports may lack the channel, or values to be typed are not noted yet.";
             case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY, PLAN_LOOK_APPROXIMATE ->
                     LookWords.sentence(notice);
             case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN, PLAN_NOT_SIZED ->
@@ -88,7 +77,8 @@ public final class NoticeWords {
                     + "cannot show; plan at least " + whole(notice, 1) + " installs, or name a record with its degrees of freedom.";
             case PLAN_ORDER_LEANS -> "B stands later than A on average, or earlier, and no drift is modelled, so a drift over the day "
                     + "would pass for a change; plan a balanced order such as ABABA or ABBA, or model a linear drift.";
-            case PLAN_SINGLE_PULLS -> "One counted pull an install: a pull that went wrong cannot be told from a refit; plan two or more.";
+            case PLAN_SINGLE_PULLS -> "One counted pull an install: a pull that went wrong cannot be told from a refit; "
+                    + "plan two or more.";
             case PLAN_NO_WARM_UPS -> "Some installs have no warm-up pull; first pulls differ from later ones, whatever is fitted.";
             case PLAN_NO_WORTHWHILE_GAIN -> "No worthwhile gain is named, so “no difference that matters” can never be said; "
                     + "name the smallest gain that matters.";
@@ -107,12 +97,7 @@ public final class NoticeWords {
                 + "); something other than B has changed over the day.";
     }
 
-    private static String times(Notice notice) {
-        long count = Math.round(notice.figures().get(0));
-        return count == 1 ? "once" : count + " times";
-    }
-
-    private static String whole(Notice notice, int place) {
+    static String whole(Notice notice, int place) {
         return Long.toString(Math.round(notice.figures().get(place)));
     }
 
@@ -120,7 +105,7 @@ public final class NoticeWords {
         return Numbers.resolving(notice.figures().get(place), "").bare(notice.figures().get(place));
     }
 
-    private static String names(Notice notice) {
+    static String names(Notice notice) {
         return String.join(", ", notice.names());
     }
 

@@ -68,7 +68,7 @@ public final class SizeWords {
 
     private static String randomisation(SizeQuestion question, SizeAnswer answer) {
         if (answer.leastRandomisationP() >= 1) {
-            return "A randomisation test could show nothing: there is no other order that it could have been.";
+            return "A randomisation test could show nothing: with so few installs every order gives as large a difference.";
         }
         boolean reachable = answer.leastRandomisationP() <= question.errorRate();
         return "If the order is drawn, a randomisation test could reach " + Numbers.p(answer.leastRandomisationP()) + " at best"

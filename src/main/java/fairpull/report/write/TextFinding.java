@@ -37,13 +37,19 @@ public final class TextFinding {
         if (!judgement.plan().remark().isBlank()) {
             text.append(Lines.wrapped(judgement.plan().remark(), ""));
         }
+        List<Notice> notices = Stream.concat(judgement.notices().stream(), deciding.notices().stream()).toList();
+        List<Notice> alarms = notices.stream().filter(TextFinding::isAlarm).toList();
+        text.append(alarms.isEmpty() ? "" : "\n" + notices(alarms, deciding.unit()));
         text.append('\n').append(finding(deciding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
         judgement.withExcluded().ifPresent(with -> text.append(Lines.wrapped(FindingWords.withExcluded(deciding, with), "")).append('\n'));
         text.append(section("Further measures", SecondaryWords.all(judgement)));
         text.append(section("Claims", ClaimWords.all(judgement)));
         text.append(section("Amendments", SealWords.amendments(judgement)));
-        return text.append(notices(Stream.concat(judgement.notices().stream(), deciding.notices().stream()).toList(), deciding.unit()))
-                .toString();
+        return text.append(notices(notices.stream().filter(notice -> !isAlarm(notice)).toList(), deciding.unit())).toString();
+    }
+
+    private static boolean isAlarm(Notice notice) {
+        return notice.code().severity() == Notice.Severity.ALARM;
     }
 
     private static String finding(Finding finding, Subject subject) {
@@ -60,8 +66,9 @@ public final class TextFinding {
         finding.scatter().ifPresent(scatter -> figures.add(new Said("Scatter of pulls, of refits",
                 TippingWords.scatter(scatter.pull(), finding.unit()) + ", "
                         + TippingWords.scatter(Math.sqrt(scatter.refitVariance()), finding.unit()))));
-        finding.tippingScatter().ifPresent(tipping -> figures.add(new Said("Tipping scatter",
-                TippingWords.scatter(tipping, finding.unit()))));
+        figures.add(new Said("Tipping scatter", finding.tippingScatter().isPresent()
+                ? TippingWords.scatter(finding.tippingScatter().getAsDouble(), finding.unit())
+                : "none: no change would be shown even on a rig that refits without scatter"));
         return figures;
     }
 

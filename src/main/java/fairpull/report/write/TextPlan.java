@@ -13,6 +13,7 @@ import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.SizeWords;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What {@code size} and {@code check} print on a terminal. */
 public final class TextPlan {
@@ -40,20 +41,33 @@ public final class TextPlan {
     }
 
     /**
+     * {@return what is to be said of a seal}
+     *
+     * @param code its code; empty where there is none
+     * @param intactExports how many exports there are, where everything is as the log says it was
+     */
+    public static String seal(Optional<String> code, OptionalInt intactExports) {
+        String intact = intactExports.isPresent()
+                ? " Plan, seal, log, mappings and exports (" + intactExports.getAsInt() + ") are as the log says they were."
+                : "";
+        return code.map(sealed -> "Sealed, code " + sealed + ".").orElse("Not sealed.") + intact;
+    }
+
+    /**
      * {@return what is to be said of a plan}
      *
-     * @param sealCode the code of its seal; empty where it is not sealed
+     * @param seal what is to be said of its seal
      * @param size what its sequence can see; empty where it cannot be sized
      * @param fit when everything happens, and what would make it fit
      * @param warnings what a reader must know
      */
-    public static String check(Plan plan, Optional<String> sealCode, Optional<String> size, DayFit fit, List<String> warnings) {
+    public static String check(Plan plan, String seal, Optional<String> size, DayFit fit, List<String> warnings) {
         StringBuilder text = new StringBuilder(Lines.wrapped(plan.title(), ""));
         if (!plan.remark().isEmpty()) {
             text.append(Lines.wrapped(plan.remark(), ""));
         }
         text.append('\n').append(Lines.wrapped(PlanWords.paragraph(plan), ""));
-        text.append(sealCode.map(code -> "Sealed, code " + code + ".").orElse("Not sealed.")).append('\n');
+        text.append(Lines.wrapped(seal, ""));
         size.ifPresent(seen -> text.append('\n').append(seen));
         text.append(clock(fit.days()));
         text.append(warnings.isEmpty() ? "" : "\n");

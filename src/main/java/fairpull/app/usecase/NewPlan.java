@@ -20,8 +20,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** Makes a new test from what a person types. */
-public final class NewTest {
-    private NewTest() {
+public final class NewPlan {
+    private NewPlan() {
     }
 
     /**

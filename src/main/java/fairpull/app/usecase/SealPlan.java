@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.Seal;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
@@ -9,8 +10,8 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 
 /** Seals a plan before the day. */
-public final class SealTest {
-    private SealTest() {
+public final class SealPlan {
+    private SealPlan() {
     }
 
     /**
@@ -24,6 +25,11 @@ public final class SealTest {
         if (content.isSealed() && !again) {
             throw new InputException(Place.of(folder.toString()), "the plan is sealed already",
                     "change it with `fairpull amend`, or seal it anew with --again, which every finding will say");
+        }
+        Sequence sequence = content.plan().sequence();
+        if (sequence.origin() == Sequence.Origin.DRAWN && !Order.isAsDrawn(sequence)) {
+            throw new InputException(Place.of("plan.json"), "the order " + sequence.letters() + " is not the one that its seed draws",
+                    "set sequence.origin to \"chosen\", or make the plan anew with --draw");
         }
         return test.seal(content.plan(), now, Version.text());
     }

@@ -20,11 +20,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** Reads a test and says what its plan can see, what it lacks, and what does not fit. */
-public final class CheckTest {
-    private CheckTest() {
+public final class CheckPlan {
+    private CheckPlan() {
     }
 
     /** {@return what is to be said of the test in a folder} */
@@ -34,6 +35,7 @@ public final class CheckTest {
         Plan plan = content.plan();
         List<Notice> notices = new ArrayList<>(Integrity.check(test, content));
         notices.removeIf(notice -> notice.code() == Code.NOT_SEALED);
+        boolean intact = content.isSealed() && notices.stream().allMatch(notice -> notice.code() == Code.LOG_STATE);
         notices.addAll(PlanReview.review(plan));
         if (plan.rig().leansOnAGuess()) {
             notices.add(Notice.of(Code.STARTING_GUESS_USED));
@@ -43,11 +45,12 @@ public final class CheckTest {
         List<String> sentences = notices.stream().map(notice -> NoticeWords.sentence(notice, unit))
                 .collect(Collectors.toCollection(ArrayList::new));
         sentences.addAll(DayWords.warnings(fit));
+        OptionalInt exports = intact ? OptionalInt.of(test.exportNames().size()) : OptionalInt.empty();
         Optional<SizeQuestion> size = PlanSizing.question(plan);
         Optional<SizeAnswer> answer = size.map(SizePlan::size);
         Optional<String> code = content.seal().map(Seal::code);
         Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, List.of(), unit));
-        return new Answer(TextPlan.check(plan, code, seen, fit, sentences),
+        return new Answer(TextPlan.check(plan, TextPlan.seal(code, exports), seen, fit, sentences),
                 CheckJson.document(plan, code, content.planSha256(), answer, fit, sentences));
     }
 }

@@ -10,11 +10,13 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.finding.PullSeen;
+import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
+import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.engine.judging.ClaimCheck;
@@ -33,7 +35,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** Judges a test by its plan: reads the folder, gathers the evidence, judges every measure, and says what does not fit. */
-public final class JudgeTest {
+public final class JudgeFolder {
     private static final Set<Fate> WITH_EXCLUDED = EnumSet.of(Fate.USED, Fate.EXCLUDED);
 
     private final TestFolder test;
@@ -42,7 +44,7 @@ public final class JudgeTest {
     private final Evidence evidence;
     private final LookNow look;
 
-    private JudgeTest(TestFolder test, TestFolder.Content content) {
+    private JudgeFolder(TestFolder test, TestFolder.Content content) {
         this.test = test;
         this.content = content;
         this.plan = content.plan();
@@ -53,7 +55,7 @@ public final class JudgeTest {
     /** {@return the judgement of the test in a folder} */
     public static Judgement judge(Path folder) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new JudgeTest(test, test.read()).judgement();
+        return new JudgeFolder(test, test.read()).judgement();
     }
 
     /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
@@ -140,9 +142,15 @@ public final class JudgeTest {
             notices.add(Notice.of(Code.AMENDED_AFTER_DATA, (double) amendedLate));
         }
         notices.addAll(look.notices());
-        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && !seen.pull().warmUp() && isDue(seen)));
-        name(notices, Code.PULLS_EXCLUDED, pulls(seen -> seen.fate() == Fate.EXCLUDED));
+        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
+        name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
+        name(notices, Code.PULLS_ABORTED, withReasons(Fate.ABORTED));
+        name(notices, Code.FAR_FROM_EXPECTED, pulls(this::isFarFromExpected));
         name(notices, Code.GATES_BROKEN, gatesBroken());
+        name(notices, Code.GATES_NOT_READ, gatesNotRead());
+        if (plan.sequence().origin() == Sequence.Origin.DRAWN && !Order.isAsDrawn(plan.sequence())) {
+            notices.add(Notice.of(Code.ORDER_NOT_DRAWN));
+        }
         if (evidence.plannedClockUsed() && plan.analysis().drift() != Drift.NONE) {
             notices.add(Notice.of(Code.PLANNED_CLOCK_USED));
         }
@@ -178,6 +186,23 @@ public final class JudgeTest {
 
     private List<String> pulls(Predicate<PullSeen> wanted) {
         return evidence.pulls().stream().filter(wanted).map(seen -> seen.pull().toString()).toList();
+    }
+
+    private List<String> withReasons(Fate fate) {
+        return evidence.pulls().stream().filter(seen -> seen.fate() == fate).map(seen -> seen.pull() + " (" + seen.reason() + ")").toList();
+    }
+
+    private boolean isFarFromExpected(PullSeen seen) {
+        Measure deciding = plan.question().deciding();
+        Double value = seen.values().get(deciding.name());
+        return seen.fate() == Fate.USED && value != null && plan.question().isFarFromExpected(deciding.unit().toSi(value));
+    }
+
+    private List<String> gatesNotRead() {
+        return plan.gates().stream().map(Gate::condition)
+                .filter(condition -> evidence.pulls().stream().noneMatch(seen -> seen.conditionsSi().containsKey(condition)))
+                .map(Condition::words)
+                .toList();
     }
 
     private Optional<?> corrected(LogEntry.PullTaken taken) {
