@@ -17,6 +17,7 @@ import fairpull.io.folder.TestFolder;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportReader;
 import fairpull.io.table.MappedExport;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,10 @@ final class PullValues {
 
     /** {@return the channels of a pull's export, read by the mapping it was taken with} */
     static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
+        if (!Files.isRegularFile(test.export(taken.file()))) {
+            throw new InputException(Place.of("pulls/" + taken.file()), "the export of pull " + taken.pull() + " is gone",
+                    "restore it from a copy, or leave the pull out with `fairpull exclude`");
+        }
         Mapping mapping = mapping(mappings, taken);
         Export export = ExportReader.read(test.export(taken.file()), mapping.decimalMark());
         return MappedExport.channels(export, mapping);
