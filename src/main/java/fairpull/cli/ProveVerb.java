@@ -49,6 +49,9 @@ final class ProveVerb extends Verb {
     private String gain;
 
     @Mixin
+    private InstallOptions installs;
+
+    @Mixin
     private ScatterOptions scatter;
 
     @Option(names = "--true-drift", paramLabel = "X/h", description = "A true drift within each session, such as 2hp/h.")
@@ -62,26 +65,12 @@ final class ProveVerb extends Verb {
             description = "Correlation of the scatter of neighbouring pulls of a session, between -1 and 1.")
     private String autocorrelation;
 
-    @Option(names = "--pulls", defaultValue = "5", paramLabel = "N", description = "Counted pulls per install; default ${DEFAULT-VALUE}.")
-    private int pulls;
-
-    @Option(names = "--warm-ups", defaultValue = "0", paramLabel = "N",
-            description = "Warm-up pulls per install; default ${DEFAULT-VALUE}.")
-    private int warmUps;
-
     @Mixin
     private JudgingOptions judging;
 
     @Option(names = "--better", defaultValue = "more", paramLabel = "more|less",
             description = "Which direction is a gain; default ${DEFAULT-VALUE}.")
     private String better;
-
-    @Option(names = "--interval", defaultValue = "5", paramLabel = "MIN",
-            description = "Minutes from pull to pull; default ${DEFAULT-VALUE}.")
-    private String interval;
-
-    @Option(names = "--swap", defaultValue = "20", paramLabel = "MIN", description = "Minutes that a swap adds; default ${DEFAULT-VALUE}.")
-    private String swap;
 
     @Option(names = "--looks", paramLabel = "KIND:N,N", description = "Planned looks, such as of:3,5 or pocock:3,5.")
     private String looks;
@@ -123,10 +112,10 @@ final class ProveVerb extends Verb {
         if (gain == null) {
             throw new UsageException("--gain", "is missing");
         }
-        SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT), pulls, warmUps, scatter.pullToPlan(),
+        SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT), installs.pulls(), installs.warmUps(),
+                scatter.pullToPlan(),
                 scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain), 0.8,
-                judging.errorRate(), judging.sides(), judging.drift(), new SizeQuestion.Clock(Numbers.positive("--interval", interval),
-                        Numbers.notNegative("--swap", swap), 0), TypedLooks.parse("--looks", looks));
+                judging.errorRate(), judging.sides(), judging.drift(), installs.clock(0), TypedLooks.parse("--looks", looks));
         return Prove.sequence(question, JudgingOptions.constant("--better", better, Better.values()),
                 new TypedTruth.Words(null, null, null, trueDrift, outliers, autocorrelation), run, unit, progress);
     }

@@ -31,12 +31,8 @@ final class SearchVerb extends Verb {
     @Mixin
     private ScatterOptions scatter;
 
-    @Option(names = "--gain", required = true, paramLabel = "X", description = "The gain to be found, in the unit of the scatter.")
-    private String gain;
-
-    @Option(names = "--power-wanted", defaultValue = "0.8", paramLabel = "P",
-            description = "Chance wanted of finding it; default ${DEFAULT-VALUE}.")
-    private String powerWanted;
+    @Mixin
+    private GainOptions gain;
 
     @Mixin
     private JudgingOptions judging;
@@ -57,7 +53,7 @@ final class SearchVerb extends Verb {
     @Override
     protected void work() {
         SizeQuestion asked = new SizeQuestion("AB", 1, 0, scatter.pullToPlan(), scatter.pullDfToPlan(), scatter.refitToPlan(),
-                scatter.refitDfToPlan(), Numbers.positive("--gain", gain), Numbers.share("--power-wanted", powerWanted, 1),
+                scatter.refitDfToPlan(), gain.gain(), gain.powerWanted(),
                 judging.errorRate(), judging.sides(), judging.drift(), fillings.clock());
         double minutes = SearchDays.hoursAsMinutes("--hours", hours);
         answer(SearchDays.answer(new SearchQuestion(asked, orders.space(fillings), minutes, money.limit(), money.costs()), unit));

@@ -4,8 +4,6 @@ import fairpull.app.usecase.Answer;
 import fairpull.app.usecase.SizePlan;
 import fairpull.app.usecase.TypedLooks;
 import fairpull.domain.finding.SizeQuestion;
-import fairpull.domain.plan.Drift;
-import fairpull.domain.plan.Sides;
 import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,32 +20,17 @@ final class SizeVerb extends Verb {
             description = "Order of installs, such as ABABA; sessions parted by |, as in ABA|BAB.")
     private String sequence;
 
-    @Option(names = "--pulls", defaultValue = "5", paramLabel = "N", description = "Counted pulls per install; default ${DEFAULT-VALUE}.")
-    private int pulls;
-
-    @Option(names = "--warm-ups", defaultValue = "0", paramLabel = "N",
-            description = "Warm-up pulls per install; default ${DEFAULT-VALUE}.")
-    private int warmUps;
+    @Mixin
+    private InstallOptions installs;
 
     @Mixin
     private ScatterOptions scatter;
 
-    @Option(names = "--gain", required = true, paramLabel = "X", description = "The gain to be found, in the unit of the scatter.")
-    private String gain;
-
-    @Option(names = "--power-wanted", defaultValue = "0.8", paramLabel = "P",
-            description = "Chance wanted of finding it; default ${DEFAULT-VALUE}.")
-    private String powerWanted;
+    @Mixin
+    private GainOptions gain;
 
     @Mixin
     private JudgingOptions judging;
-
-    @Option(names = "--interval", defaultValue = "5", paramLabel = "MIN",
-            description = "Minutes from pull to pull; default ${DEFAULT-VALUE}.")
-    private String interval;
-
-    @Option(names = "--swap", defaultValue = "20", paramLabel = "MIN", description = "Minutes that a swap adds; default ${DEFAULT-VALUE}.")
-    private String swap;
 
     @Option(names = "--set-up", defaultValue = "0", paramLabel = "MIN",
             description = "Minutes before the first pull of a session; default ${DEFAULT-VALUE}.")
@@ -64,14 +47,10 @@ final class SizeVerb extends Verb {
 
     @Override
     protected void work() {
-        Sides sides = judging.sides();
-        Drift drift = judging.drift();
-        SizeQuestion question = new SizeQuestion(sequence.replaceAll("\\s", "").toUpperCase(Locale.ROOT),
-                Numbers.whole("--pulls", pulls, 1, 1000), Numbers.whole("--warm-ups", warmUps, 0, 100), scatter.pullToPlan(),
-                scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain),
-                Numbers.share("--power-wanted", powerWanted, 1), judging.errorRate(), sides, drift,
-                new SizeQuestion.Clock(Numbers.positive("--interval", interval), Numbers.notNegative("--swap", swap),
-                        Numbers.notNegative("--set-up", setUp)), TypedLooks.parse("--looks", looks));
+        SizeQuestion question = new SizeQuestion(sequence.replaceAll("\\s", "").toUpperCase(Locale.ROOT), installs.pulls(),
+                installs.warmUps(), scatter.pullToPlan(), scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(),
+                gain.gain(), gain.powerWanted(), judging.errorRate(), judging.sides(), judging.drift(),
+                installs.clock(Numbers.notNegative("--set-up", setUp)), TypedLooks.parse("--looks", looks));
         answer(Answer.of(question, SizePlan.size(question), unit));
     }
 }
