@@ -1,6 +1,5 @@
 package fairpull.io.table;
 
-import fairpull.domain.unit.Units;
 import fairpull.io.table.Sample.SampleRow;
 import java.util.List;
 import java.util.Optional;
@@ -86,7 +85,7 @@ final class HeaderFinder {
         for (int column = 0; column < row.usedCells(); column++) {
             String cell = row.cell(column).strip();
             if (!cell.isEmpty() && !cell.equals("-")) {
-                boolean unit = !row.isNumber(column) && (Units.find(HeaderCell.unitOf(cell)).isPresent() || isBracketed(cell));
+                boolean unit = !row.isNumber(column) && (UnitText.find(HeaderCell.unitOf(cell)).isPresent() || isBracketed(cell));
                 units += unit ? 1 : 0;
                 others += unit ? 0 : 1;
             }

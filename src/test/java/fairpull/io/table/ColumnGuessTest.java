@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +40,32 @@ class ColumnGuessTest {
         assertThat(guessed.quantity()).contains(quantity);
         assertThat(guessed.unit().map(Unit::symbol)).contains(symbol);
         assertThat(guessed.reason()).contains(quantity.words());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"U/min", "1/min", "min^-1", "min-1", "min⁻¹", "rev/min"})
+    void turnsPerMinuteAreEngineSpeedWhereverTheyStand(String unit) throws IOException {
+        for (String header : List.of(unit, "Motordrehzahl (" + unit + ")", "n [" + unit + "]", "Drehzahl " + unit, unit + " Motor", "n_" + unit,
+                "Drehzahl in " + unit + ", gefiltert", unit.toUpperCase(Locale.ROOT))) {
+            GuessedColumn guessed = only("other\tx", header);
+
+            assertThat(guessed.quantity()).as(header).contains(Quantity.ENGINE_SPEED);
+            assertThat(guessed.unit()).as(header).contains(Units.RPM);
+        }
+        assertThat(only("other\tx", "Roller Speed " + unit).quantity()).isEmpty();
+        assertThat(only("other\tx", "Speed " + unit).quantity()).contains(Quantity.ENGINE_SPEED);
+        assertThat(only("other\tx", "Power at 3000 " + unit).quantity()).contains(Quantity.POWER);
+        Export unitLine = export("Drehzahl\tLeistung\n" + unit + "\tkW\n20\t50.5\n30\t70.5\n");
+        assertThat(unitLine.dialect().unitLine()).hasValue(2);
+        assertThat(mapped(unitLine, Quantity.ENGINE_SPEED).unit()).isEqualTo(Units.RPM);
+        assertThat(ColumnChoice.parse("engine-speed=n:" + unit))
+                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice("n", Optional.of(Units.RPM))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Flow l/min", "Flow (l/min)", "km/min", "11/min", "Umin", "min", "Ramp rpm/s 1/min/s"})
+    void otherThingsAMinuteAreNotEngineSpeed(String header) throws IOException {
+        assertThat(UnitText.amongWords(header)).isEmpty();
     }
 
     @ParameterizedTest
