@@ -2,7 +2,6 @@ package fairpull.io.table;
 
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
-import fairpull.domain.unit.Units;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -35,7 +34,7 @@ public record ColumnChoice(String column, Optional<Unit> unit) {
         }
         String text = option.substring(equals + 1).strip();
         int colon = text.lastIndexOf(':');
-        Optional<Unit> unit = colon > 0 ? Units.find(text.substring(colon + 1)) : Optional.empty();
+        Optional<Unit> unit = colon > 0 ? UnitText.find(text.substring(colon + 1)) : Optional.empty();
         String column = unit.isPresent() ? text.substring(0, colon) : text;
         return quantity(option.substring(0, equals)).map(quantity -> Map.entry(quantity, new ColumnChoice(unquoted(column), unit)));
     }

@@ -5,7 +5,6 @@ import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
-import fairpull.domain.unit.Units;
 import fairpull.io.table.GuessedColumn.Evidence;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -111,7 +110,7 @@ public final class ColumnGuess {
         if (!column.isNumeric()) {
             return nothing(column, column.firstText().isPresent() ? "holds text" : "is empty");
         }
-        Optional<Unit> unit = Units.find(column.unitText());
+        Optional<Unit> unit = column.unitText().isEmpty() ? unitAmongWords(column, words) : UnitText.find(column.unitText());
         if (unit.isPresent()) {
             return byUnit(column, unit.get(), words);
         }
@@ -127,6 +126,12 @@ public final class ColumnGuess {
                 .map(found -> new GuessedColumn(column, quantity, named, Evidence.NAME_AND_UNIT,
                         "the name says " + quantity.get().words() + " in " + found.symbol()))
                 .orElseGet(() -> byName(column, quantity.get()));
+    }
+
+    /** Power at 3000 1/min is power: the unit only counts where the words do not speak for another quantity. */
+    private static Optional<Unit> unitAmongWords(ExportColumn column, ColumnWords words) {
+        boolean ofSpeed = words.quantity().map(named -> named == Quantity.ENGINE_SPEED || named == Quantity.SPEED).orElse(true);
+        return ofSpeed ? UnitText.amongWords(column.name()) : Optional.empty();
     }
 
     private static GuessedColumn byUnit(ExportColumn column, Unit unit, ColumnWords words) {

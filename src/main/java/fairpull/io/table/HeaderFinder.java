@@ -1,6 +1,5 @@
 package fairpull.io.table;
 
-import fairpull.domain.unit.Units;
 import fairpull.io.table.Sample.SampleRow;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,7 @@ import java.util.Optional;
 final class HeaderFinder {
     /** So many rows under a header speak for it. */
     private static final int ROWS_BELOW = 20;
-    /** A column holds numbers if this share of its cells does. */
+    /** A column holds numbers if this share of its cells does, or all cells but one: a short table has its bad cell too. */
     private static final double NUMERIC_SHARE = 0.8;
 
     private HeaderFinder() {
@@ -61,7 +60,8 @@ final class HeaderFinder {
         List<SampleRow> below = rows.subList(from, Math.min(rows.size(), from + ROWS_BELOW));
         int numeric = 0;
         for (int column = 0; column < names.usedCells(); column++) {
-            numeric += !names.isBlank(column) && isNumeric(below, column) ? 1 : 0;
+            boolean named = !names.isBlank(column) && !names.isNumber(column);
+            numeric += named && isNumeric(below, column) ? 1 : 0;
         }
         return numeric == 0 ? Optional.empty() : Optional.of(new Header(row, unitRow, numeric, fit(names, below)));
     }
@@ -85,7 +85,7 @@ final class HeaderFinder {
         for (int column = 0; column < row.usedCells(); column++) {
             String cell = row.cell(column).strip();
             if (!cell.isEmpty() && !cell.equals("-")) {
-                boolean unit = !row.isNumber(column) && (Units.find(HeaderCell.unitOf(cell)).isPresent() || isBracketed(cell));
+                boolean unit = !row.isNumber(column) && (UnitText.find(HeaderCell.unitOf(cell)).isPresent() || isBracketed(cell));
                 units += unit ? 1 : 0;
                 others += unit ? 0 : 1;
             }
@@ -117,7 +117,7 @@ final class HeaderFinder {
             }
         }
         boolean startsWithText = !below.get(0).isNumber(column) && !below.get(0).isBlank(column);
-        return numbers > 0 && !startsWithText && numbers >= NUMERIC_SHARE * (numbers + texts);
+        return numbers > 0 && (texts <= 1 || !startsWithText && numbers >= NUMERIC_SHARE * (numbers + texts));
     }
 
     private static double fit(SampleRow names, List<SampleRow> below) {

@@ -37,10 +37,20 @@ record Layout(Sample sample, Header header) {
         return best.orElseThrow(() -> noTable(source, samples));
     }
 
-    /** At equal weight the delimiter that cuts the header into more cells wins: a single cell may just hide the others. */
+    /**
+     * A header of a single cell may just hide the others: it never wins against one of several cells that stands no further down, which is
+     * how a line with a bad cell would become a header; at equal weight the delimiter that cuts the header into more cells wins.
+     */
     private boolean fitsBetterThan(Layout other) {
+        if (hides(other) || other.hides(this)) {
+            return other.hides(this);
+        }
         int byWeight = Double.compare(header.weight(), other.header.weight());
         return byWeight > 0 || byWeight == 0 && names().usedCells() > other.names().usedCells();
+    }
+
+    private boolean hides(Layout other) {
+        return names().usedCells() == 1 && other.names().usedCells() > 1 && other.names().line() <= names().line();
     }
 
     SampleRow names() {

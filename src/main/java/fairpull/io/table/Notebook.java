@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.unit.Units;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,7 +42,7 @@ public record Notebook(List<Line> lines) {
         List<Line> lines = new ArrayList<>();
         Rows.visit(source, delimiter, row -> {
             if (header.isEmpty()) {
-                row.copy().forEach(cell -> header.add(HeaderCell.of(cell)));
+                row.copy().forEach(cell -> header.add(title(cell)));
                 return true;
             }
             if (lines.size() == MOST_LINES) {
@@ -66,6 +67,15 @@ public record Notebook(List<Line> lines) {
         }
         throw new InputException(Place.of(source.file().toString(), 1), "no column named pull",
                 "a notebook says in each line which pull it is about");
+    }
+
+    /** A title with its unit in brackets, or behind a comma as in the program's own tables. */
+    private static HeaderCell title(String cell) {
+        HeaderCell title = HeaderCell.of(cell);
+        int comma = title.name().lastIndexOf(',');
+        String behind = comma < 0 ? "" : title.name().substring(comma + 1).strip();
+        boolean isUnit = title.unitText().isEmpty() && Units.find(behind).isPresent();
+        return isUnit ? new HeaderCell(title.name().substring(0, comma).strip(), behind) : title;
     }
 
     private static Line line(Place place, List<HeaderCell> header, List<String> row) {

@@ -1,6 +1,7 @@
 package fairpull.io.table;
 
 import fairpull.domain.pull.DecimalMark;
+import java.util.regex.Pattern;
 
 /** Reads numbers as loggers write them: exact to the last bit, without making a string of the plain ones. */
 final class NumberText {
@@ -9,6 +10,7 @@ final class NumberText {
     /** Up to here a whole number and its division by a power of ten up to 1e22 are both exact or correctly rounded. */
     private static final int EXACT_DIGITS = 15;
     private static final int LONGEST = 400;
+    private static final Pattern NOT_FINITE = Pattern.compile("[+\\-\u2212]?(nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
 
     private NumberText() {
     }
@@ -63,11 +65,14 @@ final class NumberText {
         return negative ? -value : value;
     }
 
-    /** {@return whether a cell holds nothing, or says that its number is missing} */
+    /** {@return whether a cell holds nothing} */
     static boolean isBlank(CharSequence cell) {
-        int from = start(cell);
-        int to = end(cell);
-        return from >= to || to - from == 3 && "nan".equalsIgnoreCase(cell.subSequence(from, to).toString());
+        return start(cell) >= end(cell);
+    }
+
+    /** {@return whether a cell holds the word that programs write where a calculation had no finite result: NaN, inf} */
+    static boolean isNotFinite(CharSequence cell) {
+        return NOT_FINITE.matcher(cell.subSequence(start(cell), Math.max(start(cell), end(cell)))).matches();
     }
 
     /** {@return what a cell that is not blank says about the decimal mark} */

@@ -34,8 +34,9 @@ record Sample(Delimiter delimiter, List<SampleRow> rows, boolean whole, Optional
             return !NumberText.isBlank(cell) && NumberText.evidence(cell) != NumberText.Evidence.TEXT;
         }
 
+        /** {@return whether a cell says nothing about the table: it is no name, and what is below a name may be broken off or NaN} */
         boolean isBlank(int index) {
-            return NumberText.isBlank(cell(index));
+            return NumberText.isBlank(cell(index)) || NumberText.isNotFinite(cell(index));
         }
 
         /** {@return how many cells there are up to the last one that holds anything} */

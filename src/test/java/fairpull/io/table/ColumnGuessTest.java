@@ -12,6 +12,9 @@ import fairpull.domain.unit.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ColumnGuessTest {
     @TempDir
@@ -36,6 +40,32 @@ class ColumnGuessTest {
         assertThat(guessed.quantity()).contains(quantity);
         assertThat(guessed.unit().map(Unit::symbol)).contains(symbol);
         assertThat(guessed.reason()).contains(quantity.words());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"U/min", "1/min", "min^-1", "min-1", "min⁻¹", "rev/min"})
+    void turnsPerMinuteAreEngineSpeedWhereverTheyStand(String unit) throws IOException {
+        for (String header : List.of(unit, "Motordrehzahl (" + unit + ")", "n [" + unit + "]", "Drehzahl " + unit, unit + " Motor", "n_" + unit,
+                "Drehzahl in " + unit + ", gefiltert", unit.toUpperCase(Locale.ROOT))) {
+            GuessedColumn guessed = only("other\tx", header);
+
+            assertThat(guessed.quantity()).as(header).contains(Quantity.ENGINE_SPEED);
+            assertThat(guessed.unit()).as(header).contains(Units.RPM);
+        }
+        assertThat(only("other\tx", "Roller Speed " + unit).quantity()).isEmpty();
+        assertThat(only("other\tx", "Speed " + unit).quantity()).contains(Quantity.ENGINE_SPEED);
+        assertThat(only("other\tx", "Power at 3000 " + unit).quantity()).contains(Quantity.POWER);
+        Export unitLine = export("Drehzahl\tLeistung\n" + unit + "\tkW\n20\t50.5\n30\t70.5\n");
+        assertThat(unitLine.dialect().unitLine()).hasValue(2);
+        assertThat(mapped(unitLine, Quantity.ENGINE_SPEED).unit()).isEqualTo(Units.RPM);
+        assertThat(ColumnChoice.parse("engine-speed=n:" + unit))
+                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice("n", Optional.of(Units.RPM))));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Flow l/min", "Flow (l/min)", "km/min", "11/min", "Umin", "min", "Ramp rpm/s 1/min/s"})
+    void otherThingsAMinuteAreNotEngineSpeed(String header) throws IOException {
+        assertThat(UnitText.amongWords(header)).isEmpty();
     }
 
     @ParameterizedTest
@@ -162,7 +192,7 @@ class ColumnGuessTest {
 
     @Test
     void blankCellsDropTheirRowAndTextIsRefused() throws IOException {
-        Export blanks = export("rpm\tPower (kW)\tOil\n2000\t50.5\t\n2500\t\t80\n3000\tNaN\t80\n3500\t70.5\t\n");
+        Export blanks = export("rpm\tPower (kW)\tOil\n2000\t50.5\t\n2500\t\t80\n3000\t \t80\n3500\t70.5\t\n");
         MappedExport.Result result = MappedExport.read(blanks, ColumnGuess.mapping(blanks, Map.of(), Optional.empty()));
         assertThat(result.droppedRows()).isEqualTo(2);
         assertThat(result.channels().rows()).isEqualTo(2);
@@ -170,6 +200,24 @@ class ColumnGuessTest {
         Export text = export("rpm\tPower (kW)\n2000\t50.5\n2500\t60.5\n3000\tfault\n");
         assertThat(refusal(() -> MappedExport.channels(text, ColumnGuess.mapping(text, Map.of(), Optional.empty()))).oneLine())
                 .contains("table.txt, line 4, column Power (kW): “fault” is not a number; ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"NaN", "nan", "NAN", "inf", "-Inf", "Infinity"})
+    void aNumberThatIsNoneIsRefusedWhereItsColumnIsUsed(String word) throws IOException {
+        for (int bad = 0; bad < 3; bad++) {
+            List<String> power = new ArrayList<>(List.of("50.5", "60.5", "70.5"));
+            power.set(bad, word);
+            Export export = export("rpm\tPower (kW)\tLambda\n2000\t" + power.get(0) + "\tNaN\n2500\t" + power.get(1) + "\tinf\n3000\t"
+                    + power.get(2) + "\t1.5\n");
+
+            assertThat(refusal(() -> MappedExport.channels(export, ColumnGuess.mapping(export, Map.of(), Optional.empty()))).oneLine())
+                    .contains("table.txt, line " + (bad + 2) + ", column Power (kW): “" + word + "” is not a number; mend or empty the cell");
+        }
+        Export unused = export("rpm\tPower (kW)\tLambda\n2000\t50.5\tNaN\n2500\t\tinf\n3000\t70.5\t1.5\n");
+        MappedExport.Result read = MappedExport.read(unused, ColumnGuess.mapping(unused, Map.of(), Optional.empty()));
+        assertThat(read.channels().rows()).isEqualTo(2);
+        assertThat(read.droppedRows()).isEqualTo(1);
     }
 
     private GuessedColumn only(String other, String header) throws IOException {

@@ -1,0 +1,107 @@
+package fairpull.io.table;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import fairpull.domain.InputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** However short an export is and wherever its bad cell stands, that cell is named, not the header blamed. */
+class BadCellTest {
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"1O5|,", "fault|,", "1O5|;", "#N/A|;", "fault|tab", "12:30|,"})
+    void oneBadCellIsNamed(String bad, String typedDelimiter) throws IOException {
+        String delimiter = typedDelimiter.equals("tab") ? "\t" : typedDelimiter;
+        for (int rows : List.of(2, 3, 4, 5, 20, 45)) {
+            for (int at = 0; at < rows; at++) {
+                List<String> lines = sound(rows, delimiter);
+                lines.set(1 + at, (3000 + 100 * at) + delimiter + bad);
+
+                assertThat(refusal(lines)).as("%s", lines).contains("line " + (2 + at) + ", column power (kW): “" + bad + "” is not a number");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 5, 45})
+    void badCellsSideBySideAreNamed(int rows) throws IOException {
+        for (int at = 0; at < rows; at++) {
+            List<String> lines = new ArrayList<>(List.of("rpm,power (kW),torque (Nm)"));
+            for (int row = 0; row < rows; row++) {
+                lines.add(row == at ? "3000,none,none" : 3000 + 100 * row + "," + (100 + row) + ",250.5");
+            }
+            assertThat(refusal(lines)).as("%s", lines).contains("line " + (2 + at) + ", column power (kW): “none” is not a number");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {",", ";", "\t"})
+    void aLineOfTooManyCellsIsNamed(String delimiter) throws IOException {
+        for (int rows : List.of(1, 2, 3, 4, 5, 20, 45)) {
+            for (int at = 0; at < rows; at++) {
+                List<String> lines = sound(rows, delimiter);
+                lines.set(1 + at, lines.get(1 + at) + delimiter + "5");
+
+                assertThat(refusal(lines)).as("%s", lines)
+                        .contains("line " + (2 + at) + ": the line has 3 cells and the header names 2 columns");
+            }
+        }
+    }
+
+    @Test
+    void aLineOfTooFewCellsIsDroppedAndCounted() throws IOException {
+        for (int at = 0; at < 3; at++) {
+            List<String> lines = sound(3, ",");
+            lines.set(1 + at, "3500");
+            Export export = export(lines);
+
+            assertThat(MappedExport.read(export, ColumnGuess.mapping(export, Map.of(), Optional.empty())).droppedRows()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void mostOfAColumnMayBeBad() throws IOException {
+        assertThat(refusal(List.of("rpm,power (kW)", "3000,a", "3500,b", "4000,105"))).contains("line 2, column power (kW): “a”");
+        assertThat(refusal(List.of("rpm,power (kW)", "3000,100", "3500,b", "4000,c"))).contains("line 3, column power (kW): “b”");
+    }
+
+    @Test
+    void aPreambleIsStillNoHeader() throws IOException {
+        Export export = export(List.of("Run,Driver", "12,Ann", "Weather: dry", "rpm,power (kW)", "3000,100", "4000,105"));
+
+        assertThat(export.dialect().headerLine()).isEqualTo(4);
+        assertThat(ExportShapesTest.channels(export).rows()).isEqualTo(2);
+    }
+
+    private static List<String> sound(int rows, String delimiter) {
+        List<String> lines = new ArrayList<>(List.of("rpm" + delimiter + "power (kW)"));
+        for (int row = 0; row < rows; row++) {
+            lines.add(3000 + 100 * row + delimiter + (100 + row));
+        }
+        return lines;
+    }
+
+    private String refusal(List<String> lines) throws IOException {
+        InputException refusal = catchThrowableOfType(InputException.class, () -> ExportShapesTest.channels(export(lines)));
+        assertThat(refusal).as("%s", lines).isNotNull();
+        return refusal.oneLine();
+    }
+
+    private Export export(List<String> lines) throws IOException {
+        return ExportReader.read(Files.writeString(folder.resolve("table.csv"), String.join("\n", lines) + "\n"));
+    }
+}
