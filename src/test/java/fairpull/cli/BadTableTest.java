@@ -54,7 +54,14 @@ class BadTableTest {
                 arguments("drift with a blank minute", GOOD.replace(",35,", ",,"), List.of("--drift", "linear"),
                         words("line 5", "minutes")),
                 arguments("a covariate that is not there", GOOD, List.of("--covariate", "iat"), words("iat")),
-                arguments("a covariate that is no number", GOOD, List.of("--covariate", "part"), words("part", "not a number")));
+                arguments("a covariate that is no number", GOOD.replace(",0,", ",calm,").replace("minutes", "wind"),
+                        List.of("--covariate", "wind"), words("line 2", "wind", "not a number")),
+                arguments("the value as a covariate", GOOD, List.of("--covariate", "value"), words("value", "not a covariate")),
+                arguments("the install as a covariate", GOOD, List.of("--covariate", "install"), words("install", "not a covariate")),
+                arguments("the part as a covariate", GOOD, List.of("--covariate", "part"), words("part", "not a covariate")),
+                arguments("the minutes as a covariate", GOOD, List.of("--covariate", "minutes"), words("minutes", "--drift linear")),
+                arguments("values whose squares overflow", GOOD.replaceAll("(?m)(\\.\\d+)$", "$1e155"), List.of(),
+                        words("line 2", "value", "100.1e155", "out of range", "another unit")));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -17,6 +17,9 @@ import java.util.Locale;
 public final class PullTableReader {
     private static final int MAXIMUM_PULLS = 200_000;
     private static final String ONE_SESSION = "1";
+    /** Numbers within these bounds can be squared twice, as a quadratic drift does, without leaving the range of a double. */
+    private static final double LARGEST = 1e60;
+    private static final double SMALLEST = 1e-60;
 
     private final String file;
     private final TableOptions options;
@@ -153,6 +156,15 @@ public final class PullTableReader {
         if (Double.isNaN(number)) {
             throw new InputException(place, "“" + cell + "” is not a number", "write a plain number with a decimal " + mark.id());
         }
+        if (!isInRange(number)) {
+            throw new InputException(place, "“" + cell + "” is out of range: apart from 0, sizes from 1e-60 to 1e60 are taken",
+                    "correct the cell, or write the column in another unit");
+        }
         return number;
+    }
+
+    private static boolean isInRange(double number) {
+        double size = Math.abs(number);
+        return size == 0 || size >= SMALLEST && size <= LARGEST;
     }
 }

@@ -19,6 +19,8 @@ import java.util.Optional;
  */
 record TableHeader(int line, int width, Map<String, Integer> places) {
     private static final List<String> REQUIRED = List.of("install", "part", "pull", "value");
+    private static final List<String> LAYOUT = List.of("install", "part", "pull", "value", "session", "block");
+    private static final String MINUTES = "minutes";
     private static final String EXPECTED = "the first line must name install, part, pull and value";
 
     /** {@return how many of the columns that a table needs are among these names} */
@@ -55,7 +57,7 @@ record TableHeader(int line, int width, Map<String, Integer> places) {
     }
 
     Optional<Integer> minutes() {
-        return Optional.ofNullable(places.get("minutes"));
+        return Optional.ofNullable(places.get(MINUTES));
     }
 
     Optional<Integer> session() {
@@ -67,10 +69,24 @@ record TableHeader(int line, int width, Map<String, Integer> places) {
             require(file, name, EXPECTED);
         }
         if (options.drift() != Drift.NONE) {
-            require(file, "minutes", "a drift needs the column minutes: when each pull started");
+            require(file, MINUTES, "a drift needs the column minutes: when each pull started");
         }
         for (String name : options.covariates()) {
+            refuseAsCovariate(file, folded(name));
             require(file, name, "the columns are " + String.join(", ", new ArrayList<>(places.keySet())));
+        }
+    }
+
+    /** What a pull belongs to, when it ran and what it gave is in the model already, or is what the model explains. */
+    private void refuseAsCovariate(String file, String name) {
+        if (name.equals(MINUTES)) {
+            throw new InputException(Place.of(file, line, name), "the column minutes is not a covariate",
+                    "a change with time is taken out by --drift linear or --drift quadratic");
+        }
+        if (LAYOUT.contains(name)) {
+            List<String> others = places.keySet().stream().filter(other -> !LAYOUT.contains(other) && !other.equals(MINUTES)).toList();
+            throw new InputException(Place.of(file, line, name), "the column " + name + " is not a covariate", others.isEmpty()
+                    ? "add a column for what was read beside each pull" : "other columns are " + String.join(", ", others));
         }
     }
 

@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -114,6 +115,31 @@ class PullTableReaderTest {
         assertThat(refusal(text, new TableOptions(List.of("wind"), Drift.NONE, "")).oneLine()).contains("line 2, column wind: “calm”");
         assertThat(refusal(text, new TableOptions(List.of("iat"), Drift.NONE, "")).oneLine())
                 .contains("line 1, column iat: there is no such column; the columns are install, part, pull, value, oil, wind");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"install", "part", "pull", "value", "VALUE", "session", "minutes"})
+    void whatIsInTheModelAlreadyIsNotACovariate(String name) throws IOException {
+        String text = "install,part,pull,value,minutes,session,oil\n1,A,1,1.5,0,1,80\n2,B,1,2.5,5,1,81.5\n";
+
+        assertThat(refusal(text, new TableOptions(List.of(name), Drift.NONE, "")).oneLine())
+                .contains("line 1, column " + name.toLowerCase(Locale.ROOT) + ": the column " + name.toLowerCase(Locale.ROOT)
+                        + " is not a covariate; ", name.equals("minutes") ? "--drift linear" : "other columns are oil");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"value,2.5", "minutes,4.5", "oil,81.5"})
+    void numbersWhoseSquaresOverflowAreRefused(String column, String replaced) throws IOException {
+        String text = "install,part,pull,minutes,oil,value\n1,A,1,0,80,1.5\n2,B,1,4.5,81.5,2.5\n";
+        TableOptions options = new TableOptions(List.of("oil"), Drift.QUADRATIC, "");
+
+        for (String extreme : List.of("1e155", "-1e61", "1e308", "1e-61", "-1e-200")) {
+            assertThat(refusal(text.replace(replaced, extreme), options).oneLine())
+                    .contains("line 3, column " + column + ": “" + extreme + "” is out of range: ", "; correct the cell, or write the column in");
+        }
+        for (String usable : List.of("1e60", "-1e60", "1e-60", "0", "-0.0")) {
+            assertThat(read(text.replace(replaced, usable), options).rows()).hasSize(2);
+        }
     }
 
     @Test
