@@ -3,12 +3,14 @@ package fairpull.io.table;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the words of a header say about a column. The words are common practice, no source. */
 final class ColumnWords {
@@ -19,6 +21,9 @@ final class ColumnWords {
             "setpoint", "command", "commanded", "loss", "losses", "drag", "error", "fan", "pump", "wind", "steering", "injection", "inj",
             "ignition", "spark", "dwell", "lap", "turbo", "supply", "factor");
     private static final Set<String> ANOTHER_SHAFT = Set.of("roller", "drum", "wheel", "shaft", "driveshaft", "output", "input", "gearbox");
+
+    /** Where a unit with a capital in it begins at the end of a word: kW must not be read as W, nor hPa as Pa. */
+    private static final Pattern UNIT_AT_END = Pattern.compile("(?<=\\p{Ll})(?=(?:kW|kPa|hPa|inHg)(?!\\p{L}))");
 
     static {
         WORDS.put(Quantity.ENGINE_SPEED, Set.of("rpm", "revs", "drehzahl"));
@@ -41,8 +46,12 @@ final class ColumnWords {
     }
 
     static ColumnWords of(String name) {
-        String spaced = name.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(Locale.ROOT);
-        return new ColumnWords(List.of(spaced.split("[^\\p{L}\\p{N}]+")));
+        List<String> words = new ArrayList<>();
+        for (String written : UNIT_AT_END.matcher(name).replaceAll(" ").split("[^\\p{L}\\p{N}]+")) {
+            String spaced = Units.find(written).isPresent() ? written : written.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2");
+            words.addAll(List.of(spaced.toLowerCase(Locale.ROOT).split(" ")));
+        }
+        return new ColumnWords(List.copyOf(words));
     }
 
     /** {@return whether the words name another thing: a target, a loss, the steering pump …} */

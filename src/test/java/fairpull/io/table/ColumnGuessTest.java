@@ -31,7 +31,9 @@ class ColumnGuessTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "Engine Speed (rpm)|ENGINE_SPEED|rpm", "rpm|ENGINE_SPEED|rpm", "Drehzahl [1/min]|ENGINE_SPEED|rpm", "EngineSpeed|ENGINE_SPEED|rpm",
-        "Power hp|POWER|hp", "Wheel power [kW]|POWER|kW", "Leistung (PS)|POWER|PS", "whp|POWER|hp", "torque_nm|TORQUE|N·m",
+        "Power hp|POWER|hp", "Leistung kW|POWER|kW", "PowerkW|POWER|kW", "power_kW|POWER|kW",
+        "EnginePower kW|POWER|kW", "PowerW|POWER|W", "Baro hPa|PRESSURE|hPa", "MAP kPa|PRESSURE|kPa", "boostPSI|PRESSURE|psi", "TorqueNm|TORQUE|N·m",
+        "Wheel power [kW]|POWER|kW", "Leistung (PS)|POWER|PS", "whp|POWER|hp", "torque_nm|TORQUE|N·m",
         "Torque (lb-ft)|TORQUE|lbf·ft", "Time (ms)|TIME|ms", "Vehicle speed (km/h)|SPEED|km/h", "Dyno_Spd[mph]|SPEED|mph",
         "Throttle|FRACTION|%", "iat_c|TEMPERATURE|°C", "Thrust (gf)|FORCE|gf"})
     void headersSayQuantityAndUnit(String header, Quantity quantity, String symbol) throws IOException {
