@@ -41,12 +41,12 @@ public final class GateWords {
         });
     }
 
-    /** {@return the limit as it stands over a column: {@code 80–95}, {@code A1-1 ± 2}} */
+    /** {@return the limit as it stands over a column: {@code 80 – 95}, {@code A1-1 ± 2}} */
     public String brief(Gate gate, String reference) {
         return gate.limit().match(new Gate.Limit.Cases<String>() {
             @Override
             public String window(Gate.Window window) {
-                return low(gate, window) + "–" + high(gate, window);
+                return low(gate, window) + Numbers.THIN + "– " + high(gate, window);
             }
 
             @Override

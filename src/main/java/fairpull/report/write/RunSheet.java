@@ -21,11 +21,11 @@ import java.util.Map;
 public record RunSheet(String html, HtmlToPdf.Pdf pdf) {
     /** How close the lines are set, widest first. */
     private enum Setting {
-        WIDE, MEDIUM, CLOSE;
+        ROOMY, WIDE, MEDIUM, CLOSE;
 
         /** A browser that lacks our font takes one that runs wider. */
         Setting forBrowsers() {
-            return this == WIDE ? MEDIUM : CLOSE;
+            return this == CLOSE ? CLOSE : values()[ordinal() + 1];
         }
     }
 
@@ -33,9 +33,9 @@ public record RunSheet(String html, HtmlToPdf.Pdf pdf) {
     public static RunSheet of(SheetContent content, SheetOptions options) {
         Map<String, Object> page = page(content, options);
         int fewest = content.plan().sequence().sessions().size();
-        Setting best = Setting.WIDE;
+        Setting best = Setting.ROOMY;
         HtmlToPdf.Pdf pdf = pdf(content, page, best);
-        for (Setting closer : List.of(Setting.MEDIUM, Setting.CLOSE)) {
+        for (Setting closer : List.of(Setting.WIDE, Setting.MEDIUM, Setting.CLOSE)) {
             if (pdf.pages() == fewest) {
                 break;
             }

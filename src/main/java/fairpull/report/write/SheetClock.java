@@ -10,11 +10,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** When everything on a sheet begins if the day goes as planned: by the clock, or counted from the start of the day. */
+/**
+ * When everything on a sheet begins if the day goes as planned: by the clock, hours past midnight counted on (24:30), or counted from the
+ * start of the day.
+ */
 final class SheetClock {
     private static final double SECONDS_A_MINUTE = 60;
     private static final int MINUTES_AN_HOUR = 60;
-    private static final int MINUTES_A_DAY = 1440;
 
     private final Sequence sequence;
     private final Map<PullId, Double> minutes;
@@ -61,7 +63,6 @@ final class SheetClock {
             return String.format(Locale.ROOT, "+%d:%02d", whole / MINUTES_AN_HOUR, whole % MINUTES_AN_HOUR);
         }
         long ofDay = start.get().getHour() * MINUTES_AN_HOUR + start.get().getMinute() + whole;
-        String days = ofDay < MINUTES_A_DAY ? "" : " +" + ofDay / MINUTES_A_DAY + "d";
-        return String.format(Locale.ROOT, "%d:%02d%s", ofDay % MINUTES_A_DAY / MINUTES_AN_HOUR, ofDay % MINUTES_AN_HOUR, days);
+        return String.format(Locale.ROOT, "%d:%02d", ofDay / MINUTES_AN_HOUR, ofDay % MINUTES_AN_HOUR);
     }
 }

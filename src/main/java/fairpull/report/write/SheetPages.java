@@ -70,7 +70,7 @@ final class SheetPages {
         int room = rows.size() > 1 && rows.get(0).size() > last.size() ? last.get(0).pulls().size() + LINES_OF_A_HEAD : 0;
         int needed = linesOfChecklist();
         boolean beside = needed > 0 && needed <= room;
-        int remarkLines = Math.max(0, beside ? room - needed - 1 : room - 1);
+        int remarkLines = Math.max(0, beside ? room - needed - 2 : room - 2);
         return new SheetPage(session.name(), date, clock.begin(), clock.end(session), gates(), rows, beside, remarkLines);
     }
 
