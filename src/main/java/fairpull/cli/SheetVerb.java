@@ -31,7 +31,7 @@ final class SheetVerb extends Verb {
     private String date = "";
 
     @Option(names = "--start", paramLabel = "TIME",
-            description = "When the set-up begins, such as 9:00; if not given, the clock counts from there.")
+            description = "When the set-up begins, such as 9:00, if not as planned; where neither is known the clock counts from there.")
     private String start = "";
 
     @Override

@@ -1,5 +1,9 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Hours;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.plan.Session;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.report.write.Paper;
 import fairpull.report.write.SheetOptions;
@@ -8,6 +12,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,8 +31,28 @@ public record SheetRequest(String paper, String units, String date, String start
 
     SheetOptions options() {
         return new SheetOptions(oneOf("--paper", Paper.values(), paper), oneOf("--units", UnitSystem.values(), units),
-                parsed("--date", date, LocalDate::parse, "a day such as 2026-05-09"),
-                parsed("--start", start, text -> LocalTime.parse(text, CLOCK), "a time of day such as 9:00"));
+                parsed("--date", date, LocalDate::parse, "a day such as 2026-05-09"));
+    }
+
+    /** {@return the plan with the start of every day that was typed; its own where none was} */
+    Plan starting(Plan plan) {
+        return parsed("--start", start, text -> LocalTime.parse(text, CLOCK), "a time of day such as 9:00")
+                .map(time -> withSequence(plan, plan.sequence().withLabelled(plan.sequence().sessions().stream()
+                        .map(session -> session.with(hours(session, time))).toList())))
+                .orElse(plan);
+    }
+
+    private static Plan withSequence(Plan plan, Sequence sequence) {
+        return new Plan(plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), sequence, plan.gates(), plan.checklist(),
+                plan.looks());
+    }
+
+    private static Hours hours(Session session, LocalTime time) {
+        try {
+            return session.hours().map(hours -> hours.startingAt(time)).orElseGet(() -> new Hours(time, Optional.empty(), List.of()));
+        } catch (IllegalArgumentException contradiction) {
+            throw new UsageException("--start", contradiction.getMessage());
+        }
     }
 
     private static <E extends Enum<E>> E oneOf(String option, E[] all, String typed) {

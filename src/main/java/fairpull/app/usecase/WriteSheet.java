@@ -26,7 +26,7 @@ public final class WriteSheet {
             throw new UsageException("--out", target + " ends in neither .html nor .pdf; the ending says which is written");
         }
         TargetFile.check(folder, target, name.endsWith(".pdf") ? "sheet.pdf" : "sheet.html");
-        RunSheet sheet = RunSheet.of(content(folder), request.options());
+        RunSheet sheet = RunSheet.of(content(folder, request), request.options());
         Files.createDirectories(target.toAbsolutePath().getParent());
         if (name.endsWith(".pdf")) {
             AtomicWrite.bytes(target, sheet.pdf().bytes());
@@ -36,11 +36,12 @@ public final class WriteSheet {
         return Receipt.sheet(target, sheet.pdf().pages());
     }
 
-    private static SheetContent content(Path folder) throws IOException {
+    private static SheetContent content(Path folder, SheetRequest request) throws IOException {
         TestFolder test = TestFolder.open(folder);
         TestFolder.Content content = test.read();
         List<Notice> alarms = Integrity.check(test, content).stream()
                 .filter(notice -> notice.code().severity() == Notice.Severity.ALARM).toList();
-        return new SheetContent(content.plan(), content.planSha256(), content.seal(), AmendmentSeen.in(content.log()), alarms);
+        return new SheetContent(request.starting(content.plan()), content.planSha256(), content.seal(),
+                AmendmentSeen.in(content.log()), alarms);
     }
 }

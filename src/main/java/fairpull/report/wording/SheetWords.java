@@ -1,5 +1,6 @@
 package fairpull.report.wording;
 
+import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
@@ -9,7 +10,9 @@ import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a run sheet says beside its fields. */
 public final class SheetWords {
@@ -63,7 +66,13 @@ public final class SheetWords {
         String gear = plan.rig().gear().isBlank() ? "" : ", gear " + plan.rig().gear();
         return plan.rig().name() + " (" + PlanWords.kind(plan.rig().kind()) + ")" + gear + ". Order " + sequence.letters() + ", "
                 + FindingWords.count(counted, "counted pull") + " and " + FindingWords.count(warmUps, "warm-up") + "; "
-                + "a pull every " + length(sequence.pullIntervalS()) + ".";
+                + "a pull every " + length(sequence.pullIntervalS()) + "." + looks(plan);
+    }
+
+    private static String looks(Plan plan) {
+        List<String> labels = plan.sequence().installs().map(Install::label).toList();
+        return plan.looks().map(looks -> " Look at the data only after " + looks.afterInstalls().stream()
+                .map(after -> labels.get(after - 1)).collect(Collectors.joining(", ")) + ".").orElse("");
     }
 
     /** {@return what is done before the pulls of an install, for how long} */
@@ -75,6 +84,16 @@ public final class SheetWords {
         String swap = off == next.part() ? "refit " + length(sequence.swapS()) + ": " + off + " off and on again"
                 : "swap " + length(sequence.swapS()) + ": " + off + " off, " + next.part() + " on";
         return swap + (next.unstrapped() ? ", strapped down anew" : ", straps untouched");
+    }
+
+    /** {@return a break of the day} */
+    public static String pause(DayEvent event) {
+        return "break, " + length(event.endS() - event.startS());
+    }
+
+    /** {@return from when to when a day is planned, and how far beyond its end} */
+    public static String span(String begin, String end, double lateMinutes) {
+        return begin + " to " + end + (lateMinutes > 0 ? ", " + Numbers.duration(lateMinutes) + " beyond the end of the day" : "");
     }
 
     private static String length(double seconds) {

@@ -1,68 +1,56 @@
 package fairpull.report.write;
 
+import fairpull.domain.day.DayClock;
+import fairpull.domain.day.DayEvent;
+import fairpull.domain.day.Pace;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
-import fairpull.domain.pull.PlannedClock;
-import fairpull.domain.pull.PullId;
-import java.time.LocalTime;
+import fairpull.report.wording.SheetWords;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * When everything on a sheet begins if the day goes as planned: by the clock, hours past midnight counted on (24:30), or counted from the
- * start of the day.
+ * When everything in a session begins if the day goes as planned: by the clock where its start of day is planned, hours past midnight
+ * counted on (24:30); else counted from the start of the session.
  */
 final class SheetClock {
-    private static final double SECONDS_A_MINUTE = 60;
+    private static final int SECONDS_A_MINUTE = 60;
     private static final int MINUTES_AN_HOUR = 60;
 
-    private final Sequence sequence;
-    private final Map<PullId, Double> minutes;
-    private final Optional<LocalTime> start;
+    private final DayClock day;
 
-    SheetClock(Sequence sequence, Optional<LocalTime> start) {
-        this.sequence = sequence;
-        this.minutes = PlannedClock.of(sequence).minutes();
-        this.start = start;
+    SheetClock(Session session, Sequence sequence) {
+        this.day = DayClock.of(session, Pace.of(sequence));
     }
 
-    /** {@return when the set-up begins} */
-    String begin() {
-        return shown(0);
+    /** {@return from when to when, and how far beyond the end of day} */
+    String span() {
+        return SheetWords.span(shown(day.startS()), shown(day.finishS()), day.lateS() / SECONDS_A_MINUTE);
     }
 
-    /** {@return when a pull begins} */
-    String of(PullId pull) {
-        return shown(setUp() + minutes.get(pull));
+    /** {@return what happens before the first pull of an install} */
+    List<DayEvent> workBefore(String install) {
+        return eventsOf(install).takeWhile(event -> !event.kind().isPull()).toList();
     }
 
-    /** {@return when the work before an install begins: its set-up, or its swap} */
-    String before(Session session, int install) {
-        return install == 0 ? begin() : shown(setUp() + doneWith(session, install - 1));
+    /** {@return the pulls of an install, and the breaks between them} */
+    List<DayEvent> pulls(String install) {
+        return eventsOf(install).dropWhile(event -> !event.kind().isPull()).toList();
     }
 
-    /** {@return when the last pull of a session is done} */
-    String end(Session session) {
-        return shown(setUp() + doneWith(session, session.installs().size() - 1));
+    private Stream<DayEvent> eventsOf(String install) {
+        return day.events().stream().filter(event -> event.install().equals(install));
     }
 
-    private double setUp() {
-        return sequence.setUpS() / SECONDS_A_MINUTE;
+    /** {@return when something starts} */
+    String start(DayEvent event) {
+        return shown(event.startS());
     }
 
-    private double doneWith(Session session, int install) {
-        List<PullId> pulls = PlannedClock.pullsOf(session.installs().get(install));
-        return minutes.get(pulls.get(pulls.size() - 1)) + sequence.pullIntervalS() / SECONDS_A_MINUTE;
-    }
-
-    private String shown(double passed) {
-        long whole = Math.round(passed);
-        if (start.isEmpty()) {
-            return String.format(Locale.ROOT, "+%d:%02d", whole / MINUTES_AN_HOUR, whole % MINUTES_AN_HOUR);
-        }
-        long ofDay = start.get().getHour() * MINUTES_AN_HOUR + start.get().getMinute() + whole;
-        return String.format(Locale.ROOT, "%d:%02d", ofDay / MINUTES_AN_HOUR, ofDay % MINUTES_AN_HOUR);
+    private String shown(double seconds) {
+        long minutes = Math.round(seconds / SECONDS_A_MINUTE);
+        return String.format(Locale.ROOT, day.hours().isPresent() ? "%d:%02d" : "+%d:%02d", minutes / MINUTES_AN_HOUR,
+                minutes % MINUTES_AN_HOUR);
     }
 }

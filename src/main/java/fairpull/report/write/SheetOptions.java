@@ -2,7 +2,6 @@ package fairpull.report.write;
 
 import fairpull.domain.unit.UnitSystem;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.Optional;
 
 /**
@@ -11,7 +10,6 @@ import java.util.Optional;
  * @param paper what it is printed on
  * @param units in which limits are read
  * @param date the day of the first session; a field to fill where it is empty, as it is for further sessions
- * @param start when the set-up begins, on every day; without it the clock counts from there
  */
-public record SheetOptions(Paper paper, UnitSystem units, Optional<LocalDate> date, Optional<LocalTime> start) {
+public record SheetOptions(Paper paper, UnitSystem units, Optional<LocalDate> date) {
 }

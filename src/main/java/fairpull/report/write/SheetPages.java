@@ -1,12 +1,12 @@
 package fairpull.report.write;
 
+import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Session;
-import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
 import fairpull.report.wording.GateWords;
 import fairpull.report.wording.Said;
@@ -34,7 +34,6 @@ final class SheetPages {
 
     private final Plan plan;
     private final SheetOptions options;
-    private final SheetClock clock;
     private final GateWords words;
     private final PullId reference;
     private final Set<Condition> everyPull = EnumSet.noneOf(Condition.class);
@@ -42,7 +41,6 @@ final class SheetPages {
     SheetPages(Plan plan, SheetOptions options) {
         this.plan = plan;
         this.options = options;
-        this.clock = new SheetClock(plan.sequence(), options.start());
         this.words = new GateWords(options.units());
         this.reference = new PullId(plan.sequence().installs().findFirst().orElseThrow().label(), false, 1);
         everyPull.addAll(ALWAYS_READ);
@@ -65,13 +63,14 @@ final class SheetPages {
     }
 
     private SheetPage page(Session session, String date) {
-        List<List<SheetPage.Block>> rows = rows(session);
+        SheetClock clock = new SheetClock(session, plan.sequence());
+        List<List<SheetPage.Block>> rows = rows(session, clock);
         List<SheetPage.Block> last = rows.get(rows.size() - 1);
         int room = rows.size() > 1 && rows.get(0).size() > last.size() ? last.get(0).pulls().size() + LINES_OF_A_HEAD : 0;
         int needed = linesOfChecklist();
         boolean beside = needed > 0 && needed <= room;
         int remarkLines = Math.max(0, beside ? room - needed - 2 : room - 2);
-        return new SheetPage(session.name(), date, clock.begin(), clock.end(session), gates(), rows, beside, remarkLines);
+        return new SheetPage(session.name(), date, clock.span(), gates(), rows, beside, remarkLines);
     }
 
     /** In lines of pulls, which are a little higher than lines of text. */
@@ -86,10 +85,10 @@ final class SheetPages {
                 .toList();
     }
 
-    private List<List<SheetPage.Block>> rows(Session session) {
+    private List<List<SheetPage.Block>> rows(Session session, SheetClock clock) {
         List<SheetPage.Block> blocks = new ArrayList<>();
         for (int i = 0; i < session.installs().size(); i++) {
-            blocks.addAll(blocks(session, i));
+            blocks.addAll(blocks(session, i, clock));
         }
         int beside = everyPull.size() > MOST_COLUMNS_BESIDE ? 1 : 2;
         List<List<SheetPage.Block>> rows = new ArrayList<>();
@@ -99,27 +98,39 @@ final class SheetPages {
         return rows;
     }
 
-    private List<SheetPage.Block> blocks(Session session, int place) {
+    private List<SheetPage.Block> blocks(Session session, int place, SheetClock clock) {
         Install install = session.installs().get(place);
         Optional<Install> previous = place == 0 ? Optional.empty() : Optional.of(session.installs().get(place - 1));
         String partWords = switch (install.part()) {
             case A -> plan.question().partA();
             case B -> plan.question().partB();
         };
-        List<PullId> pulls = PlannedClock.pullsOf(install);
+        List<SheetPage.Line> all = clock.pulls(install.label()).stream().map(event -> line(event, clock)).toList();
         List<SheetPage.Block> blocks = new ArrayList<>();
-        for (int from = 0; from < pulls.size(); from += MOST_LINES) {
+        for (int from = 0; from < all.size(); from += MOST_LINES) {
             boolean first = from == 0;
-            List<SheetPage.Line> lines = pulls.subList(from, Math.min(from + MOST_LINES, pulls.size())).stream().map(this::line).toList();
             blocks.add(new SheetPage.Block(install.label(), !first, install.part().name(), partWords,
-                    first ? clock.before(session, place) : "", first ? SheetWords.before(previous, install, plan.sequence()) : "",
-                    first ? fields() : List.of(), columns(), lines));
+                    first ? work(previous, install, clock) : "", first ? fields() : List.of(), columns(),
+                    all.subList(from, Math.min(from + MOST_LINES, all.size()))));
         }
         return blocks;
     }
 
-    private SheetPage.Line line(PullId pull) {
-        return new SheetPage.Line(pull.toString(), pull.warmUp(), clock.of(pull), pull.equals(reference) ? "reference" : "");
+    private String work(Optional<Install> previous, Install install, SheetClock clock) {
+        List<DayEvent> events = clock.workBefore(install.label());
+        StringBuilder work = new StringBuilder(events.isEmpty() ? "" : clock.start(events.get(0)) + " ");
+        work.append(SheetWords.before(previous, install, plan.sequence()));
+        events.stream().filter(event -> event.kind() == DayEvent.Kind.BREAK)
+                .forEach(event -> work.append("; ").append(clock.start(event)).append(' ').append(SheetWords.pause(event)));
+        return work.toString();
+    }
+
+    private SheetPage.Line line(DayEvent event, SheetClock clock) {
+        if (!event.kind().isPull()) {
+            return new SheetPage.Line("", false, clock.start(event), SheetWords.pause(event));
+        }
+        PullId pull = new PullId(event.install(), event.kind() == DayEvent.Kind.WARM_UP, event.number());
+        return new SheetPage.Line(pull.toString(), pull.warmUp(), clock.start(event), pull.equals(reference) ? "reference" : "");
     }
 
     private List<Said> columns() {
