@@ -38,6 +38,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             NewVerb.class,
             CheckVerb.class,
             SealVerb.class,
+            SheetVerb.class,
             ImportVerb.class,
             NoteVerb.class,
             AmendVerb.class,

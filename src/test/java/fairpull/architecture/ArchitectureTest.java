@@ -126,6 +126,8 @@ class ArchitectureTest {
         only("fairpull.io.json..", "com.fasterxml.jackson..");
         only("fairpull.io.table..", "de.siegmar.fastcsv..");
         only("fairpull.report.write..", "freemarker..");
+        only("fairpull.report.write..", "com.openhtmltopdf..");
+        only("fairpull.report.write..", "org.apache.pdfbox..");
         only("fairpull.cli..", "picocli..");
     }
 

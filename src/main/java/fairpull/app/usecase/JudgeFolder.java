@@ -17,7 +17,6 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.plan.Sequence;
-import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
@@ -129,10 +128,7 @@ public final class JudgeFolder {
     }
 
     private List<AmendmentSeen> amendments() {
-        DayLog log = content.log();
-        int firstData = log.firstData().orElse(Integer.MAX_VALUE);
-        return log.amendments().stream().map(record -> new AmendmentSeen(record.at(), (LogEntry.Amended) record.entry(),
-                record.number() > firstData)).toList();
+        return AmendmentSeen.in(content.log());
     }
 
     private List<Notice> notices(List<Judgement.Secondary> secondary) throws IOException {

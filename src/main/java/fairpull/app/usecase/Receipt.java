@@ -73,6 +73,11 @@ public final class Receipt {
         return new Answer(pull + (counts ? " counts again." : " is left out."), ReceiptJson.counted(pull, counts));
     }
 
+    /** {@return the answer after a run sheet was written} */
+    public static Answer sheet(Path file, int pages) {
+        return new Answer("Wrote " + file + ", " + pages + (pages == 1 ? " page." : " pages."), ReceiptJson.sheet(file.toString(), pages));
+    }
+
     /** {@return the answer after a report was written} */
     public static Answer written(Path file, Judgement judgement) {
         return new Answer("Wrote " + file, ReceiptJson.written(file.toString(), judgement.deciding().verdict().words()));

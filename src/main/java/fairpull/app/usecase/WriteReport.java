@@ -2,7 +2,6 @@ package fairpull.app.usecase;
 
 import fairpull.domain.finding.Judgement;
 import fairpull.io.folder.AtomicWrite;
-import fairpull.io.folder.TestFolder;
 import fairpull.report.write.HtmlReport;
 import fairpull.report.write.ReportOptions;
 import java.io.IOException;
@@ -16,23 +15,12 @@ public final class WriteReport {
 
     /** Judges the test in a folder and writes its report; returns the judgement. */
     public static Judgement write(Path folder, Path target, boolean withoutIdentity) throws IOException {
-        checkTarget(folder, target);
+        TargetFile.check(folder, target, "report.html");
         Judgement judgement = JudgeFolder.judge(folder);
         String html = HtmlReport.html(judgement, new ReportOptions(withoutIdentity));
         Path parent = target.toAbsolutePath().getParent();
         Files.createDirectories(parent);
         AtomicWrite.text(target, html);
         return judgement;
-    }
-
-    private static void checkTarget(Path folder, Path target) {
-        Path wanted = target.toAbsolutePath().normalize();
-        Path test = folder.toAbsolutePath().normalize();
-        if (Files.isDirectory(wanted)) {
-            throw new UsageException("--out", target + " is a folder; name a file in it, such as " + target.resolve("report.html"));
-        }
-        if (wanted.startsWith(test.resolve("pulls")) || wanted.getParent().equals(test) && TestFolder.isOwnName(wanted)) {
-            throw new UsageException("--out", target + " belongs to the test itself; write the report to another file");
-        }
     }
 }

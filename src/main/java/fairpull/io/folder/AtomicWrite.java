@@ -20,6 +20,11 @@ public final class AtomicWrite {
         write(target, temporary -> Files.writeString(temporary, text, StandardCharsets.UTF_8));
     }
 
+    /** Writes bytes. */
+    public static void bytes(Path target, byte[] bytes) throws IOException {
+        write(target, temporary -> Files.write(temporary, bytes));
+    }
+
     /** Copies a file byte for byte. */
     public static void copy(Path source, Path target) throws IOException {
         write(target, temporary -> Files.copy(source, temporary, StandardCopyOption.REPLACE_EXISTING));

@@ -75,6 +75,11 @@ public final class ReceiptJson {
         return Tree.empty().text("pull", pull.toString()).flag("counts", counts).document();
     }
 
+    /** {@return a run sheet that was written} */
+    public static String sheet(String file, int pages) {
+        return Tree.empty().text("file", file).whole("pages", pages).document();
+    }
+
     /** {@return a report that was written} */
     public static String written(String file, String verdict) {
         return Tree.empty().text("file", file).text("verdict", verdict).document();

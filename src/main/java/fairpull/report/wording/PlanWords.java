@@ -12,6 +12,7 @@ import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.UnitSystem;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
 
@@ -130,11 +131,17 @@ public final class PlanWords {
 
     /** {@return the unit in which a condition is printed} */
     public static Unit unitOf(Condition condition) {
+        return unitOf(condition, UnitSystem.METRIC);
+    }
+
+    /** {@return the unit in which a condition is printed for people who think in a system of units} */
+    public static Unit unitOf(Condition condition, UnitSystem system) {
+        boolean metric = system == UnitSystem.METRIC;
         return switch (condition) {
-            case INTAKE_AIR, COOLANT, OIL, GEARBOX -> Units.CELSIUS;
-            case BAROMETER -> Units.HECTOPASCAL;
+            case INTAKE_AIR, COOLANT, OIL, GEARBOX -> metric ? Units.CELSIUS : Units.FAHRENHEIT;
+            case BAROMETER -> metric ? Units.HECTOPASCAL : Units.INCH_OF_MERCURY;
             case HUMIDITY -> Units.PERCENT;
-            case TYRE_PRESSURE -> Units.KILOPASCAL;
+            case TYRE_PRESSURE -> metric ? Units.KILOPASCAL : Units.POUND_PER_SQUARE_INCH;
         };
     }
 

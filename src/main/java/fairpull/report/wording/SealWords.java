@@ -31,8 +31,13 @@ public final class SealWords {
 
     /** {@return each amendment: when, before or after the first data, why, and what was changed} */
     public static List<Said> amendments(Judgement judgement) {
+        return amendments(judgement.amendments());
+    }
+
+    /** {@return each amendment: when, before or after the first data, why, and what was changed} */
+    public static List<Said> amendments(List<AmendmentSeen> amendments) {
         List<Said> said = new ArrayList<>();
-        for (AmendmentSeen seen : judgement.amendments()) {
+        for (AmendmentSeen seen : amendments) {
             String changes = seen.amendment().changes().stream().map(SealWords::change).collect(Collectors.joining("; "));
             said.add(new Said(Times.full(seen.at()) + (seen.afterFirstData() ? ", after the first data" : ", before the first data"),
                     seen.amendment().reason() + (changes.isEmpty() ? "" : " (" + changes + ")")));
