@@ -60,7 +60,8 @@ public final class Sizing {
 
     /**
      * With looks the same power takes the information {@code inflation} times, so a gain counts as one that is smaller by its root. That
-     * is exact for known scatter and near for few degrees of freedom.
+     * is exact for known scatter; with few degrees of freedom it promises too much, so the power is held to the sum of the single looks'
+     * chances, which no union of them can pass. What own data really give, a simulation shows.
      */
     private static SizeAnswer withLooks(SizeQuestion question, LookBounds bounds) {
         SizeAnswer single = atTheEnd(atOneLook(question, bounds));
@@ -72,7 +73,10 @@ public final class Sizing {
             chances.add(figure(Precision.of(SequenceDesign.of(there), there)
                     .map(p -> power(p, there.gain(), critical(p, level, there.sides()), there.sides()))));
         }
-        return new SizeAnswer(single.power(), times(single.detectableGain(), stretch), single.standardError(), single.degreesOfFreedom(),
+        double mostPower = chances.stream().mapToDouble(chance -> chance.orElse(0)).sum();
+        OptionalDouble power = single.power().isPresent()
+                ? OptionalDouble.of(Math.min(single.power().getAsDouble(), mostPower)) : OptionalDouble.empty();
+        return new SizeAnswer(power, times(single.detectableGain(), stretch), single.standardError(), single.degreesOfFreedom(),
                 single.minutes(), times(single.limit(), stretch), single.leastRandomisationP(), single.pullsNeeded(),
                 single.installsNeeded(), Optional.of(bounds.asPlanned(question.powerWanted(), chances)));
     }

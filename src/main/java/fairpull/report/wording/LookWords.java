@@ -55,8 +55,8 @@ public final class LookWords {
                     : "it cannot be judged there from its own data."));
         }
         sentences.add("For the same power the looks need " + Numbers.percent(Math.round((looks.inflation() - 1) * 1e4) / 1e4)
-                + " more information, which the chance of finding the gain above allows for; that is exact for known scatter and only "
-                + "near with few degrees of freedom, where `fairpull prove` shows how near.");
+                + " more information, which the chance of finding the gain above allows for; that is exact for known scatter, but "
+                + "with few degrees of freedom it can promise far too much, so plan by what `fairpull prove` finds.");
         return String.join(" ", sentences);
     }
 
