@@ -116,6 +116,7 @@ public final class TypedTruth {
             return measure.get().unit().differenceFromSi(new Typed(measure.get(), levelSi).differenceSi(option, text));
         }
         return Amount.parse(text).filter(Amount::isBare).orElseThrow(() -> new UsageException(option,
-                "expected a number in the unit of the scatter, found “" + text + "”")).value();
+                "expected a number in the unit of the scatter, found “" + text + "”; leave the unit out, or name it with --unit"))
+                .value();
     }
 }
