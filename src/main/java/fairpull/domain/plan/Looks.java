@@ -1,6 +1,7 @@
 package fairpull.domain.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
@@ -47,20 +48,30 @@ public record Looks(Spending spending, List<Integer> afterInstalls) {
      * @throws IllegalArgumentException if the last look is not at the end of the order, or an earlier one where the day is not back at A
      */
     public void requireFit(String letters) {
+        misfit(letters).ifPresent(problem -> {
+            throw new IllegalArgumentException(problem);
+        });
+    }
+
+    /** {@return whether every look has its place in an order} */
+    public boolean fits(String letters) {
+        return misfit(letters).isEmpty();
+    }
+
+    private Optional<String> misfit(String letters) {
         int installs = letters.replace("|", "").length();
         int last = afterInstalls.get(count() - 1);
         if (last != installs) {
-            throw new IllegalArgumentException("the last look is at the end of the order, after " + installs + " installs, not after "
-                    + last);
+            return Optional.of("the last look is at the end of the order, after " + installs + " installs, not after " + last);
         }
         for (int after : afterInstalls.subList(0, count() - 1)) {
             String session = first(letters, after);
             session = session.substring(session.lastIndexOf('|') + 1);
             if (!session.matches(".*B+A")) {
-                throw new IllegalArgumentException("a look falls only where the day is back at A; after " + after + " installs "
-                        + session + " was run");
+                return Optional.of("a look falls only where the day is back at A; after " + after + " installs " + session + " was run");
             }
         }
+        return Optional.empty();
     }
 
     /** {@return the first installs of an order in letters, with the bars between them} */

@@ -43,7 +43,8 @@ public final class DayReview {
      * @param plan the plan; sessions without an end of day always fit
      * @return its clock, and for a plan that does not fit: one warm-up or pull or install less and so on until it does, an earlier start,
      *     a later end (both in steps of 5 min), or a late session split in two, each with the gain that could then be found. A change
-     *     after which the plan could not be judged is left out where it could be before.
+     *     after which the plan could not be judged is left out where it could be before, and so is one that loses the return to A or
+     *     the place of a planned look.
      */
     public static DayFit of(Plan plan) {
         DayReview review = new DayReview(plan);
@@ -68,10 +69,16 @@ public final class DayReview {
     private void offer(List<Remedy> remedies, Kind kind, Optional<Sequence> changed) {
         changed.ifPresent(sequence -> {
             OptionalDouble gain = PlanSizing.detectableGain(plan, sequence);
-            if (gain.isPresent() || detectableGain.isEmpty()) {
+            if ((gain.isPresent() || detectableGain.isEmpty()) && keepsReturnAndLooks(sequence)) {
                 remedies.add(new Remedy(kind, sequence, gain));
             }
         });
+    }
+
+    /** A day that never comes back to A, or has no place for the planned looks, is another test and no remedy. */
+    private boolean keepsReturnAndLooks(Sequence sequence) {
+        boolean losesReturn = PlanReview.returnsToA(planned) && !PlanReview.returnsToA(sequence);
+        return !losesReturn && plan.looks().map(looks -> looks.fits(sequence.letters())).orElse(true);
     }
 
     private boolean fits(Session session) {

@@ -8,6 +8,7 @@ import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
+import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
 import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
@@ -47,13 +48,18 @@ public final class PlanReview {
     }
 
     private void order() {
-        boolean returns = plan.sequence().sessions().stream().anyMatch(PlanReview::returnsToA);
+        boolean returns = returnsToA(plan.sequence());
         if (!returns) {
             notices.add(Notice.of(Code.NO_RETURN_TO_A));
         }
         if (plan.analysis().drift() == Drift.NONE && returns && plan.sequence().sessions().stream().anyMatch(PlanReview::leans)) {
             notices.add(Notice.of(Code.PLAN_ORDER_LEANS));
         }
+    }
+
+    /** {@return whether in some session a part comes back after the other one} */
+    static boolean returnsToA(Sequence sequence) {
+        return sequence.sessions().stream().anyMatch(PlanReview::returnsToA);
     }
 
     /** Some part stands both before and after the other one. */

@@ -14,6 +14,7 @@ import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
@@ -83,6 +84,22 @@ class DayReviewTest {
 
         // 175 minutes planned, 120 there: two installs would fit and tell nothing
         assertThat(changed(fit)).doesNotContainKeys(Kind.FEWER_INSTALLS, Kind.SECOND_DAY).containsKey(Kind.END_LATER);
+    }
+
+    @Test
+    void aChangeThatLosesThePlaceOfALookIsNotOffered() {
+        Plan plain = plan("ABABA", "13:25", true);
+        Plan looking = new Plan(plain.title(), plain.remark(), plain.question(), plain.analysis(), plain.rig(), plain.sequence(),
+                plain.gates(), plain.checklist(), Optional.of(new Looks(Looks.Spending.POCOCK, List.of(3, 5))));
+
+        assertThat(changed(DayReview.of(plain))).containsKey(Kind.FEWER_INSTALLS);
+        assertThat(changed(DayReview.of(looking))).doesNotContainKey(Kind.FEWER_INSTALLS).containsKey(Kind.FEWER_PULLS);
+    }
+
+    @Test
+    void aChangeThatNeverComesBackToAIsNotOffered() {
+        assertThat(changed(DayReview.of(plan("ABABA", "11:00", false))).values()).isNotEmpty()
+                .allMatch(sequence -> sequence.letters().matches(".*(AB+A|BA+B).*"));
     }
 
     @Test
