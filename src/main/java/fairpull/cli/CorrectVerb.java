@@ -44,6 +44,9 @@ final class CorrectVerb extends Verb {
     @ArgGroup(exclusive = false, heading = "%nMany readings at once:%n")
     private final TableOptions many = new TableOptions();
 
+    @Mixin
+    private DecimalOption decimal;
+
     static final class AirOptions {
         @Option(names = "--temperature", paramLabel = "T", description = "Of the air that the engine breathes, such as 12C.")
         private String temperature;
@@ -120,9 +123,6 @@ final class CorrectVerb extends Verb {
 
         @Option(names = "--out", paramLabel = "FILE", description = "Where the table goes, with the columns factor and warnings added.")
         private Path out;
-
-        @Option(names = "--decimal", paramLabel = "point|comma", description = "Decimal mark of the table, where it cannot be told.")
-        private String decimal;
     }
 
     @Override
@@ -145,7 +145,7 @@ final class CorrectVerb extends Verb {
         if (many.out == null) {
             throw new UsageException("--table", "needs --out FILE, where the table goes with its factors");
         }
-        return new CorrectTable.Request(standard.typed(), many.table, many.out, Optional.ofNullable(many.decimal), air.seaLevel,
+        return new CorrectTable.Request(standard.typed(), many.table, many.out, decimal.mark(), air.seaLevel,
                 Optional.ofNullable(air.elevation));
     }
 

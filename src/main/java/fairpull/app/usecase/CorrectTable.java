@@ -21,7 +21,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -51,7 +50,7 @@ public final class CorrectTable {
      * @param seaLevel whether all pressures are reduced to sea level
      * @param elevation height of the rig, where the table has no column of it
      */
-    public record Request(TypedStandard standard, Path table, Path out, Optional<String> decimal, boolean seaLevel,
+    public record Request(TypedStandard standard, Path table, Path out, Optional<DecimalMark> decimal, boolean seaLevel,
             Optional<String> elevation) {
     }
 
@@ -59,7 +58,7 @@ public final class CorrectTable {
         this.request = request;
         this.standard = request.standard().to();
         this.from = request.standard().undone();
-        this.table = AirTable.read(request.table(), request.decimal().map(CorrectTable::mark));
+        this.table = AirTable.read(request.table(), request.decimal());
         this.elevation = request.elevation().map(text -> OptionalDouble.of(new ReadingCheck(InputException.Place.none()).elevation(
                 ReadingCheck.typed("--elevation", text, Quantity.LENGTH, "300m")))).orElse(OptionalDouble.empty());
     }
@@ -70,11 +69,6 @@ public final class CorrectTable {
             throw new UsageException("--out", "is the table itself, which is kept as it came; name another file");
         }
         return new CorrectTable(request).correct();
-    }
-
-    private static DecimalMark mark(String word) {
-        return Arrays.stream(DecimalMark.values()).filter(mark -> mark.id().equals(word)).findFirst()
-                .orElseThrow(() -> new UsageException("--decimal", "expected point or comma, found “" + word + "”"));
     }
 
     private Answer correct() throws IOException {

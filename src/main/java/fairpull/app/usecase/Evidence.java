@@ -113,6 +113,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final DayLog log;
         private final Plan plan;
         private final AirOfDay airOfDay;
+        private final Map<PullId, LogEntry.PullTaken> taken;
+        private final Map<PullId, LogEntry.PullAborted> aborted;
+        private final Map<PullId, LogEntry.Excluded> excluded;
 
         Collector(TestFolder test, TestFolder.Content content) {
             this.test = test;
@@ -120,22 +123,25 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.log = content.log();
             this.plan = content.plan();
             this.airOfDay = new AirOfDay(plan.question().deciding());
+            this.taken = log.pulls();
+            this.aborted = log.aborted();
+            this.excluded = log.excluded();
         }
 
         Evidence collect() {
             Map<PullId, Double> planned = PlannedClock.of(plan.sequence()).minutes();
             List<PullSeen> seen = new ArrayList<>();
             planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
-            log.pulls().keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
+            taken.keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
             boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
             return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, air(seen));
         }
 
         private PullSeen seen(PullId pull, boolean isPlanned) {
-            LogEntry.PullTaken taken = log.pulls().get(pull);
-            Standing standing = standing(pull, taken != null, isPlanned);
-            Map<String, Double> values = taken == null || pull.warmUp() ? new TreeMap<>()
-                    : brought(taken, standing.fate() == Fate.USED);
+            LogEntry.PullTaken cameIn = taken.get(pull);
+            Standing standing = standing(pull, cameIn != null, isPlanned);
+            Map<String, Double> values = cameIn == null || pull.warmUp() ? new TreeMap<>()
+                    : brought(cameIn, standing.fate() == Fate.USED);
             if (standing.fate() == Fate.USED && !values.containsKey(plan.question().deciding().name())) {
                 standing = new Standing(Fate.MISSING, "no value of " + plan.question().deciding().name() + " yet");
             }
@@ -215,14 +221,14 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 return new Standing(Fate.WARM_UP, cameIn ? "" : "noted, not exported");
             }
             if (!cameIn) {
-                LogEntry.PullAborted aborted = log.aborted().get(pull);
-                return aborted == null ? new Standing(Fate.MISSING, "") : new Standing(Fate.ABORTED, aborted.reason());
+                LogEntry.PullAborted stopped = aborted.get(pull);
+                return stopped == null ? new Standing(Fate.MISSING, "") : new Standing(Fate.ABORTED, stopped.reason());
             }
             if (!isPlanned) {
                 return new Standing(Fate.EXCLUDED, "not in the plan as it stands");
             }
-            LogEntry.Excluded excluded = log.excluded().get(pull);
-            return excluded == null ? new Standing(Fate.USED, "") : new Standing(Fate.EXCLUDED, excluded.reason());
+            LogEntry.Excluded leftOut = excluded.get(pull);
+            return leftOut == null ? new Standing(Fate.USED, "") : new Standing(Fate.EXCLUDED, leftOut.reason());
         }
 
         private List<PullSeen> timed(List<PullSeen> seen) {

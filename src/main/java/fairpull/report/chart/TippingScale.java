@@ -2,7 +2,6 @@ package fairpull.report.chart;
 
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.ScatterRecord;
-import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.Numbers;
 import fairpull.report.wording.TippingWords;
 import java.util.ArrayList;
@@ -43,7 +42,7 @@ public final class TippingScale {
                 Shape.Anchor.START));
         finding.settings().refitRecord().ifPresent(known -> shapes.addAll(recordMark(known, finding.unit(), scale)));
         return new Drawing(Drawing.WIDTH, top + BENEATH, "Tipping scatter",
-                FindingWords.verdictInShort(finding.verdict()) + "; tips at a refit scatter of " + figure + ".", shapes);
+                finding.verdict().words() + "; tips at a refit scatter of " + figure + ".", shapes);
     }
 
     private static Optional<Shape> segment(Bounds segment, String text, Role role) {

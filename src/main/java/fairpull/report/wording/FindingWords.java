@@ -64,36 +64,6 @@ public final class FindingWords {
         }).orElse("");
     }
 
-    /** {@return the verdict in one or two words, for a sentence or a table} */
-    public static String verdictInShort(Verdict verdict) {
-        return verdict.match(new Verdict.Cases<String>() {
-            @Override
-            public String gain() {
-                return "gain";
-            }
-
-            @Override
-            public String loss() {
-                return "loss";
-            }
-
-            @Override
-            public String noDifferenceThatMatters() {
-                return "no difference that matters";
-            }
-
-            @Override
-            public String undecided(Verdict.WhyUndecided why) {
-                return "undecided";
-            }
-
-            @Override
-            public String cannotBeJudged(Verdict.WhyNotJudged why) {
-                return "cannot be judged";
-            }
-        });
-    }
-
     /** {@return the finding as a paragraph} */
     public static String paragraph(Finding finding, Subject subject) {
         List<String> sentences = new ArrayList<>();
@@ -111,14 +81,14 @@ public final class FindingWords {
 
     /** {@return the finding with the excluded pulls put back, against the one without} */
     public static String withExcluded(Finding without, Finding with) {
-        boolean same = verdictInShort(without.verdict()).equals(verdictInShort(with.verdict()));
+        boolean same = without.verdict().words().equals(with.verdict().words());
         return "Without the excluded pulls: " + inShort(without) + ". With them: " + inShort(with) + ". "
                 + (same ? "The verdict is the same." : "The verdict is another, so the reasons for leaving them out carry it.");
     }
 
     private static String inShort(Finding finding) {
         Numbers numbers = Numbers.of(finding);
-        return verdictInShort(finding.verdict())
+        return finding.verdict().words()
                 + finding.estimate().map(estimate -> ", " + numbers.signed(estimate.change())).orElse("")
                 + finding.interval().map(ends -> " (" + Numbers.percent(ends.level()) + " interval " + CheckWords.ends(numbers, ends) + ")")
                 .orElse("");

@@ -78,8 +78,8 @@ public final class HeadingWords {
     /** {@return over the excluded pulls} */
     public static String excluded(Judgement judgement) {
         long excluded = judgement.pulls().stream().filter(pull -> pull.fate() == Fate.EXCLUDED).count();
-        boolean same = judgement.withExcluded().map(with -> FindingWords.verdictInShort(with.verdict())
-                .equals(FindingWords.verdictInShort(judgement.deciding().verdict()))).orElse(true);
+        boolean same = judgement.withExcluded().map(with -> with.verdict().words()
+                .equals(judgement.deciding().verdict().words())).orElse(true);
         return FindingWords.count(excluded, "pull") + " left out; with " + (excluded == 1 ? "it" : "them") + " the verdict "
                 + (same ? "is the same" : "is another");
     }

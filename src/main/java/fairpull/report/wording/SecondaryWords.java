@@ -21,7 +21,7 @@ public final class SecondaryWords {
                 + finding.interval().map(interval -> ", " + Numbers.percent(interval.level()) + " interval "
                 + CheckWords.ends(numbers, interval)).orElse("");
         String holm = secondary.holmP().isPresent() ? ", " + Numbers.p(secondary.holmP().getAsDouble()) + " after Holm’s adjustment" : "";
-        return FindingWords.verdictInShort(finding.verdict()) + ": " + figures + holm;
+        return finding.verdict().words() + ": " + figures + holm;
     }
 
     /** {@return the sentence under the further measures} */

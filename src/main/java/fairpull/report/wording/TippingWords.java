@@ -62,13 +62,13 @@ public final class TippingWords {
 
     /** {@return what is said on a rig that refits within the tipping scatter, in a few words} */
     public static String below(Finding finding) {
-        boolean stands = FindingWords.verdictInShort(finding.verdict()).equals(direction(finding));
+        boolean stands = finding.verdict().words().equals(direction(finding));
         return stands ? direction(finding) + " stands" : "would be a " + direction(finding);
     }
 
     /** {@return what is said beyond the tipping scatter, in a few words} */
     public static String above(Finding finding) {
-        return FindingWords.verdictInShort(finding.verdict()).equals(direction(finding)) ? "no longer stands" : "not shown";
+        return finding.verdict().words().equals(direction(finding)) ? "no longer stands" : "not shown";
     }
 
     /** {@return whether the difference seen points towards a gain or a loss} */
