@@ -132,7 +132,11 @@ class CorrectTest {
         assertThat(no.get("obstacles").toString()).contains("temperature-outside");
         assertThat(run("--standard sae-j1349 --temperature 24C --pressure 1000hPa --humidity 45%" + window).out()).contains("Go: ")
                 .contains("starting guess");
-        assertThat(run("--standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35%" + window).out()).contains("No go: ");
+        assertThat(run("--standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35%" + window).words())
+                .contains("No go: the temperature is outside the standard’s range, 15 to 35 °C.");
+        String up = "--standard sae-j1349 --temperature 25C --pressure 943hPa --humidity 50%" + window;
+        assertThat(run(up).words()).contains("No go: the factor is outside its range, 0.93 to 1.07", "--factor-range sets another");
+        assertThat(run(up + " --factor-range 0.9-1.1").words()).contains("Go: ", "cancels");
     }
 
     @ParameterizedTest
@@ -167,6 +171,9 @@ class CorrectTest {
         "--temperature 20C --pressure 1000hPa --window --worthwhile 1%|--window",
         "--temperature 20C --pressure 1000hPa --humidity 40% --window|--worthwhile",
         "--temperature 20C --pressure 1000hPa --humidity 40% --share 20%|--share",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --window --worthwhile 1% --factor-range 1.1|--factor-range",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --window --worthwhile 1% --factor-range 1.1-0.9|--factor-range",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --factor-range 0.9-1.1|--factor-range",
         "--temperature 20C --pressure 1000hPa --humidity 40% --first 20C|--first",
         "--temperature 20C --pressure 1000hPa --correlation 2|--correlation",
         "--temperature 20C --pressure 1000hPa --draws 1|--draws",
