@@ -30,10 +30,15 @@ final class ReadingCheck {
         this.place = place;
     }
 
+    /** {@return whether air that an engine is tested in can be so warm} */
+    static boolean canBeAir(double kelvin) {
+        return kelvin >= COLDEST && kelvin <= HOTTEST;
+    }
+
     /** {@return the air temperature in K} */
     double temperature(Amount amount) {
         double kelvin = amount.si();
-        if (kelvin < COLDEST || kelvin > HOTTEST) {
+        if (!canBeAir(kelvin)) {
             throw refuse(amount, "is not the temperature of air that an engine is tested in", TEMPERATURES.stream()
                     .filter(unit -> unit.toSi(amount.value()) >= USUALLY_COLDEST && unit.toSi(amount.value()) <= USUALLY_HOTTEST)
                     .findFirst(), Units.CELSIUS);
