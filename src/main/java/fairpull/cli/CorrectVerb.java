@@ -154,10 +154,6 @@ final class CorrectVerb extends Verb {
     }
 
     private TypedAir typedAir() {
-        if (air.temperature == null || air.pressure == null) {
-            throw new UsageException(air.temperature == null ? "--temperature" : "--pressure",
-                    "is missing; a correction needs temperature and pressure, such as --temperature 12C --pressure 1003hPa");
-        }
         return new TypedAir(air.temperature, air.pressure, Optional.ofNullable(air.humidity), Optional.ofNullable(air.dewPoint),
                 Optional.ofNullable(air.wetBulb), air.seaLevel, Optional.ofNullable(air.elevation));
     }
@@ -181,9 +177,6 @@ final class CorrectVerb extends Verb {
                 throw new UsageException(option, "belongs to --window");
             });
             return Optional.empty();
-        }
-        if (window.worthwhile == null) {
-            throw new UsageException("--window", "needs --worthwhile, the worthwhile gain in percent of the level, such as 1.5%");
         }
         return Optional.of(new TypedWindow(window.worthwhile, Optional.ofNullable(window.share), Optional.ofNullable(window.modelError),
                 Optional.ofNullable(window.factors)));

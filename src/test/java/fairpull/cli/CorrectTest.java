@@ -141,7 +141,8 @@ class CorrectTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--temperature 20C --pressure 1000hPa --humidity 140%|140 %|0 and 100 %",
+        "--temperature 20C --pressure 1000hPa --humidity 140%|140 % relative humidity cannot be|14 % is likely meant",
+        "--temperature 20C --pressure 1000hPa --humidity -3%|0 and 100 %|read the instrument again",
         "--temperature 20C --pressure 29.9hPa --humidity 40%|29.9 hPa|29.9 inHg",
         "--temperature 20C --pressure 1003kPa --humidity 40%|1003 kPa|1003 hPa",
         "--temperature 77C --pressure 1000hPa --humidity 40%|77 °C|77 °F",
@@ -182,6 +183,14 @@ class CorrectTest {
         "--table x.csv --out y.csv --power 3hp|--power"})
     void wrongUsageNamesTheOption(String line, String option) {
         run("--standard sae-j1349 " + line).refused(2, option);
+    }
+
+    @Test
+    void allThatIsMissingIsSaidInOneLine() {
+        Run.of("correct", "--standard", "sae-j1349").refused(2, "add --temperature 12C --pressure 1003hPa");
+        Run.of("correct", "--standard", "iso-1585-ci", "--induction", "na", "--pressure", "29.9inHg", "--sea-level", "--window").refused(2,
+                "8 options are missing", "add --temperature 12C --humidity 35% --elevation 300m --fuel-rate 8g/s --displacement 4L "
+                + "--engine-speed 2000rpm --strokes 4 --worthwhile 1.5%");
     }
 
     @ParameterizedTest

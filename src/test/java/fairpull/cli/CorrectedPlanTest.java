@@ -150,5 +150,6 @@ class CorrectedPlanTest {
 
         Run.of("note", test, "A1-1", "--condition", "humidity=140%").refused(3, "A1-1", "140 %");
         Run.of("note", test, "A1-1", "--condition", "barometer=29.9hPa").refused(3, "29.9 inHg");
+        Run.of("note", test, "A1-1", "--condition", "intake-air=77C").refused(3, "77 °C", "77 °F (25.0 °C) is likely meant");
     }
 }

@@ -2,7 +2,6 @@ package fairpull.app.usecase;
 
 import fairpull.domain.air.AirReading;
 import fairpull.domain.air.AmbientWindow;
-import fairpull.domain.air.Humidity;
 import fairpull.domain.air.WindowQuestion;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -11,7 +10,7 @@ import java.util.regex.Pattern;
 /**
  * The question about the ambient window as it is typed, in percent.
  *
- * @param worthwhile the worthwhile gain
+ * @param worthwhile the worthwhile gain; null where it was not typed
  * @param share of it that the correction may get wrong
  * @param modelError error of the correction itself, as a share of its change between two installs
  * @param factors the range of factors within which the standard may be used, such as {@code 0.9-1.1}
@@ -20,10 +19,7 @@ public record TypedWindow(String worthwhile, Optional<String> share, Optional<St
     private static final Pattern RANGE = Pattern.compile("(\\d(?:\\.\\d+)?)\\s*[-–…]\\s*(\\d(?:\\.\\d+)?)");
 
     /** {@return the question about this air} */
-    WindowQuestion question(AirReading now, Optional<AirReading> first, boolean needsHumidity) {
-        if (needsHumidity && now.humidity() instanceof Humidity.NotRead) {
-            throw new UsageException("--window", "needs the humidity: give --humidity, --dew-point or --wet-bulb");
-        }
+    WindowQuestion question(AirReading now, Optional<AirReading> first) {
         return new WindowQuestion(between("--worthwhile", worthwhile, "1.5%"),
                 share.map(text -> between("--share", text, "25%")).orElse(WindowQuestion.SHARE_GUESS),
                 modelError.map(text -> between("--model-error", text, "10%")).orElse(WindowQuestion.MODEL_ERROR_GUESS), now, first,
