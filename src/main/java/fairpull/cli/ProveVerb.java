@@ -109,9 +109,9 @@ final class ProveVerb extends Verb {
     }
 
     private Answer ofSequence(TypedTruth.Run run, Progress progress) {
-        if (gain == null) {
-            throw new UsageException("--gain", "is missing");
-        }
+        Missing missing = new Missing().unless(gain, "--gain", "3");
+        scatter.require(missing);
+        missing.refuse();
         SizeQuestion question = new SizeQuestion(sequence.strip().toUpperCase(Locale.ROOT), installs.pulls(), installs.warmUps(),
                 scatter.pullToPlan(),
                 scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(), Numbers.positive("--gain", gain), 0.8,

@@ -31,9 +31,19 @@ final class ScatterOptions {
         return pullScatter;
     }
 
+    /** Asks for both scatters where they were not typed. */
+    void require(Missing missing) {
+        missing.unless(pullScatter, "--pull-scatter", "1.2").unless(refitScatter, "--refit-scatter", "0.6");
+    }
+
     /** {@return the refit scatter to plan with} */
     double refitToPlan() {
-        return Numbers.positive("--refit-scatter", required("--refit-scatter", refitScatter));
+        double scatter = Numbers.notNegative("--refit-scatter", required("--refit-scatter", refitScatter));
+        if (scatter == 0) {
+            throw new UsageException("--refit-scatter", "is never 0: strapping down anew moves the figure of an unchanged car; where "
+                    + "nothing is known of it, plan with half the pull scatter and with all of it, and take the worse");
+        }
+        return scatter;
     }
 
     /** {@return the pull scatter to plan with} */

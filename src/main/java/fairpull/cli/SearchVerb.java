@@ -1,5 +1,6 @@
 package fairpull.cli;
 
+import fairpull.app.usecase.Answer;
 import fairpull.app.usecase.SearchDays;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.finding.SizeQuestion;
@@ -24,8 +25,8 @@ import picocli.CommandLine.Option;
 final class SearchVerb extends Verb {
     private static final Pattern RANGE = Pattern.compile("(\\d{1,4})(?:\\s*[-–]\\s*(\\d{1,4}))?");
 
-    @Option(names = "--hours", required = true, paramLabel = "HOURS",
-            description = "How long the day may last, set-up included: 6, 6h, 360min.")
+    @Option(names = "--hours", paramLabel = "HOURS",
+            description = "How long the day may last, needed, set-up and breaks included: 6, 6h, 360min.")
     private String hours;
 
     @Mixin
@@ -44,6 +45,9 @@ final class SearchVerb extends Verb {
     private Fillings fillings;
 
     @Mixin
+    private BreakOptions breaks;
+
+    @Mixin
     private Money money;
 
     @Option(names = "--unit", defaultValue = "", paramLabel = "UNIT",
@@ -52,11 +56,23 @@ final class SearchVerb extends Verb {
 
     @Override
     protected void work() {
+        Missing missing = new Missing().unless(hours, "--hours", "6");
+        gain.require(missing);
+        scatter.require(missing);
+        missing.refuse();
         SizeQuestion asked = new SizeQuestion("AB", 1, 0, scatter.pullToPlan(), scatter.pullDfToPlan(), scatter.refitToPlan(),
                 scatter.refitDfToPlan(), gain.gain(), gain.powerWanted(),
-                judging.errorRate(), judging.sides(), judging.drift(), fillings.clock());
+                judging.errorRate(), judging.sides(), judging.drift(), breaks.kept(fillings.clock(), 1));
         double minutes = SearchDays.hoursAsMinutes("--hours", hours);
-        answer(SearchDays.answer(new SearchQuestion(asked, orders.space(fillings), minutes, money.limit(), money.costs()), unit));
+        SearchQuestion question = new SearchQuestion(asked, orders.space(fillings), minutes, money.limit(), money.costs());
+        WatchedWork work = program().watchedWork();
+        Answer answer;
+        try {
+            answer = SearchDays.answer(question, unit, work);
+        } finally {
+            work.clearLine();
+        }
+        answer(answer);
     }
 
     /** Which orders may be tried. */

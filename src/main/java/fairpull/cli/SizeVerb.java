@@ -16,8 +16,8 @@ import picocli.CommandLine.Option;
         footer = {"  fairpull size --sequence ABABA --pulls 5 --pull-scatter 1.2 --refit-scatter 0.6 \\",
             "      --gain 3 --interval 5 --swap 20 --unit hp"})
 final class SizeVerb extends Verb {
-    @Option(names = "--sequence", required = true, paramLabel = "LETTERS",
-            description = "Order of installs, such as ABABA; sessions parted by |, as in ABA|BAB.")
+    @Option(names = "--sequence", paramLabel = "LETTERS",
+            description = "Order of installs, needed, such as ABABA; sessions parted by |, as in ABA|BAB.")
     private String sequence;
 
     @Mixin
@@ -36,6 +36,9 @@ final class SizeVerb extends Verb {
             description = "Minutes before the first pull of a session; default ${DEFAULT-VALUE}.")
     private String setUp;
 
+    @Mixin
+    private BreakOptions breaks;
+
     @Option(names = "--looks", paramLabel = "KIND:N,N",
             description = "Looks at the data after so many installs, where the day is back at A: of:3,5 (O’Brien–Fleming-like spending of "
             + "the error rate) or pocock:3,5.")
@@ -47,10 +50,17 @@ final class SizeVerb extends Verb {
 
     @Override
     protected void work() {
-        SizeQuestion question = new SizeQuestion(sequence.replaceAll("\\s", "").toUpperCase(Locale.ROOT), installs.pulls(),
+        Missing missing = new Missing().unless(sequence, "--sequence", "ABABA");
+        gain.require(missing);
+        scatter.require(missing);
+        missing.refuse();
+        String letters = sequence.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
+        int sessions = (int) letters.chars().filter(letter -> letter == '|').count() + 1;
+        SizeQuestion question = new SizeQuestion(letters, installs.pulls(),
                 installs.warmUps(), scatter.pullToPlan(), scatter.pullDfToPlan(), scatter.refitToPlan(), scatter.refitDfToPlan(),
                 gain.gain(), gain.powerWanted(), judging.errorRate(), judging.sides(), judging.drift(),
-                installs.clock(Numbers.notNegative("--set-up", setUp)), TypedLooks.parse("--looks", looks));
+                breaks.kept(installs.clock(Numbers.notNegative("--set-up", setUp)), sessions),
+                TypedLooks.parse("--looks", looks));
         answer(Answer.of(question, SizePlan.size(question), unit));
     }
 }

@@ -19,7 +19,8 @@ class SearchVerbTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--hours 6", "--hours 9 --drift linear --warm-ups 1-3", "--hours 7h --refit-df 11 --any-first --alpha 0.1",
-        "--hours 400min --sides one --power-wanted 0.9 --interval 4 --swap 35", "--hours 8 --one-way --refit-df 6"})
+        "--hours 400min --sides one --power-wanted 0.9 --interval 4 --swap 35", "--hours 8 --one-way --refit-df 6",
+        "--hours 9 --drift linear --start 9:00 --break 10:30+20 --break 12:30+45"})
     void everyFigureIsThatOfSize(String options) {
         JsonNode front = run("search" + SCATTER + options + " --json").json().get("front");
 
@@ -60,6 +61,66 @@ class SearchVerbTest {
     }
 
     @Test
+    void hopelessDaysAreFoldedToOneSentence() {
+        Run text = run("search" + SCATTER + "--hours 6");
+        JsonNode json = run("search" + SCATTER + "--hours 6 --json").json();
+
+        List<JsonNode> hopeless = new ArrayList<>();
+        json.get("front").forEach(row -> {
+            boolean hope = row.get("power").asDouble() >= 0.2 && row.get("detectableGain").asDouble() <= 9;
+            assertThat(row.get("hopeless").asBoolean()).isEqualTo(!hope);
+            if (!hope) {
+                hopeless.add(row);
+            }
+        });
+        assertThat(hopeless).hasSize(3);
+        assertThat(text.words()).contains("3 shorter days are hopeless and not listed: each would find the 3 hp asked for with a chance below 20 %; "
+                + "all could find nothing below 9 hp, 3 times the gain asked for.");
+        assertThat(text.out().lines().map(ROW::matcher).filter(Matcher::matches)).isNotEmpty()
+                .allMatch(row -> Double.parseDouble(row.group(5)) <= 9);
+        assertThat(json.get("warnings").get(0).asText()).startsWith("3 shorter days");
+        assertThat(run("search" + SCATTER + "--hours 2.5").words()).contains("All days are hopeless, and only the best is listed", " ABA ");
+        assertThat(run("search" + SCATTER + "--hours 6 --refit-df 60 --max-installs 4 --pulls 8-9").words()).doesNotContain("hopeless");
+    }
+
+    @Test
+    void cautionsStandBesideTheirRowsAndAsCodes() {
+        String line = "search" + SCATTER + "--hours 6 --one-way --refit-df 8 --drift linear";
+        Run text = run(line);
+        JsonNode json = run(line + " --json").json();
+
+        assertThat(text.out()).containsPattern("(?m)^ 1  AB .* abc$").containsPattern("(?m)^ 2  AAB .* abd$");
+        assertThat(text.words()).contains("mind a: no part comes back", "mind b: B is strapped down once", "mind c: only the pulls within",
+                "mind d: a drift that bends");
+        assertThat(json.get("front").get(0).get("cautions")).extracting(JsonNode::asText)
+                .containsExactly("no-return-to-a", "single-b-one-way", "drift-told-by-pulls-alone");
+        assertThat(json.get("cautions")).extracting(caution -> caution.get("code").asText())
+                .containsExactly("no-return-to-a", "single-b-one-way", "drift-told-by-pulls-alone", "curvature-left");
+    }
+
+    @Test
+    void breaksCostHoursAndWhatIsLeftOutIsSaid() {
+        String plain = run("search" + SCATTER + "--hours 6").words();
+        String broken = run("search" + SCATTER + "--hours 6 --start 9:00 --break 10:00+60").words();
+
+        assertThat(plain).containsPattern("ABBA +2 +2 +2 h 50 min").contains("Every day is one session, looked at once", "--looks of:3,5",
+                "Warm-up pulls are not traded against heat", "`fairpull soak`");
+        assertThat(broken).containsPattern("ABBA +2 +2 +3 h 4?5? ?5? min").contains("its breaks kept and counted in its length");
+        run("search" + SCATTER + "--hours 6 --break 10:00+60").refused(2, "give --start too");
+        run("search" + SCATTER + "--hours 6 --start 9:00 --break 8:00+60").refused(2, "starts before the day does");
+        run("search" + SCATTER + "--hours 6 --start 9:00|10:00").refused(2, "such as 9:00");
+    }
+
+    @Test
+    void allThatIsMissingIsAskedForInOneLine() {
+        run("search").refused(2, "--hours, --gain, --pull-scatter and --refit-scatter: are missing; add them, such as --hours 6 --gain 3 "
+                + "--pull-scatter 1.2 --refit-scatter 0.6");
+        run("size --sequence ABA --gain 3 --pull-scatter 1").refused(2, "--refit-scatter: is missing; add it, such as --refit-scatter 0.6");
+        run("prove --sequence ABA --gain 3").refused(2, "--pull-scatter and --refit-scatter: are missing");
+        run("search --hours 6 --gain 3 --pull-scatter 1.2 --refit-scatter 0").refused(2, "is never 0", "half the pull scatter");
+    }
+
+    @Test
     void aGainOutOfReachIsSaid() {
         assertThat(run("search" + SCATTER + "--hours 3").words()).contains("No day within the limits finds the gain asked for");
     }
@@ -68,7 +129,8 @@ class SearchVerbTest {
     void aPartThatCannotComeOffIsToldWhatIsLost() {
         Run run = run("search" + SCATTER + "--hours 6 --one-way");
 
-        assertThat(run.words()).contains("no return to A", "--refit-df").doesNotContain("ABA");
+        assertThat(run.words()).contains("no return to A", "--refit-df");
+        assertThat(run.out().lines().map(ROW::matcher).filter(Matcher::matches)).isNotEmpty().noneMatch(row -> row.group(1).contains("BA"));
         assertThat(run("search" + SCATTER + "--hours 6 --one-way --refit-df 8").words())
                 .contains("the record of refit scatter must stand for it", " AB ");
     }

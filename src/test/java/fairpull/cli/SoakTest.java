@@ -122,7 +122,7 @@ class SoakTest {
     @Test
     void timeRunningBackwardsIsRefused() throws IOException {
         Path log = write("Time (s),IAT (°C)\n0,50\n10,45\n5,44\n20,40\n30,37\n40,35\n50,34\n");
-        Run.of("soak", log).refused(3, "log.csv", "time runs backwards, from 10 s to 5 s at reading 3", "sort the rows");
+        Run.of("soak", log).refused(3, "log.csv", "line 4: time runs backwards, from 10 s to 5 s", "sort the rows");
     }
 
     @Test

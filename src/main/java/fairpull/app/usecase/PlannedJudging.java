@@ -32,6 +32,6 @@ final class PlannedJudging {
 
     private static Optional<ScatterRecord> record(boolean decides, Optional<Scatter> scatter, Measure measure) {
         return scatter.filter(known -> decides && known.isRecord()).map(known -> new ScatterRecord(
-                measure.unit().differenceFromSi(known.standardDeviationSi()), known.degreesOfFreedom()));
+                measure.unit().differenceFromSi(known.standardDeviationSi()), known.degreesOfFreedom(), known.isGuess()));
     }
 }

@@ -1,6 +1,9 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.CancelledException;
+import fairpull.app.task.Progress;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Hours;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.unit.Amount;
@@ -8,8 +11,11 @@ import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
 import fairpull.engine.planning.Search;
 import fairpull.io.json.SearchJson;
+import fairpull.report.wording.SearchCautionWords;
 import fairpull.report.wording.SearchWords;
 import fairpull.report.write.TextSearch;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
@@ -17,14 +23,22 @@ import java.util.function.DoubleConsumer;
 
 /** Finds the days worth choosing within hours and money. */
 public final class SearchDays {
+    private static final int ALL = 100;
+
     private SearchDays() {
     }
 
     /** {@return the answer; figures are in {@code unit}} */
-    public static Answer answer(SearchQuestion question, String unit) {
-        SearchAnswer answer = search(question, share -> { }, () -> true).orElseThrow();
+    public static Answer answer(SearchQuestion question, String unit, Progress progress) {
+        int[] percent = new int[1];
+        SearchAnswer answer = search(question, share -> {
+            percent[0] = (int) Math.round(share * ALL);
+            progress.reached(percent[0], ALL);
+        }, () -> !progress.isCancelled()).orElseThrow(() -> new CancelledException(percent[0], ALL));
+        List<String> warnings = new ArrayList<>(SearchCautionWords.folded(question, answer, unit));
+        warnings.addAll(SearchWords.warnings(question));
         return new Answer(TextSearch.text(question, answer, unit),
-                SearchJson.document(question, answer, unit, SearchWords.warnings(question, answer)));
+                SearchJson.document(question, answer, unit, warnings, SearchCautionWords::sentence));
     }
 
     /**
@@ -76,6 +90,11 @@ public final class SearchDays {
     private static String minutes(double minutes) {
         long whole = Math.round(minutes);
         return whole < 60 ? whole + " min" : whole / 60 + " h" + (whole % 60 == 0 ? "" : " " + whole % 60 + " min");
+    }
+
+    /** {@return the hours of every day that may be tried, for its breaks; none where neither start nor break was typed} */
+    public static Optional<Hours> hours(String start, List<String> breaks) {
+        return WorkingHours.of(new NewPlan.HoursTyped(start, null, breaks)).ofOneDay();
     }
 
     /** {@return hours as minutes: a bare number means hours} */

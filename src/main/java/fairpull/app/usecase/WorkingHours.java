@@ -41,7 +41,7 @@ final class WorkingHours {
         }
         List<LocalTime> starts = times("--start", typed.start(), sequence.sessions().size());
         List<LocalTime> ends = typed.end() == null ? List.of() : times("--end", typed.end(), sequence.sessions().size());
-        List<Break> breaks = typed.breaks().stream().map(WorkingHours::pause).sorted(Comparator.comparing(Break::start)).toList();
+        List<Break> breaks = pauses();
         List<Session> sessions = new ArrayList<>();
         for (int i = 0; i < sequence.sessions().size(); i++) {
             Optional<LocalTime> end = ends.isEmpty() ? Optional.empty() : Optional.of(ends.get(i));
@@ -50,6 +50,15 @@ final class WorkingHours {
             sessions.add(session);
         }
         return sequence.withLabelled(sessions);
+    }
+
+    /** {@return the hours of any one day; none where no start was typed} */
+    Optional<Hours> ofOneDay() {
+        return typed.start() == null ? Optional.empty() : Optional.of(hours(time("--start", typed.start()), Optional.empty(), pauses()));
+    }
+
+    private List<Break> pauses() {
+        return typed.breaks().stream().map(WorkingHours::pause).sorted(Comparator.comparing(Break::start)).toList();
     }
 
     private static Hours hours(LocalTime start, Optional<LocalTime> end, List<Break> breaks) {

@@ -31,6 +31,8 @@ public record HeatNotice(Code code, List<Double> figures) {
         AMBIENT_ASSUMED,
         /** At the interval asked for no number of warm-ups looked for is enough. Figures: the number looked for. */
         NOT_HELD,
+        /** With the warm-ups heat leaves no less on B − A than with none. Figures: its relative size with them and without, signless. */
+        WARM_UPS_SERVE_THE_GATE,
         /** What is left on the deciding measure is large. Figures: its share of the worthwhile gain. */
         BIAS_LARGE
     }

@@ -14,6 +14,10 @@ public final class HeatNotices {
     private static final double FIFTY_CELSIUS_K = 323.15;
     private static final double LOOSE_FACTOR = 2;
     private static final double LARGE_SHARE = 0.1;
+    /** Warm-ups that leave more than this of the bias do not serve it. */
+    private static final double WORTH_HAVING = 0.9;
+    /** A relative bias that is printed as nothing. */
+    private static final double NOTHING = 5e-7;
 
     private HeatNotices() {
     }
@@ -53,6 +57,12 @@ public final class HeatNotices {
         List<HeatNotice> notices = new ArrayList<>();
         if (!plan.isHeld()) {
             notices.add(HeatNotice.of(Code.NOT_HELD, (double) SoakPlan.MOST_WARM_UPS));
+        }
+        double with = Math.abs(plan.bias().relative());
+        double without = Math.abs(plan.biasWithoutWarmUps().relative());
+        if (plan.isHeld() && plan.warmUpsFirst().getAsInt() + plan.warmUpsAfterSwap().getAsInt() > 0 && without > NOTHING
+                && with > WORTH_HAVING * without) {
+            notices.add(HeatNotice.of(Code.WARM_UPS_SERVE_THE_GATE, with, without));
         }
         plan.bias().shareOfWorthwhile().stream().filter(share -> share > LARGE_SHARE)
                 .forEach(share -> notices.add(HeatNotice.of(Code.BIAS_LARGE, share)));

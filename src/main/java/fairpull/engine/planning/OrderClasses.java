@@ -21,6 +21,9 @@ import java.util.Map;
  * Exchanging A and B turns the sign of the change and of both sums and leaves its precision alone. Of each class that order is kept in
  * which the least drift is left: a linear one, then a quadratic one; then one with A at both ends; then with A first; then the one that
  * comes first in the alphabet.
+ *
+ * <p>Breaks part installs unequally. With a drift in the model, every order then is a class of its own; they stand in the same
+ * preference, so that of days alike in length and gain the first is the one to keep.
  */
 final class OrderClasses {
     private static final Comparator<OrderShape> PREFERENCE = Comparator
@@ -55,9 +58,13 @@ final class OrderClasses {
     record Gathered(List<OrderShape> preferred, long orders) {
     }
 
-    static Gathered within(SearchSpace space, Drift drift) {
+    /** Gathers the orders that are allowed; {@code unequal}: installs do not follow one another equally. */
+    static Gathered within(SearchSpace space, Drift drift, boolean unequal) {
         Map<Key, OrderShape> preferred = new LinkedHashMap<>();
         List<OrderShape> all = orders(space);
+        if (unequal && drift != Drift.NONE) {
+            return new Gathered(all.stream().sorted(PREFERENCE).toList(), all.size());
+        }
         for (OrderShape shape : all) {
             preferred.merge(Key.of(shape, drift), shape, (one, other) -> PREFERENCE.compare(one, other) <= 0 ? one : other);
         }

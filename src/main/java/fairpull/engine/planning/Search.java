@@ -2,6 +2,7 @@ package fairpull.engine.planning;
 
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.search.DayCaution;
 import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
@@ -83,7 +84,7 @@ public final class Search {
     }
 
     private List<Day> days() {
-        OrderClasses.Gathered orders = OrderClasses.within(question.space(), question.asked().drift());
+        OrderClasses.Gathered orders = OrderClasses.within(question.space(), question.asked().drift(), hasBreaks());
         Range pulls = question.space().pulls();
         Range warmUps = question.space().warmUps();
         daysTried = orders.orders() * (pulls.most() - pulls.least() + 1) * (warmUps.most() - warmUps.least() + 1);
@@ -99,6 +100,11 @@ public final class Search {
             }
         }
         return days;
+    }
+
+    /** Breaks part the installs unequally. */
+    private boolean hasBreaks() {
+        return question.asked().clock().hoursOf(0).filter(hours -> !hours.breaks().isEmpty()).isPresent();
     }
 
     /** How long a day takes does not depend on its order; by the number of installs. */
@@ -155,7 +161,28 @@ public final class Search {
         SizeQuestion sizing = sizing(day);
         SizeAnswer seen = Sizing.figures(sizing);
         DriftLeft left = DriftLeft.of(sizing);
-        return new SearchRow(day.order().letters(), day.pulls(), day.warmUps(), seen, left.linear(), left.quadratic(), day.cost());
+        return new SearchRow(day.order().letters(), day.pulls(), day.warmUps(), seen, left.linear(), left.quadratic(),
+                cautions(day.order(), seen, left), day.cost());
+    }
+
+    private List<DayCaution> cautions(OrderShape order, SizeAnswer seen, DriftLeft left) {
+        List<DayCaution> cautions = new ArrayList<>();
+        if (order.exchanges() < 2) {
+            cautions.add(DayCaution.NO_RETURN_TO_A);
+        }
+        if (question.space().oneWay() && order.countB() == 1) {
+            cautions.add(DayCaution.SINGLE_B_ONE_WAY);
+        }
+        if (seen.limit().isEmpty()) {
+            cautions.add(DayCaution.DRIFT_TOLD_BY_PULLS_ALONE);
+        }
+        if (left.linear() != 0) {
+            cautions.add(DayCaution.LINEAR_DRIFT_LEFT);
+        }
+        if (left.quadratic() != 0) {
+            cautions.add(DayCaution.CURVATURE_LEFT);
+        }
+        return cautions;
     }
 
     /** The first in some order that can be judged. */

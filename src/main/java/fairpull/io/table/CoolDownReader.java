@@ -25,13 +25,15 @@ public final class CoolDownReader {
     private static final double STILL_ARRIVING = 0.1;
 
     private final String file;
+    private final RowLines lines;
     private final Samples times;
     private final Samples temperatures;
     private final String column;
     private final Unit unit;
 
-    private CoolDownReader(String file, Samples times, Samples temperatures, String column, Unit unit) {
+    private CoolDownReader(String file, RowLines lines, Samples times, Samples temperatures, String column, Unit unit) {
         this.file = file;
+        this.lines = lines;
         this.times = times;
         this.temperatures = temperatures;
         this.column = column;
@@ -53,8 +55,9 @@ public final class CoolDownReader {
         Mapping mapping = ColumnGuess.mapping(export, EnumSet.of(Quantity.TEMPERATURE, Quantity.TIME), overrides, Optional.empty());
         Mapping.Column temperature = column(export, mapping, Quantity.TEMPERATURE);
         column(export, mapping, Quantity.TIME);
-        Channels channels = MappedExport.channels(export, mapping);
-        CoolDownReader reader = new CoolDownReader(export.fileName(), channels.find(Quantity.TIME).orElseThrow(),
+        MappedExport.Result mapped = MappedExport.read(export, mapping);
+        Channels channels = mapped.channels();
+        CoolDownReader reader = new CoolDownReader(export.fileName(), mapped.lines(), channels.find(Quantity.TIME).orElseThrow(),
                 channels.find(Quantity.TEMPERATURE).orElseThrow(), name(export, temperature), temperature.unit());
         return reader.checked(fromS.orElse(Double.NEGATIVE_INFINITY));
     }
@@ -93,7 +96,7 @@ public final class CoolDownReader {
         if (!(seconds[count - 1] > 0)) {
             throw trouble("time stands still", "choose the column of time: --column time=NAME:s");
         }
-        refuseTemperaturesOfNoCar(kelvin);
+        refuseTemperaturesOfNoCar(kelvin, first);
         refuseRising(kelvin, first);
         return averaged(seconds, kelvin);
     }
@@ -113,16 +116,17 @@ public final class CoolDownReader {
     private void refuseTimeRunningBackwards() {
         for (int i = 1; i < times.size(); i++) {
             if (times.at(i) < times.at(i - 1)) {
-                throw trouble("time runs backwards, from " + seconds(times.at(i - 1)) + " to " + seconds(times.at(i)) + " at reading "
-                        + (i + 1), "sort the rows by time, or log one cool-down a file");
+                throw new InputException(Place.of(file, lines.of(i)), "time runs backwards, from " + seconds(times.at(i - 1)) + " to "
+                        + seconds(times.at(i)), "sort the rows by time, or log one cool-down a file");
             }
         }
     }
 
-    private void refuseTemperaturesOfNoCar(double[] kelvin) {
+    private void refuseTemperaturesOfNoCar(double[] kelvin, int skipped) {
         for (int i = 0; i < kelvin.length; i++) {
             if (kelvin[i] > HOTTEST_K) {
-                throw trouble("“" + column + "” reads " + degrees(kelvin[i]) + ", hotter than air, coolant or oil of a car get",
+                throw new InputException(Place.of(file, lines.of(skipped + i)), "“" + column + "” reads " + degrees(kelvin[i])
+                        + ", hotter than air, coolant or oil of a car get",
                         unit.equals(Units.FAHRENHEIT) ? "choose another column: --column temperature=NAME:C"
                                 : "if it is in °F, say so: --column temperature=\"" + column + "\":F");
             }

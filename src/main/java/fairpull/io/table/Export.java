@@ -11,15 +11,17 @@ import java.util.Objects;
  * @param fingerprint names the header: files of equal fingerprint are read by the same mapping
  * @param columns its columns in order; columns with neither a header nor a cell are left out
  * @param rows how many rows of data there are
+ * @param lines which line of the file each of them stands in
  * @param firstRows the cells of the first rows as written, for a preview; cells by their place in the file
  * @param doubts what was not certain in reading it, one sentence each
  */
 public record Export(String fileName, Dialect dialect, String fingerprint, List<ExportColumn> columns, int rows,
-                     List<List<String>> firstRows, List<String> doubts) {
+                     RowLines lines, List<List<String>> firstRows, List<String> doubts) {
     public Export {
         Objects.requireNonNull(fileName, "fileName");
         Objects.requireNonNull(dialect, "dialect");
         Objects.requireNonNull(fingerprint, "fingerprint");
+        Objects.requireNonNull(lines, "lines");
         columns = List.copyOf(columns);
         firstRows = List.copyOf(firstRows);
         doubts = List.copyOf(doubts);

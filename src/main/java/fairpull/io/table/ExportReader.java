@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Reads an export of a logger or rig: tells its dialect by evidence, then takes its columns in one pass. The file is never changed. */
 public final class ExportReader {
@@ -22,6 +23,7 @@ public final class ExportReader {
     private final DecimalMark mark;
     private final List<ColumnCells> columns = new ArrayList<>();
     private final List<List<String>> firstRows = new ArrayList<>();
+    private final IntStream.Builder lines = IntStream.builder();
     private int rows;
     private long numbers;
     private int fewestCells;
@@ -72,7 +74,8 @@ public final class ExportReader {
                     "export it again, or delete that line");
         }
         Dialect dialect = layout.dialect(source, mark);
-        return new Export(source.file().toString(), dialect, Fingerprint.of(layout), exportColumns(), rows, firstRows, doubts());
+        return new Export(source.file().toString(), dialect, Fingerprint.of(layout), exportColumns(), rows,
+                RowLines.of(lines.build()), firstRows, doubts());
     }
 
     private void take(Row row) {
@@ -96,6 +99,7 @@ public final class ExportReader {
         fewestCells = Math.min(fewestCells, row.size());
         lastLine = row.line();
         lastCells = row.size();
+        lines.add(lastLine);
         rows++;
     }
 

@@ -21,9 +21,10 @@ public final class MappedExport {
      * Channels of an export.
      *
      * @param channels the channels in SI
+     * @param lines which line of the file each row of the channels stands in
      * @param droppedRows how many rows were left out because a used cell in them is blank
      */
-    public record Result(Channels channels, int droppedRows) {
+    public record Result(Channels channels, RowLines lines, int droppedRows) {
     }
 
     /**
@@ -57,7 +58,7 @@ public final class MappedExport {
             double[] si = Arrays.stream(complete).mapToDouble(numbers::at).map(column.unit()::toSi).toArray();
             channels.put(column.quantity(), Samples.of(si));
         }
-        return new Result(new Channels(channels), export.rows() - complete.length);
+        return new Result(new Channels(channels), export.lines().only(complete), export.rows() - complete.length);
     }
 
     private static ExportColumn usable(Export export, Mapping.Column column) {

@@ -3,6 +3,7 @@ package fairpull.report.wording;
 import fairpull.domain.finding.Checks;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Interval;
+import fairpull.domain.finding.ScatterRecord;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Part;
 import java.util.ArrayList;
@@ -33,7 +34,7 @@ public final class CheckWords {
 
     /** {@return whether the last A agrees with the first} */
     public static Said returnCheck(Finding finding) {
-        return finding.returnCheck().map(check -> returnCheck(check, finding.unit())).orElseGet(() -> new Said(
+        return finding.returnCheck().map(check -> returnCheck(check, finding)).orElseGet(() -> new Said(
                 "Return check not applicable",
                 finding.installs().stream().filter(install -> install.part() == Part.A).count() < 2
                         ? "A was fitted once only, so there is no return to compare."
@@ -42,11 +43,11 @@ public final class CheckWords {
                         : "It compares the last A with the first within one session; here each session carries its own A."));
     }
 
-    private static Said returnCheck(Checks.ReturnCheck check, String unit) {
+    private static Said returnCheck(Checks.ReturnCheck check, Finding finding) {
         Interval pulls = check.pullOnly();
         Interval both = check.withRefit();
         Interval shown = check.byRecord() ? both : pulls;
-        Numbers numbers = Numbers.resolving((shown.high() - shown.low()) / 2, unit);
+        Numbers numbers = Numbers.resolving((shown.high() - shown.low()) / 2, finding.unit());
         String seen = "Last A − first A: " + numbers.signed(check.difference()) + "; ";
         String interval = level(shown) + " ";
         if (!check.byRecord()) {
@@ -54,7 +55,8 @@ public final class CheckWords {
                     + numbers.fromTo(pulls.low(), pulls.high())
                     + ". Refitting moves an unchanged car too, and no record says by how much.");
         }
-        return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + "with the refit scatter on record the " + interval
+        String basis = isGuess(finding) ? "with the starting guess of refit scatter the " : "with the refit scatter on record the ";
+        return new Said(check.cameBack() ? "Came back" : "Did not come back", seen + basis + interval
                 + "is " + numbers.fromTo(both.low(), both.high()) + (check.cameBack() ? ", which holds 0." : ", which does not hold 0."));
     }
 
@@ -72,14 +74,19 @@ public final class CheckWords {
         }).orElseGet(() -> new Said("Drift not known", "A " + kind + " is in the model, but these data cannot tell its size."));
     }
 
-    /** {@return whether the data scatter as the record says} */
+    /** {@return whether the data scatter as the record, or the guess that stands for it, says} */
     public static Said record(Finding finding) {
+        String source = isGuess(finding) ? "starting guess" : "record";
         return finding.recordCheck().map(check -> new Said(
-                check.pValue() < SMALL_P ? "Scatters more than the record says" : "Scatters as the record says",
+                (check.pValue() < SMALL_P ? "Scatters more than the " : "Scatters as the ") + source + " says",
                 "F = " + Numbers.resolving(check.f(), "").bare(check.f()) + " with " + Numbers.degreesOfFreedom(check.df1()) + " and "
                         + Numbers.degreesOfFreedom(check.df2()) + " degrees of freedom, " + Numbers.p(check.pValue()) + "."))
                 .orElseGet(() -> new Said("Record check not applicable", finding.settings().refitRecord().isEmpty()
-                        ? "Judged without a record of refit scatter." : "Too few installs to hold the record against."));
+                        ? "Judged without a record of refit scatter." : "Too few installs to hold the " + source + " against."));
+    }
+
+    private static boolean isGuess(Finding finding) {
+        return finding.settings().refitRecord().filter(ScatterRecord::guess).isPresent();
     }
 
     private static Said leaveOneOut(String what, Optional<Checks.LeaveOneOut> found, Finding finding) {

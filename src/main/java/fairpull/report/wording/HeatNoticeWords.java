@@ -32,9 +32,16 @@ public final class HeatNoticeWords {
             case AMBIENT_ASSUMED -> "No ambient was given; 25" + Numbers.THIN + "°C, the reference of the corrections, stands for it.";
             case NOT_HELD -> "At this interval not even " + Numbers.given(figure(notice, 0))
                     + " warm-up pulls bring every counted pull within the tolerance of the reference pull: wait longer between pulls.";
+            case WARM_UPS_SERVE_THE_GATE -> "The warm-up pulls bring the counted ones within the tolerance, and that is all they do here: "
+                    + "heat leaves " + percent(figure(notice, 0)) + " on B − A with them and " + percent(figure(notice, 1))
+                    + " without. Against that bias another order or a longer interval helps, not more warm-ups.";
             case BIAS_LARGE -> "What heat leaves on B − A is " + HeatNumbers.share(figure(notice, 0))
                     + " of the worthwhile gain: choose another order, a longer interval or a closer gate.";
         };
+    }
+
+    private static String percent(double relative) {
+        return Numbers.resolving(relative * 100, "%").with(relative * 100);
     }
 
     private static double figure(HeatNotice notice, int index) {

@@ -14,8 +14,9 @@ public final class NoticeWords {
                     + "mean that this rig has none; repeated baselines would give a record.";
             case UNEQUAL_PULLS -> "Installs have " + whole(notice, 0) + " to " + whole(notice, 1)
                     + " counted pulls; a change is only announced where the test on install means agrees.";
-            case RECORD_TOO_SMALL -> "The installs scatter more than the rig record says (F = " + given(notice, 0) + ", "
-                    + Numbers.p(notice.figures().get(1)) + "), so the interval may be too short; renew the record, or judge by own data.";
+            case RECORD_TOO_SMALL -> "The installs scatter more than the rig record, or the starting guess in its place, says (F = "
+                    + given(notice, 0) + ", " + Numbers.p(notice.figures().get(1)) + "), so the interval may be too short; renew the "
+                    + "record, or judge by own data.";
             case SCATTER_TAKEN_AS_KNOWN -> "Both scatters were taken as known exactly, so the normal distribution was used; "
                     + "the interval is too short if they are not.";
             case PULLS_IDENTICAL -> "All pulls of each install are equal to the last digit, which real pulls are not; "

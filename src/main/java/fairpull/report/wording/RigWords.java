@@ -56,7 +56,8 @@ public final class RigWords {
     public static List<String> added(RigRecord record, Baseline baseline, Measure measure) {
         List<String> sentences = new ArrayList<>();
         Unit unit = measure.unit();
-        sentences.add(size(baseline) + "; mean " + Numbers.given(unit.fromSi(record.mean() * record.levelSi()), unit.symbol()) + ", "
+        sentences.add(size(baseline) + "; mean by the model of days, installs and pulls "
+                + Numbers.given(unit.fromSi(record.mean() * record.levelSi()), unit.symbol()) + ", "
                 + share(record.mean()) + " of the level " + Numbers.given(unit.fromSi(record.levelSi()), unit.symbol()) + ".");
         record.scatter().forEach(scatter -> sentences.add(scatter(scatter)));
         sentences.addAll(lacking(record, baseline));
@@ -162,7 +163,7 @@ public final class RigWords {
         String beyond = chart.beyond() == 0 ? "none of the " + chart.points().size() + " install means lies beyond 3 sigma"
                 : "beyond 3 sigma: " + chart.points().stream().filter(RigEvidence.Point::beyond).map(RigWords::point)
                 .collect(Collectors.joining(", "));
-        return "Chart of install means, centre " + share(chart.centre()) + ", limits " + share(chart.low()) + " and "
+        return "Chart of install means, centre, their plain mean, " + share(chart.centre()) + ", limits " + share(chart.low()) + " and "
                 + share(chart.high()) + " of the level: " + beyond + "; " + run + ".";
     }
 

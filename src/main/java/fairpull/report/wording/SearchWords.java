@@ -4,6 +4,7 @@ import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Sides;
 import fairpull.domain.search.Costs;
+import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.search.SearchRow;
@@ -16,11 +17,15 @@ public final class SearchWords {
     private SearchWords() {
     }
 
-    /** {@return the days to print: one that finds no smaller a gain, as printed, than the one before it is left out} */
-    public static List<SearchRow> shown(SearchAnswer answer, String unit) {
+    /**
+     * {@return the days to print: hopeless ones are left out, and those that find no smaller a gain, as printed, than the one before; of
+     *     nothing but hopeless ones the best stays}
+     */
+    public static List<SearchRow> shown(SearchQuestion question, SearchAnswer answer, String unit) {
+        List<SearchRow> hopeful = answer.front().stream().filter(row -> !row.isHopeless(question.asked().gain())).toList();
         List<SearchRow> shown = new ArrayList<>();
         String last = "";
-        for (SearchRow row : answer.front()) {
+        for (SearchRow row : hopeful.isEmpty() ? answer.front().subList(answer.front().size() - 1, answer.front().size()) : hopeful) {
             String found = SizeWords.detectable(row.detectableGain(), unit);
             if (!found.equals(last)) {
                 shown.add(row);
@@ -34,8 +39,9 @@ public final class SearchWords {
     public static String opening(SearchQuestion question, SearchAnswer answer, int shown) {
         SizeQuestion asked = question.asked();
         String money = question.money().isPresent() ? " and " + Numbers.given(question.money().getAsDouble()) : "";
-        String rest = answer.front().size() > shown
-                ? " (" + shown + " shown: the others find the same gain to the digits printed)" : "";
+        boolean alike = answer.front().stream().filter(row -> !row.isHopeless(asked.gain())).count() > shown;
+        String rest = answer.front().size() == shown ? ""
+                : " (" + shown + " listed" + (alike ? ", leaving out those that find the same gain to the digits printed)" : ")");
         return "Of " + answer.daysTried() + " days, " + answer.front().size() + rest + " are worth choosing among within "
                 + Numbers.duration(question.minutes()) + money + ": no other is as short and finds a smaller gain with a chance of "
                 + Numbers.percent(asked.powerWanted()) + " (error rate " + Numbers.percent(asked.errorRate()) + ", "
@@ -108,13 +114,23 @@ public final class SearchWords {
         }
     }
 
+    private static String warmUps(Range warmUps) {
+        return "Warm-up pulls are not traded against heat: they take time and add nothing to these figures, so "
+                + (warmUps.least() < warmUps.most() ? "of those allowed the fewest" : "those given")
+                + " are taken. How many the car needs, and what "
+                + "heat leaves on the change with them, is for `fairpull soak` to say, of one order at a time.";
+    }
+
+    private static String scope(SearchQuestion question) {
+        boolean breaks = question.asked().clock().hoursOf(0).filter(hours -> !hours.breaks().isEmpty()).isPresent();
+        return "Every day is one session, " + (breaks ? "its breaks kept and counted in its length, " : "") + "looked at once, at its end. "
+                + "Of several sessions or planned looks, `fairpull size` gives the figures: --sequence \"ABA|BAB\", --looks of:3,5.";
+    }
+
     /** {@return what must be known of the answer} */
-    public static List<String> warnings(SearchQuestion question, SearchAnswer answer) {
+    public static List<String> warnings(SearchQuestion question) {
         List<String> warnings = new ArrayList<>();
-        if (question.space().warmUps().least() < question.space().warmUps().most()) {
-            warnings.add("Warm-up pulls take time and add nothing to these figures, so the fewest allowed are taken; how many the car "
-                    + "needs is a matter of heat.");
-        }
+        warnings.add(warmUps(question.space().warmUps()));
         if (question.space().oneWay()) {
             warnings.add("B cannot come off again, so every B stands after every A: whatever moved with the clock counts as the change"
                     + (question.asked().drift() == Drift.NONE ? ", as the drift column says" : " unless it is of the kind modelled")
@@ -123,10 +139,7 @@ public final class SearchWords {
                     + (question.asked().refitDegreesOfFreedom() > 0 ? "; the record of refit scatter must stand for it."
                             : ": that needs a record of refit scatter (--refit-df)."));
         }
-        if (answer.front().stream().anyMatch(row -> row.seen().limit().isEmpty())) {
-            warnings.add("Where there is no limit, only the pulls within installs tell the change from the drift: it must run alike within "
-                    + "an install and across a swap.");
-        }
+        warnings.add(scope(question));
         return warnings;
     }
 }

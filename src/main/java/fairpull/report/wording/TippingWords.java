@@ -83,15 +83,15 @@ public final class TippingWords {
     }
 
     private static String record(Finding finding) {
-        return finding.settings().refitRecord().map(record -> "; the rig record says " + recordFigure(record, finding.unit()) + ".")
-                .orElse("; there is no record of what this rig does.");
+        return finding.settings().refitRecord().map(record -> "; " + (record.guess() ? "taken beforehand was " : "the rig record says ")
+                + recordFigure(record, finding.unit()) + ".").orElse("; there is no record of what this rig does.");
     }
 
     /** {@return a record with how well it is known} */
     static String recordFigure(ScatterRecord record, String unit) {
         String known = Double.isInfinite(record.degreesOfFreedom()) ? "taken as known"
                 : Numbers.withDegreesOfFreedom(record.degreesOfFreedom());
-        return Numbers.brief(record.standardDeviation(), unit) + " (" + known + ")";
+        return Numbers.brief(record.standardDeviation(), unit) + " (" + (record.guess() ? "a starting guess, " : "") + known + ")";
     }
 
     /** {@return a scatter with two significant digits} */

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Break;
 import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Sides;
 import fairpull.domain.search.Costs;
+import fairpull.domain.search.DayCaution;
 import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
@@ -16,6 +19,7 @@ import fairpull.domain.search.SearchSpace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +36,8 @@ class SearchTest {
     private static final Path FRONT = Path.of("src/test/resources/computed/search-r/front.csv");
     private static final Costs COSTS = new Costs(120, 8, 40, 25);
     private static final double REACH = 1e-9;
+    private static final SizeQuestion.Clock WITH_BREAKS = new SizeQuestion.Clock(5, 20, 30, List.of(Optional.of(new Hours(LocalTime.of(9, 0),
+            Optional.empty(), List.of(new Break(LocalTime.of(10, 20), 1800), new Break(LocalTime.of(12, 15), 2700))))));
 
     @Test
     void findsTheFrontThatRFinds() throws IOException {
@@ -67,8 +73,22 @@ class SearchTest {
         "NONE, 0, true, false, true, 9", "LINEAR, 8, true, false, true, 9"})
     void bruteForceFindsNoBetterDay(Drift drift, double refitDf, boolean firstA, boolean counterbalanced, boolean oneWay, int exchanges) {
         SearchSpace space = new SearchSpace(6, OptionalInt.of(exchanges), firstA, counterbalanced, oneWay, new Range(2, 4), new Range(1, 2));
-        SearchQuestion question = new SearchQuestion(asked(drift, refitDf), space, 300, OptionalDouble.of(900), COSTS);
+        noDayIsBetter(new SearchQuestion(asked(drift, refitDf), space, 300, OptionalDouble.of(900), COSTS));
+    }
 
+    /** Breaks part installs unequally, so that orders alike without them differ; a day is as long as its clock says. */
+    @ParameterizedTest
+    @EnumSource(Drift.class)
+    void withBreaksNoDayIsBetterEither(Drift drift) {
+        SearchSpace space = new SearchSpace(6, OptionalInt.empty(), false, false, false, new Range(2, 4), new Range(1, 1));
+
+        SearchAnswer answer = noDayIsBetter(new SearchQuestion(asked(drift, 0, WITH_BREAKS), space, 400, OptionalDouble.of(1200), COSTS));
+
+        SearchAnswer without = search(new SearchQuestion(asked(drift, 0), space, 400, OptionalDouble.of(1200), COSTS));
+        assertThat(answer.leastMinutes().getAsDouble()).isGreaterThan(without.leastMinutes().getAsDouble());
+    }
+
+    private static SearchAnswer noDayIsBetter(SearchQuestion question) {
         SearchAnswer answer = search(question);
 
         List<SizeAnswer> days = everyDay(question);
@@ -82,6 +102,7 @@ class SearchTest {
             assertThat(answer.front()).as("row at least as good as %s", day).anyMatch(row -> row.seen().minutes() <= day.minutes() + REACH
                     && row.detectableGain() <= gain(day) * (1 + REACH));
         }
+        return answer;
     }
 
     private static List<SizeAnswer> everyDay(SearchQuestion question) {
@@ -125,12 +146,32 @@ class SearchTest {
         });
     }
 
+    /** What each code claims, read off the letters of the order and the figures of the row. */
+    @ParameterizedTest
+    @CsvSource({"NONE, false", "LINEAR, false", "QUADRATIC, false", "NONE, true", "LINEAR, true"})
+    void everyRowIsCautionedAgainstWhatItLacks(Drift drift, boolean oneWay) {
+        SearchSpace space = new SearchSpace(7, OptionalInt.empty(), true, false, oneWay, new Range(2, 6), new Range(1, 1));
+
+        List<SearchRow> front = search(new SearchQuestion(asked(drift, 8), space, 480, OptionalDouble.empty(), COSTS)).front();
+
+        assertThat(front).hasSizeGreaterThan(5).allSatisfy(row -> {
+            assertThat(row.cautions().contains(DayCaution.NO_RETURN_TO_A)).isEqualTo(row.order().matches("A+B+"));
+            assertThat(row.cautions().contains(DayCaution.SINGLE_B_ONE_WAY)).isEqualTo(oneWay && row.order().matches("A*B"));
+            assertThat(row.cautions().contains(DayCaution.DRIFT_TOLD_BY_PULLS_ALONE)).isEqualTo(row.seen().limit().isEmpty());
+            assertThat(row.cautions().contains(DayCaution.LINEAR_DRIFT_LEFT)).isEqualTo(row.linearDriftLeft() != 0);
+            assertThat(row.cautions().contains(DayCaution.CURVATURE_LEFT)).isEqualTo(row.quadraticDriftLeft() != 0);
+        });
+        assertThat(front.stream().anyMatch(row -> row.cautions().contains(DayCaution.NO_RETURN_TO_A))).isEqualTo(true);
+        assertThat(front.stream().anyMatch(row -> row.cautions().contains(DayCaution.SINGLE_B_ONE_WAY))).isEqualTo(oneWay);
+        assertThat(front.stream().anyMatch(row -> row.cautions().contains(DayCaution.CURVATURE_LEFT))).isEqualTo(drift != Drift.QUADRATIC);
+    }
+
     /** The claim behind the classes: orders put together have the same precision, however they were written. */
     @ParameterizedTest
     @EnumSource(Drift.class)
     void ordersOfOneClassHaveOnePrecision(Drift drift) {
         SearchSpace all = new SearchSpace(7, OptionalInt.empty(), false, false, false, new Range(2, 2), new Range(1, 1));
-        List<OrderShape> preferred = OrderClasses.within(all, drift).preferred();
+        List<OrderShape> preferred = OrderClasses.within(all, drift, false).preferred();
         int compared = 0;
         for (OrderShape order : OrderClasses.orders(all)) {
             OrderShape kept = preferred.stream().filter(one -> OrderClasses.sameClass(one, order, drift)).findFirst().orElseThrow();
@@ -168,7 +209,7 @@ class SearchTest {
     }
 
     private static List<String> letters(SearchSpace space) {
-        return OrderClasses.within(space, Drift.NONE).preferred().stream().map(OrderShape::letters).toList();
+        return OrderClasses.within(space, Drift.NONE, false).preferred().stream().map(OrderShape::letters).toList();
     }
 
     @Test
@@ -210,6 +251,10 @@ class SearchTest {
     }
 
     private static SizeQuestion asked(Drift drift, double refitDf) {
-        return new SizeQuestion("AB", 1, 0, 1.2, 0, 0.6, refitDf, 3, 0.8, 0.05, Sides.TWO, drift, new SizeQuestion.Clock(5, 20, 30));
+        return asked(drift, refitDf, new SizeQuestion.Clock(5, 20, 30));
+    }
+
+    private static SizeQuestion asked(Drift drift, double refitDf, SizeQuestion.Clock clock) {
+        return new SizeQuestion("AB", 1, 0, 1.2, 0, 0.6, refitDf, 3, 0.8, 0.05, Sides.TWO, drift, clock);
     }
 }
