@@ -17,6 +17,16 @@ class DayPlanTest {
     @TempDir
     private Path folder;
 
+    /** One session in the morning, one after noon: each keeps the breaks of its own hours. */
+    @Test
+    void eachSessionKeepsTheBreaksOfItsOwnHours() {
+        Path test = make("ABA|BAB", "--start", "9:00|13:00", "--end", "12:00|17:00", "--break", "9:45+15", "--break", "14:15+30");
+
+        String words = Run.of("check", test).words();
+        assertThat(words).containsPattern("Day 1: starts at 09:00[^D]*break 09:45 to 10:00").containsPattern("Day 2: starts at 13:00.*break 14:15 to 14:45");
+        assertThat(words.split("break ")).hasSize(3);
+    }
+
     /** Two counted pulls, no warm-ups: 30 + 3 × 10 + 2 × 20 = 100 minutes, and a break of 15 in the first swap. */
     @Test
     void checkSaysTheClockInWordsAndFigures() {

@@ -32,7 +32,12 @@ public final class Findings {
 
     /** {@return a worthwhile gain of 5.1 hp, judged with a record} */
     public static Finding gain(List<PullSeen> pulls) {
-        return new Finding("hp", WITH_RECORD.withDrift(Drift.LINEAR), new Verdict.Gain(), Optional.of(Worthwhile.YES),
+        return gain(pulls, WITH_RECORD.refitRecord());
+    }
+
+    /** {@return the same, judged with another record, or a guess in its place} */
+    public static Finding gain(List<PullSeen> pulls, Optional<ScatterRecord> refit) {
+        return new Finding("hp", WITH_RECORD.withRecords(WITH_RECORD.pullRecord(), refit).withDrift(Drift.LINEAR), new Verdict.Gain(), Optional.of(Worthwhile.YES),
                 Optional.of(new Estimate(5.1234, 0.83, 12.4, 6.17, 0.00004)), Optional.of(new Interval(0.95, 3.32, 6.93)),
                 Optional.of(new Checks.Equivalence(3, 0.98)), Optional.of(new Checks.ScatterFound(0.41, 0.55)),
                 Optional.of(new Estimate(5.08, 0.91, 3, 5.58, 0.011)), Optional.of(new Interval(0.95, 2.18, 7.98)), OptionalDouble.of(2.4),

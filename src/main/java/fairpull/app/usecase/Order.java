@@ -33,7 +33,7 @@ final class Order {
         Map<Part, Integer> numbers = new EnumMap<>(Part.class);
         List<Session> days = new ArrayList<>();
         for (String session : sessions) {
-            List<Part> parts = parts(session);
+            List<Part> parts = parts(session, letters);
             if (seed.isPresent()) {
                 draw(parts, random);
             }
@@ -49,10 +49,10 @@ final class Order {
         return new Sequence(days, origin, seed, times.pullIntervalS(), times.swapS(), times.setUpS());
     }
 
-    private static List<Part> parts(String session) {
+    private static List<Part> parts(String session, String letters) {
         if (!session.matches("[AB]{1,500}")) {
             throw new UsageException("--sequence", "expected letters A and B, sessions parted by |, such as ABABA or ABA|BAB; found “"
-                    + session + "”");
+                    + letters + "”");
         }
         List<Part> parts = new ArrayList<>();
         session.chars().forEach(letter -> parts.add(letter == 'A' ? Part.A : Part.B));

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Working hours as people type them, given to the sessions of a sequence. */
 final class WorkingHours {
@@ -42,10 +43,15 @@ final class WorkingHours {
         List<LocalTime> starts = times("--start", typed.start(), sequence.sessions().size());
         List<LocalTime> ends = typed.end() == null ? List.of() : times("--end", typed.end(), sequence.sessions().size());
         List<Break> breaks = pauses();
+        if (starts.size() > 1) {
+            refuseOutsideAll(breaks, starts, ends);
+        }
         List<Session> sessions = new ArrayList<>();
         for (int i = 0; i < sequence.sessions().size(); i++) {
-            Optional<LocalTime> end = ends.isEmpty() ? Optional.empty() : Optional.of(ends.get(i));
-            Session session = sequence.sessions().get(i).with(hours(starts.get(i), end, breaks));
+            int at = i;
+            Optional<LocalTime> end = end(ends, i);
+            List<Break> own = breaks.stream().filter(pause -> starts.size() == 1 || within(pause, starts.get(at), end)).toList();
+            Session session = sequence.sessions().get(i).with(hours(starts.get(i), end, own));
             refuseTooShort(session, Pace.of(sequence));
             sessions.add(session);
         }
@@ -59,6 +65,25 @@ final class WorkingHours {
 
     private List<Break> pauses() {
         return typed.breaks().stream().map(WorkingHours::pause).sorted(Comparator.comparing(Break::start)).toList();
+    }
+
+    /** Whether a break begins within the hours of a session. */
+    private static boolean within(Break pause, LocalTime start, Optional<LocalTime> end) {
+        return !pause.start().isBefore(start) && end.map(pause.start()::isBefore).orElse(true);
+    }
+
+    private static Optional<LocalTime> end(List<LocalTime> ends, int session) {
+        return ends.isEmpty() ? Optional.empty() : Optional.of(ends.get(session));
+    }
+
+    /** Of several sessions each keeps the breaks that begin within its own hours; a break that begins in none is a slip. */
+    private static void refuseOutsideAll(List<Break> breaks, List<LocalTime> starts, List<LocalTime> ends) {
+        for (Break pause : breaks) {
+            if (IntStream.range(0, starts.size()).noneMatch(i -> within(pause, starts.get(i), end(ends, i)))) {
+                throw new UsageException("--break", "the break at " + pause.start()
+                        + " begins before every session does, or after its end; give a time within the hours of a session");
+            }
+        }
     }
 
     private static Hours hours(LocalTime start, Optional<LocalTime> end, List<Break> breaks) {

@@ -65,7 +65,10 @@ public final class Search {
     }
 
     private Optional<SearchAnswer> run(DoubleConsumer progress, BooleanSupplier goOn) {
-        List<Day> allowed = days();
+        List<Day> allowed = days(goOn);
+        if (!goOn.getAsBoolean()) {
+            return Optional.empty();
+        }
         List<Day> affordable = allowed.stream().filter(this::isAffordable)
                 .sorted(Comparator.comparingDouble(Day::minutes)).toList();
         for (int i = 0; i < affordable.size(); i++) {
@@ -83,14 +86,15 @@ public final class Search {
                 .map(Day::cost).map(OptionalDouble::of).orElse(OptionalDouble.empty())));
     }
 
-    private List<Day> days() {
+    /** All days, or those made until told to stop. */
+    private List<Day> days(BooleanSupplier goOn) {
         OrderClasses.Gathered orders = OrderClasses.within(question.space(), question.asked().drift(), hasBreaks());
         Range pulls = question.space().pulls();
         Range warmUps = question.space().warmUps();
         daysTried = orders.orders() * (pulls.most() - pulls.least() + 1) * (warmUps.most() - warmUps.least() + 1);
         List<Day> days = new ArrayList<>();
         for (int warm = warmUps.least(); warm <= warmUps.most(); warm++) {
-            for (int counted = pulls.least(); counted <= pulls.most(); counted++) {
+            for (int counted = pulls.least(); counted <= pulls.most() && goOn.getAsBoolean(); counted++) {
                 double[] minutes = minutes(counted, warm);
                 for (OrderShape order : orders.preferred()) {
                     int installs = order.letters().length();

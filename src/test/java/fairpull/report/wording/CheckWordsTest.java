@@ -3,9 +3,11 @@ package fairpull.report.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.domain.finding.Finding;
+import fairpull.domain.finding.ScatterRecord;
 import fairpull.report.Examples;
 import fairpull.report.Findings;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CheckWordsTest {
@@ -56,5 +58,17 @@ class CheckWordsTest {
 
     private static String plain(Said said) {
         return said.text().replace('\u202f', ' ').replace('\u00a0', ' ');
+    }
+
+    /** A guess must not be called a record in any sentence. */
+    @Test
+    void aStartingGuessIsNotCalledARecord() {
+        Finding recorded = Findings.gain(List.of());
+        Finding guessed = Findings.gain(List.of(), Optional.of(new ScatterRecord(0.9, 4, true)));
+
+        assertThat(CheckWords.record(recorded).head()).isEqualTo("Scatters as the record says");
+        assertThat(CheckWords.record(guessed).head()).isEqualTo("Scatters as the starting guess says");
+        assertThat(CheckWords.returnCheck(guessed).text()).contains("with the starting guess of refit scatter").doesNotContain("record");
+        assertThat(TippingWords.recordFigure(guessed.settings().refitRecord().orElseThrow(), "hp")).contains("a starting guess, 4");
     }
 }
