@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.finding.AmendmentSeen;
+import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.ClaimStanding;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
@@ -75,8 +76,11 @@ public final class JudgeFolder {
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
+        List<CheckOutcome> checks = PullChecks.of(test, content, evidence.pulls());
+        List<Notice> notices = new ArrayList<>(notices(secondary));
+        checks.forEach(check -> check.notice().ifPresent(notices::add));
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices(secondary), look.taken());
+                amendments(), notices, checks, look.taken());
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {
