@@ -144,7 +144,9 @@ public final class JudgeFolder {
         notices.addAll(look.notices());
         name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
-        name(notices, Code.PULLS_ABORTED, withReasons(Fate.ABORTED));
+        List<String> aborted = new ArrayList<>(withReasons(Fate.ABORTED));
+        content.log().repeated().values().forEach(once -> aborted.add(once.pull() + " (then run again: " + once.reason() + ")"));
+        name(notices, Code.PULLS_ABORTED, aborted);
         name(notices, Code.FAR_FROM_EXPECTED, pulls(this::isFarFromExpected));
         name(notices, Code.GATES_BROKEN, gatesBroken());
         name(notices, Code.GATES_NOT_READ, gatesNotRead());
