@@ -110,4 +110,15 @@ class PullChecksTest {
         assertThat(finding.get("withExcludedPulls").get("installs").get(0).get("pulls").asInt()).isEqualTo(2);
         assertThat(finding.get("installs").get(0).get("pulls").asInt()).isEqualTo(1);
     }
+
+    @Test
+    void aWarmUpWithATextAmongItsNumbersIsStillTaken() {
+        Path warmed = folder.resolve("warmed");
+        Run.of("new", warmed, "--part-a", "belt pump", "--part-b", "electric pump", "--measure", "mean power 3000-6000 rpm in kW",
+                "--sequence", "ABA", "--warm-ups", "1", "--pulls", "1").succeeded();
+        Path file = export("A1-W1", 1, HEADER, row -> 1);
+        SmallTest.write(file, SmallTest.read(file).replaceFirst("0.50,2250,[\\d.]+", "0.50,2250,lost"));
+
+        Run.of("import", warmed, file, "--corrected", "none").succeeded();
+    }
 }

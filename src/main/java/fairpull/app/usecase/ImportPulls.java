@@ -175,10 +175,11 @@ public final class ImportPulls {
             Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
                     .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
         }
-        PullTrace trace = PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0),
-                new PulledAir(pull, content.log().conditionsAt(pull)));
-        doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
-        traces.add(trace);
+        PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0), new PulledAir(pull, content.log().conditionsAt(pull)))
+                .ifPresent(trace -> {
+                    doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
+                    traces.add(trace);
+                });
         return new Checked(pull, file, sha256, mapping, values, doubts);
     }
 

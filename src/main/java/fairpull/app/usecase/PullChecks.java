@@ -67,9 +67,9 @@ final class PullChecks {
             return Optional.empty();
         }
         try {
-            return Optional.of(PullTraces.of(taken.pull(), used, PullValues.export(test, content.mappings(), taken),
+            return PullTraces.of(taken.pull(), used, PullValues.export(test, content.mappings(), taken),
                     PullValues.mapping(content.mappings(), taken), content.plan().question().deciding(),
-                    new PulledAir(taken.pull(), content.log().conditionsAt(taken.pull()))));
+                    new PulledAir(taken.pull(), content.log().conditionsAt(taken.pull())));
         } catch (InputException unreadable) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.InputException;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.Channels;
@@ -13,6 +14,7 @@ import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportColumn;
 import fairpull.io.table.GuessedColumn;
+import fairpull.io.table.MappedExport;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -45,13 +47,18 @@ final class PullTraces {
     }
 
     /**
-     * {@return what an export shows}
+     * {@return what an export shows; empty where its mapping does not fit it, which whoever needs its value says}
      *
      * @param used whether the value of the pull counts
      * @param deciding the measure whose standard the air is held against
      * @param air the air noted at the pull
      */
-    static PullTrace of(PullId pull, boolean used, Export export, Mapping mapping, Measure deciding, PulledAir air) {
+    static Optional<PullTrace> of(PullId pull, boolean used, Export export, Mapping mapping, Measure deciding, PulledAir air) {
+        try {
+            MappedExport.channels(export, mapping);
+        } catch (InputException doesNotFit) {
+            return Optional.empty();
+        }
         PullTraces traces = new PullTraces(export, mapping);
         Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
         Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
@@ -61,7 +68,7 @@ final class PullTraces {
         }
         OptionalDouble factor = !PulledAir.concerns(deciding) || deciding.correction() == Correction.NONE ? OptionalDouble.empty()
                 : air.multiplierIfKnown(Correction.NONE, deciding.correction());
-        return new PullTrace(pull, used, new Channels(channels), units, traces.correctedOverMeasured(), factor);
+        return Optional.of(new PullTrace(pull, used, new Channels(channels), units, traces.correctedOverMeasured(), factor));
     }
 
     /** What the mapping says, and what else one column alone is guessed to be, by name and by unit. */
