@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Every pull of a test with its fate, time, values and conditions: the one thing between a folder and the judge.
@@ -130,7 +131,8 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             Map<PullId, Double> planned = PlannedClock.of(plan.sequence()).minutes();
             List<PullSeen> seen = new ArrayList<>();
             planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
-            taken.keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
+            Stream.concat(taken.keySet().stream(), aborted.keySet().stream()).filter(pull -> !planned.containsKey(pull))
+                    .forEach(pull -> seen.add(seen(pull, false)));
             broughtValues.refuseMissing();
             boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
             return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, AirOfDay.notices(plan, seen));
@@ -184,19 +186,28 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         }
 
         private Standing standing(PullId pull, boolean cameIn, boolean isPlanned) {
+            LogEntry.PullAborted stopped = aborted.get(pull);
+            if (stopped != null) {
+                return new Standing(Fate.ABORTED, stopped.reason());
+            }
             boolean warmedUp = pull.warmUp() && (cameIn || log.startOf(pull).isPresent());
             if (warmedUp) {
                 return new Standing(Fate.WARM_UP, cameIn ? "" : "noted, not exported");
             }
             if (!cameIn) {
-                LogEntry.PullAborted stopped = aborted.get(pull);
-                return stopped == null ? new Standing(Fate.MISSING, "") : new Standing(Fate.ABORTED, stopped.reason());
+                return new Standing(Fate.MISSING, "");
             }
             if (!isPlanned) {
                 return new Standing(Fate.EXCLUDED, "not in the plan as it stands");
             }
             LogEntry.Excluded leftOut = excluded.get(pull);
-            return leftOut == null ? new Standing(Fate.USED, "") : new Standing(Fate.EXCLUDED, leftOut.reason());
+            return leftOut == null ? new Standing(Fate.USED, onceAborted(pull)) : new Standing(Fate.EXCLUDED, leftOut.reason());
+        }
+
+        /** A pull that was stopped and run again must not look like one that was run once. */
+        private String onceAborted(PullId pull) {
+            LogEntry.PullAborted before = log.repeated().get(pull);
+            return before == null ? "" : "run again after it was aborted: " + before.reason();
         }
 
         private List<PullSeen> timed(List<PullSeen> seen) {

@@ -9,6 +9,7 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
+import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
@@ -40,11 +41,13 @@ public final class ImportPulls {
     private final Request request;
     private final TestFolder test;
     private final TestFolder.Content content;
+    private final List<PullTrace> traces;
 
     private ImportPulls(Request request, TestFolder test, TestFolder.Content content) {
         this.request = request;
         this.test = test;
         this.content = content;
+        this.traces = new ArrayList<>(PullChecks.traces(test, content));
     }
 
     /**
@@ -174,6 +177,11 @@ public final class ImportPulls {
             Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
                     .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
         }
+        PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0), new PulledAir(pull, content.log().conditionsAt(pull)))
+                .ifPresent(trace -> {
+                    doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
+                    traces.add(trace);
+                });
         return new Checked(pull, file, sha256, mapping, values, doubts);
     }
 

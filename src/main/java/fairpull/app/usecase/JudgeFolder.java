@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.finding.AmendmentSeen;
+import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.ClaimStanding;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
@@ -75,8 +76,11 @@ public final class JudgeFolder {
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
+        List<CheckOutcome> checks = PullChecks.of(test, content, evidence.pulls());
+        List<Notice> notices = new ArrayList<>(notices(secondary));
+        checks.forEach(check -> check.notice().ifPresent(notices::add));
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices(secondary), look.taken());
+                amendments(), notices, checks, look.taken());
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {
@@ -140,7 +144,9 @@ public final class JudgeFolder {
         notices.addAll(look.notices());
         name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
-        name(notices, Code.PULLS_ABORTED, withReasons(Fate.ABORTED));
+        List<String> aborted = new ArrayList<>(withReasons(Fate.ABORTED));
+        content.log().repeated().values().forEach(once -> aborted.add(once.pull() + " (then run again: " + once.reason() + ")"));
+        name(notices, Code.PULLS_ABORTED, aborted);
         name(notices, Code.FAR_FROM_EXPECTED, pulls(this::isFarFromExpected));
         name(notices, Code.GATES_BROKEN, gatesBroken());
         name(notices, Code.GATES_NOT_READ, gatesNotRead());

@@ -32,13 +32,16 @@ final class PullValues {
 
     /** {@return the channels of a pull's export, read by the mapping it was taken with} */
     static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
+        return MappedExport.channels(export(test, mappings, taken), mapping(mappings, taken));
+    }
+
+    /** {@return a pull's export as it came} */
+    static Export export(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
         if (!Files.isRegularFile(test.export(taken.file()))) {
             throw new InputException(Place.of("pulls/" + taken.file()), "the export of pull " + taken.pull() + " is gone",
                     "restore it from a copy, or leave the pull out with `fairpull exclude`");
         }
-        Mapping mapping = mapping(mappings, taken);
-        Export export = ExportReader.read(test.export(taken.file()), mapping.decimalMark());
-        return MappedExport.channels(export, mapping);
+        return ExportReader.read(test.export(taken.file()), mapping(mappings, taken).decimalMark());
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
@@ -86,7 +89,8 @@ final class PullValues {
         return typed ? taken.corrected() : mapping(mappings, taken).corrected();
     }
 
-    private static Mapping mapping(List<Mapping> mappings, LogEntry.PullTaken taken) {
+    /** {@return the mapping that a pull was taken with} */
+    static Mapping mapping(List<Mapping> mappings, LogEntry.PullTaken taken) {
         Optional<Mapping> same = mappings.stream().filter(known -> TestFolder.sha256(known).equals(taken.mappingSha256())).findFirst();
         return same.or(() -> mappings.stream().filter(known -> known.fingerprint().equals(taken.mapping())).reduce((first, last) -> last))
                 .orElseThrow(() -> new InputException(Place.of("mapping.json"), "no mapping for " + taken.file(),

@@ -19,11 +19,12 @@ import java.util.OptionalDouble;
  * @param pulls every pull, planned or come in, in the order of the plan
  * @param amendments in the order of the log
  * @param notices what a reader must know about the test as a whole
+ * @param checks what came of each check of the pulls; those raised are among the notices
  * @param look at which planned look it is judged; empty where no looks are planned
  */
 public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
         List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices,
-        Optional<LookTaken> look) {
+        List<CheckOutcome> checks, Optional<LookTaken> look) {
     /**
      * A further measure.
      *
@@ -40,11 +41,12 @@ public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Option
         pulls = List.copyOf(pulls);
         amendments = List.copyOf(amendments);
         notices = List.copyOf(notices);
+        checks = List.copyOf(checks);
     }
 
-    /** A judgement of a test without planned looks. */
+    /** A judgement of a test without planned looks, none of its pulls checked. */
     public Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
             List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices) {
-        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, Optional.empty());
+        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, List.of(), Optional.empty());
     }
 }

@@ -108,6 +108,39 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         EXPORT_NOT_IN_LOG(Severity.WARNING),
         /** How long the log is and what it ends in. Figures: entries. Names: the code of its last line. */
         LOG_STATE(Severity.INFORMATION),
+        /** A mixed-up unit explains power ÷ (torque × engine speed). Figures: that ratio. Names: pulls (read as → likely is). */
+        UNITS_MIXED_UP(Severity.WARNING),
+        /**
+         * Power is not torque × engine speed. Figures: the ratio if it is constant, the offset in W if that is (NaN otherwise), the worst
+         * disagreement (share), at which rad/s. Names: pulls.
+         */
+        POWER_NOT_TORQUE_TIMES_SPEED(Severity.WARNING),
+        /** Corrected over uncorrected power is the square of the factor. Figures: ratio, factor. Names: pulls. */
+        CORRECTION_TWICE(Severity.WARNING),
+        /** Corrected power is the uncorrected one. Figures: ratio, factor. Names: pulls. */
+        CORRECTION_NOT_APPLIED(Severity.WARNING),
+        /** Neighbouring pulls differ by the factor. Figures: factor. Names: pairs of pulls. */
+        CORRECTION_STEP(Severity.WARNING),
+        /** Equal values in a run at the top. Figures: longest run (rows), the value in the unit of the export. Names: pulls. */
+        PLATEAU(Severity.WARNING),
+        /** A time in a file is not later than the one before it. Figures: most such rows in a file. Names: pulls. */
+        TIME_NOT_RISING(Severity.WARNING),
+        /** The sweep leaves out part of the deciding band. Figures: rad/s missing, low end of the band, high end. Names: pulls. */
+        BAND_NOT_COVERED(Severity.WARNING),
+        /** Too few samples in the deciding band. Figures: samples, longest gap in rad/s. Names: pulls. */
+        BAND_SPARSE(Severity.WARNING),
+        /** Throttle below full within the deciding band. Figures: lowest (share). Names: pulls. */
+        THROTTLE_NOT_FULL(Severity.WARNING),
+        /** Single values far from their neighbours. Figures: most in a pull, the largest (share of the value), its rad/s. Names: pulls. */
+        SPIKES(Severity.WARNING),
+        /** Pulls hold the same numbers. Figures: how many. Names: later = earlier. */
+        NUMBERS_REPEATED(Severity.WARNING),
+        /** A pull is a multiple of another. Figures: the first factor. Names: later = earlier. */
+        PULL_IS_MULTIPLE(Severity.WARNING),
+        /** A stretch stands in two pulls. Figures: rows of the longest. Names: later = earlier. */
+        STRETCH_COPIED(Severity.WARNING),
+        /** Pulls that started before the one ahead of them in their install. Figures: how many. Names: pulls. */
+        STARTS_OUT_OF_ORDER(Severity.WARNING),
         /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
         PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
         /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param pull which one
  * @param fate what became of it
- * @param reason why it is excluded or aborted; empty otherwise
+ * @param reason why it is excluded or aborted, or that it was aborted before it was used; empty otherwise
  * @param startedAt when it started, where that is known
  * @param minutes minutes within its session as the judge used them; NaN where unknown
  * @param values value of each measure in the measure's own unit, by name

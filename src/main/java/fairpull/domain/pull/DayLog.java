@@ -32,6 +32,13 @@ public record DayLog(List<LogRecord> records) {
         return aborted;
     }
 
+    /** {@return the pulls that were aborted and came in after all: each was run at least twice} */
+    public Map<PullId, LogEntry.PullAborted> repeated() {
+        Map<PullId, LogEntry.PullAborted> repeated = latest(LogEntry.PullAborted.class, LogEntry.PullAborted::pull);
+        repeated.keySet().retainAll(pulls().keySet());
+        return repeated;
+    }
+
     /** {@return the exclusions in force} */
     public Map<PullId, LogEntry.Excluded> excluded() {
         Map<PullId, LogEntry.Excluded> excluded = new LinkedHashMap<>();

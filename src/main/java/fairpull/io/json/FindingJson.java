@@ -1,5 +1,6 @@
 package fairpull.io.json;
 
+import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Checks;
 import fairpull.domain.finding.Estimate;
 import fairpull.domain.finding.FactorSpread;
@@ -50,12 +51,18 @@ public final class FindingJson {
         tree.trees("amendments", judgement.amendments(), (amendment, seen) -> amendment.text("at", seen.at().toString())
                 .text("because", seen.amendment().reason()).flag("afterFirstData", seen.afterFirstData())
                 .texts("places", seen.amendment().changes().stream().map(change -> change.place()).toList()));
+        tree.trees("checks", judgement.checks(), FindingJson::check);
         return tree.texts("warnings", warnings).document();
     }
 
     private static void correction(Tree pull, PullCorrection correction) {
         pull.number("correctionFactor", correction.factor()).number("multipliedBy", correction.multiplier())
                 .number("airCarriedMinutes", correction.carried().map(PullCorrection.Carried::minutes).orElse(Double.NaN));
+    }
+
+    private static void check(Tree tree, CheckOutcome outcome) {
+        tree.text("code", words(outcome.code())).text("state", words(outcome.state())).numbers("figures", outcome.figures())
+                .texts("pulls", outcome.names());
     }
 
     private static void secondary(Tree tree, Judgement.Secondary secondary) {

@@ -79,6 +79,12 @@ final class Tree {
         return this;
     }
 
+    Tree numbers(String key, List<Double> values) {
+        ArrayNode array = node.putArray(key);
+        values.forEach(value -> array.add(Double.isFinite(value) ? PlainNumber.shortest(value) : null));
+        return this;
+    }
+
     <T> Tree trees(String key, List<T> values, BiConsumer<Tree, T> fill) {
         ArrayNode array = node.putArray(key);
         for (T value : values) {

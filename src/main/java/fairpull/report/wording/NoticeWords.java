@@ -45,6 +45,9 @@ public final class NoticeWords {
                     CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, FAR_FROM_EXPECTED, LOG_CUT_SHORT, EXPORT_NOT_IN_LOG,
                     LOG_STATE ->
                     FolderNoticeWords.sentence(notice);
+            case UNITS_MIXED_UP, POWER_NOT_TORQUE_TIMES_SPEED, CORRECTION_TWICE, CORRECTION_NOT_APPLIED, CORRECTION_STEP, PLATEAU,
+                    TIME_NOT_RISING, BAND_NOT_COVERED, BAND_SPARSE, THROTTLE_NOT_FULL, SPIKES, NUMBERS_REPEATED, PULL_IS_MULTIPLE,
+                    STRETCH_COPIED, STARTS_OUT_OF_ORDER -> PullNoticeWords.sentence(notice);
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
             case STARTING_GUESS_USED -> "The scatter taken from outside this test is a starting guess, engineering judgement with "

@@ -1,0 +1,122 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.pull.PullTrace;
+import fairpull.domain.pull.Samples;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.io.table.ColumnGuess;
+import fairpull.io.table.Export;
+import fairpull.io.table.ExportColumn;
+import fairpull.io.table.GuessedColumn;
+import fairpull.io.table.MappedExport;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/** Reads an export for the checks: the columns that its mapping uses, and beside them whatever else is plain. */
+final class PullTraces {
+    private static final Pattern UNCORRECTED = Pattern.compile("(?i).*(\\buncorr|\\braw\\b|\\bunkorr|\\bmeasured\\b).*");
+    private static final Pattern CORRECTED = Pattern.compile("(?i).*(\\bcorr|\\bkorr|\\bnorm).*");
+    private static final Set<Quantity> CORRECTABLE = Set.of(Quantity.POWER, Quantity.TORQUE);
+
+    private final Export export;
+    private final Mapping mapping;
+    private final List<GuessedColumn> guessed;
+    private final int[] rows;
+
+    private PullTraces(Export export, Mapping mapping) {
+        this.export = export;
+        this.mapping = mapping;
+        ColumnGuess.Guess guess = ColumnGuess.guess(export);
+        this.guessed = guess.columns();
+        this.rows = IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
+                .allMatch(column -> !Double.isNaN(column(column.index()).numbers().at(row)))).toArray();
+    }
+
+    /**
+     * {@return what an export shows; empty where its mapping does not fit it, which whoever needs its value says}
+     *
+     * @param used whether the value of the pull counts
+     * @param deciding the measure whose standard the air is held against
+     * @param air the air noted at the pull
+     */
+    static Optional<PullTrace> of(PullId pull, boolean used, Export export, Mapping mapping, Measure deciding, PulledAir air) {
+        try {
+            MappedExport.channels(export, mapping);
+        } catch (InputException doesNotFit) {
+            return Optional.empty();
+        }
+        PullTraces traces = new PullTraces(export, mapping);
+        Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
+        Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
+        for (Mapping.Column column : traces.columns()) {
+            channels.put(column.quantity(), traces.samples(column.index()).map(column.unit()::toSi));
+            units.put(column.quantity(), column.unit());
+        }
+        OptionalDouble factor = !PulledAir.concerns(deciding) || deciding.correction() == Correction.NONE ? OptionalDouble.empty()
+                : air.multiplierIfKnown(Correction.NONE, deciding.correction());
+        return Optional.of(new PullTrace(pull, used, new Channels(channels), units, traces.correctedOverMeasured(), factor));
+    }
+
+    /** What the mapping says, and what else one column alone is guessed to be, by name and by unit. */
+    private List<Mapping.Column> columns() {
+        List<Mapping.Column> columns = new ArrayList<>(mapping.columns());
+        for (Quantity quantity : Quantity.values()) {
+            List<GuessedColumn> candidates = guessed.stream()
+                    .filter(guess -> guess.quantity().equals(Optional.of(quantity)) && guess.unit().isPresent())
+                    .filter(guess -> guess.column().numbers().size() == export.rows()).toList();
+            boolean open = mapping.columns().stream().noneMatch(column -> column.quantity() == quantity);
+            if (open && candidates.size() == 1 && quantity != Quantity.OTHER) {
+                GuessedColumn one = candidates.get(0);
+                columns.add(new Mapping.Column(one.column().index(), one.column().name(), quantity, one.unit().orElseThrow()));
+            }
+        }
+        return columns;
+    }
+
+    private OptionalDouble correctedOverMeasured() {
+        for (Quantity quantity : CORRECTABLE) {
+            Optional<GuessedColumn> raw = named(quantity, UNCORRECTED);
+            Optional<GuessedColumn> corrected = named(quantity, CORRECTED);
+            if (raw.isPresent() && corrected.isPresent()) {
+                return ratio(raw.get(), corrected.get());
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private Optional<GuessedColumn> named(Quantity quantity, Pattern name) {
+        return guessed.stream().filter(guess -> guess.quantity().equals(Optional.of(quantity)) && guess.unit().isPresent())
+                .filter(guess -> name.matcher(guess.column().name()).matches()).findFirst();
+    }
+
+    private OptionalDouble ratio(GuessedColumn raw, GuessedColumn corrected) {
+        Samples below = samples(raw.column().index()).map(raw.unit().orElseThrow()::toSi);
+        Samples above = samples(corrected.column().index()).map(corrected.unit().orElseThrow()::toSi);
+        double half = below.stream().filter(Double::isFinite).max().orElse(0) / 2;
+        double[] ratios = IntStream.range(0, rows.length).filter(row -> below.at(row) > half)
+                .mapToDouble(row -> above.at(row) / below.at(row)).filter(Double::isFinite).sorted().toArray();
+        return ratios.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(ratios[ratios.length / 2]);
+    }
+
+    private ExportColumn column(int index) {
+        return export.columns().stream().filter(column -> column.index() == index).findFirst().orElseThrow();
+    }
+
+    private Samples samples(int index) {
+        return Samples.of(Arrays.stream(rows).mapToDouble(column(index).numbers()::at).toArray());
+    }
+}

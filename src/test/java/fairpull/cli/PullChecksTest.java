@@ -1,0 +1,124 @@
+package fairpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Ugly folders, all invented: what the exports show against themselves is said at import and in the finding, and no pull vanishes. */
+class PullChecksTest {
+    private static final String HEADER = "Time (s),Engine Speed (rpm),Power (kW),Torque (Nm),Throttle (%)\n";
+
+    @TempDir
+    private Path folder;
+    private Path test;
+
+    @BeforeEach
+    void make() {
+        test = SmallTest.make(folder.resolve("test"), "ABA");
+    }
+
+    private Path export(String pull, long seed, String header, IntToDoubleFunction change) {
+        Random random = new Random(seed);
+        StringBuilder text = new StringBuilder(header);
+        for (int row = 0; row <= 200; row++) {
+            int rpm = 2000 + 25 * row;
+            double torque = (240 - row * 0.1) * (1 + 0.004 * random.nextGaussian()) * change.applyAsDouble(row);
+            text.append(String.format(Locale.ROOT, "%.2f,%d,%.3f,%.2f,%.1f%n", row / 20.0, rpm, torque * rpm * Math.PI / 30_000, torque, 99.4));
+        }
+        return SmallTest.write(folder.resolve(pull + ".csv"), text.toString());
+    }
+
+    private JsonNode take(Path... files) {
+        return Run.of(SmallTest.words("import", test, List.of(files), "--corrected", "none", "--json")).json().get("taken");
+    }
+
+    private JsonNode judged() {
+        return Run.of("judge", test, "--json").json();
+    }
+
+    private static List<String> raised(JsonNode finding) {
+        List<String> raised = new ArrayList<>();
+        finding.get("checks").forEach(check -> {
+            if (check.get("state").asText().equals("raised")) {
+                raised.add(check.get("code").asText() + " " + check.get("pulls"));
+            }
+        });
+        return raised;
+    }
+
+    @Test
+    void cleanExportsRaiseNothingAndEveryCheckIsShown() {
+        JsonNode taken = take(export("A1-1", 1, HEADER, row -> 1), export("B1-1", 2, HEADER, row -> 1.02),
+                export("A2-1", 3, HEADER, row -> 1.001));
+
+        assertThat(taken.findValues("doubts")).allSatisfy(doubts -> assertThat(doubts).isEmpty());
+        assertThat(raised(judged())).isEmpty();
+        assertThat(judged().get("checks")).hasSize(15);
+        assertThat(judged().get("checks").findValuesAsText("state")).contains("clear", "not applicable");
+    }
+
+    @Test
+    void aMixedUpUnitAndASpikeAreSaidAtImportAndInTheFinding() {
+        JsonNode taken = take(export("A1-1", 1, HEADER, row -> 1), export("B1-1", 2, HEADER.replace("kW", "PS"), row -> 1.02),
+                export("A2-1", 3, HEADER, row -> row == 120 ? 1.2 : 1));
+
+        assertThat(taken.get(0).get("doubts")).isEmpty();
+        assertThat(taken.get(1).get("doubts").toString()).contains("B1-1 (PS → kW)");
+        assertThat(taken.get(2).get("doubts").toString()).contains("far from their neighbours").contains("5000");
+        assertThat(raised(judged())).containsExactly("units mixed up [\"B1-1 (PS → kW)\"]", "spikes [\"A2-1\"]");
+        assertThat(judged().get("warnings").toString()).contains("--column power=P:kW");
+    }
+
+    @Test
+    void oneExportUnderTwoNamesIsFoundThoughItsBytesDiffer() {
+        Path first = export("A1-1", 1, HEADER, row -> 1);
+        Path copy = SmallTest.write(folder.resolve("A2-1.csv"), SmallTest.read(first).replace("\n", "\r\n"));
+        JsonNode taken = take(first, export("B1-1", 2, HEADER, row -> 1.02), copy);
+
+        assertThat(taken.get(2).get("doubts").toString()).contains("A2-1 = A1-1");
+        assertThat(raised(judged())).containsExactly("numbers repeated [\"A2-1 = A1-1\"]");
+    }
+
+    @Test
+    void aPullThatWasAbortedAndRunAgainKeepsItsStory() {
+        Run.of("note", test, "B1-1", "--aborted", "felt slow").succeeded();
+        take(export("A1-1", 1, HEADER, row -> 1), export("B1-1", 2, HEADER, row -> 1.02), export("A2-1", 3, HEADER, row -> 1));
+        JsonNode finding = judged();
+
+        assertThat(finding.get("warnings").toString()).contains("B1-1 (then run again: felt slow)");
+        assertThat(finding.get("pulls").toString()).contains("run again after it was aborted: felt slow");
+    }
+
+    @Test
+    void everyPullHasAFateAndTheFindingStandsWithAndWithoutTheExcluded() {
+        take(export("A1-1", 1, HEADER, row -> 1), export("A1-2", 5, HEADER, row -> 0.99), export("B1-1", 2, HEADER, row -> 1.02),
+                export("A2-1", 3, HEADER, row -> 1));
+        Run.of("exclude", test, "A1-2", "--because", "coolant gate broken").succeeded();
+        Run.of("note", test, "B1-2", "--aborted", "misfire").succeeded();
+        JsonNode finding = judged();
+
+        assertThat(finding.get("pulls").findValuesAsText("fate")).containsExactly("used", "excluded", "used", "aborted", "used", "missing");
+        assertThat(finding.get("withExcludedPulls").get("installs").get(0).get("pulls").asInt()).isEqualTo(2);
+        assertThat(finding.get("installs").get(0).get("pulls").asInt()).isEqualTo(1);
+    }
+
+    @Test
+    void aWarmUpWithATextAmongItsNumbersIsStillTaken() {
+        Path warmed = folder.resolve("warmed");
+        Run.of("new", warmed, "--part-a", "belt pump", "--part-b", "electric pump", "--measure", "mean power 3000-6000 rpm in kW",
+                "--sequence", "ABA", "--warm-ups", "1", "--pulls", "1").succeeded();
+        Path file = export("A1-W1", 1, HEADER, row -> 1);
+        SmallTest.write(file, SmallTest.read(file).replaceFirst("0.50,2250,[\\d.]+", "0.50,2250,lost"));
+
+        Run.of("import", warmed, file, "--corrected", "none").succeeded();
+    }
+}
