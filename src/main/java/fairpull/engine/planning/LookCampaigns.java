@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * look are kept, so that one set of campaigns answers for every gain, and each serves twice, with the signs of its means turned. The seed
  * is fixed: the same question has the same answer, with a standard error of at most half a percent in a chance.
  *
- * <p>Checked against: {@code engine.proving}, which draws every pull and has the judge itself look (LookPowerTest, LookCampaignsTest).
+ * <p>Checked against: {@code engine.proving}, which draws every pull and has the judge itself look (LookPowerTest).
  */
 final class LookCampaigns {
     private static final int PAIRS = 10_000;

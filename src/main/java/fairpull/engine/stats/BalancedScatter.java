@@ -11,7 +11,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Without a refit record λ = A/a and s_p² = B/b, both pooled (s_r² = 0) where λ would be the smaller. With one, s_p² is in closed form
  * given γ = s_r²/s_p², and the stationary points in γ are the positive roots of a cubic, found between its turning points.
  *
- * <p>Checked against: {@link Reml} with {@link ContrastFit} (RepeatedJudgeTest, BalancedScatterTest).
+ * <p>Checked against: {@link Reml} with {@link ContrastFit} (RepeatedJudgeTest); single pulls by simulation (LookPowerTest).
  *
  * @see "Searle, Casella and McCulloch (1992), Variance Components, section 3.8"
  */
@@ -154,11 +154,26 @@ final class BalancedScatter {
         double k1 = c * (between + within + n * record) + (a + c) * n * record - 2 * all * n * record;
         double discriminant = k2 * k2 - 3 * k3 * k1;
         if (discriminant <= 0 || k2 >= 0) {
-            return new double[] {-WIDEST, WIDEST};
+            return aroundTheOnly(between, within);
         }
         double far = -k2 + Math.sqrt(discriminant);
-        return k1 <= 0 ? new double[] {-WIDEST, WIDEST}
+        return k1 <= 0 ? aroundTheOnly(between, within)
                 : new double[] {-WIDEST, Math.log(k1 / far), Math.log(far / (3 * k3)), WIDEST};
+    }
+
+    /** Where there is one root only, a bracket about what record and pulls alone would say. */
+    private double[] aroundTheOnly(double between, double within) {
+        double low = Math.max(-WIDEST, Math.min(WIDEST, Math.log(known.refitVariance() * withinDf / within) - 0.5));
+        double high = low + 1;
+        while (low > -WIDEST && slope(Math.exp(low), between, within) >= 0) {
+            high = low;
+            low -= 1;
+        }
+        while (high < WIDEST && slope(Math.exp(high), between, within) < 0) {
+            low = high;
+            high += 1;
+        }
+        return new double[] {low, high};
     }
 
     private double degreesOfFreedom(double refit, double pull) {
