@@ -101,7 +101,8 @@ class LooksTest {
     @Test
     void onlyLooksThatDecideLittleAreWarnedOf() {
         Object[] plan = {"size", "--pull-scatter", "1.2", "--refit-scatter", "0.6", "--gain", "3", "--json"};
-        for (String better : new String[] {"--sequence ABABA --looks of:3,5 --refit-df 11", "--sequence ABABABA --looks of:5,7"}) {
+        for (String better : new String[] {"--sequence ABABA --looks of:3,5 --refit-df 11", "--sequence ABABABA --looks of:5,7",
+            "--sequence ABBAABBA --looks pocock:4,8"}) {
             Object[] words = Stream.concat(Arrays.stream(plan), Arrays.stream(better.split(" "))).toArray();
             assertThat(Run.of(words).json().get("warnings").toString()).doesNotContain("put the look later");
         }

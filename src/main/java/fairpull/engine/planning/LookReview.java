@@ -16,8 +16,10 @@ import java.util.OptionalDouble;
 final class LookReview {
     /** Below these, bounds for known scatter keep the error rate only nearly (simulated: up to 5.9 % in place of 5 %). */
     private static final int FEW_DEGREES_OF_FREEDOM = 10;
-    /** Below these, the level of a look before the end asks for a t several times that of known scatter. */
-    private static final int TOO_FEW_DEGREES_OF_FREEDOM = 3;
+    /** Up to these, the level of a look before the end asks for a t several times that of known scatter. */
+    private static final int VERY_FEW_DEGREES_OF_FREEDOM = 2;
+    /** A look that finds the gain less often than this is hardly worth its share of the error rate. */
+    private static final double LITTLE_CHANCE = 0.1;
 
     private LookReview() {
     }
@@ -41,15 +43,20 @@ final class LookReview {
                     .installDegreesOfFreedom();
             if (df < 1) {
                 notices.add(Notice.of(Code.PLAN_LOOK_TOO_EARLY, after, after + 1 - df));
-            } else if (df < TOO_FEW_DEGREES_OF_FREEDOM && k + 1 < looks.count()) {
-                OptionalDouble chance = chances.isEmpty() ? OptionalDouble.empty() : chances.get(k);
-                notices.add(chance.isPresent() ? Notice.of(Code.PLAN_LOOK_DECIDES_LITTLE, after, df, chance.getAsDouble())
-                        : Notice.of(Code.PLAN_LOOK_DECIDES_LITTLE, after, df));
+            } else if (k + 1 < looks.count() && decidesLittle(df, chances, k)) {
+                notices.add(chances.isEmpty() ? Notice.of(Code.PLAN_LOOK_DECIDES_LITTLE, after, df)
+                        : Notice.of(Code.PLAN_LOOK_DECIDES_LITTLE, after, df, chances.get(k).orElse(0)));
             } else if (df < FEW_DEGREES_OF_FREEDOM && !approximate) {
                 notices.add(Notice.of(Code.PLAN_LOOK_APPROXIMATE, after, df));
                 approximate = true;
             }
         }
         return notices;
+    }
+
+    /** Where the chance is not known, one degree of freedom is enough to tell. */
+    private static boolean decidesLittle(double df, List<OptionalDouble> chances, int look) {
+        return chances.isEmpty() ? df < VERY_FEW_DEGREES_OF_FREEDOM
+                : df <= VERY_FEW_DEGREES_OF_FREEDOM && chances.get(look).orElse(0) < LITTLE_CHANCE;
     }
 }
