@@ -14,6 +14,7 @@ import fairpull.io.json.ProofJson;
 import fairpull.io.json.SizeJson;
 import fairpull.io.json.SoakJson;
 import fairpull.report.wording.HeatNoticeWords;
+import fairpull.report.wording.LookWords;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.Subject;
@@ -45,7 +46,8 @@ public record Answer(String text, String json) {
 
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
-        return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit), SizeJson.document(answer));
+        return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit),
+                SizeJson.document(answer, LookWords.warnings(answer)));
     }
 
     /** {@return the answer about heat} */

@@ -49,7 +49,7 @@ public final class CheckPlan {
         Optional<SizeQuestion> size = PlanSizing.question(plan);
         Optional<SizeAnswer> answer = size.map(SizePlan::size);
         Optional<String> code = content.seal().map(Seal::code);
-        Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, List.of(), unit));
+        Optional<String> seen = answer.map(figures -> TextPlan.size(size.orElseThrow(), figures, unit));
         return new Answer(TextPlan.check(plan, TextPlan.seal(code, exports), seen, fit, sentences),
                 CheckJson.document(plan, code, content.planSha256(), answer, fit, sentences));
     }

@@ -41,12 +41,14 @@ public final class ImportPulls {
     private final Request request;
     private final TestFolder test;
     private final TestFolder.Content content;
+    private final CarriedAir air;
     private final List<PullTrace> traces;
 
     private ImportPulls(Request request, TestFolder test, TestFolder.Content content) {
         this.request = request;
         this.test = test;
         this.content = content;
+        this.air = new CarriedAir(content.plan().sequence(), content.log());
         this.traces = new ArrayList<>(PullChecks.traces(test, content));
     }
 
@@ -177,7 +179,7 @@ public final class ImportPulls {
             Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
                     .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
         }
-        PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0), new PulledAir(pull, content.log().conditionsAt(pull)))
+        PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0), air.at(pull))
                 .ifPresent(trace -> {
                     doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
                     traces.add(trace);

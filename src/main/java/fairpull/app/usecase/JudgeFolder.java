@@ -62,6 +62,10 @@ public final class JudgeFolder {
     public static Judgement look(Path folder, OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
         TestFolder.Content content = test.read();
+        if (content.plan().looks().isEmpty()) {
+            throw new InputException(InputException.Place.of(folder.toString()), "its plan has no looks, so there is none to write down",
+                    "judge it without --look; looks before the end are planned with `fairpull new --looks`");
+        }
         int reached = LookNow.of(content.plan(), content.log(), Evidence.of(test, content).pulls()).reached();
         if (reached == 0) {
             throw new InputException(InputException.Place.of(folder.toString()), "no pull has come in, so there is nothing to look at",

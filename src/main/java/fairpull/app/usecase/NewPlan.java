@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.finding.Notice.Severity;
 import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Condition;
@@ -12,7 +13,9 @@ import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Sides;
+import fairpull.engine.planning.PlanReview;
 import fairpull.io.folder.TestFolder;
+import fairpull.report.wording.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -111,8 +114,9 @@ public final class NewPlan {
      *
      * @param plan the plan
      * @param scatterSaid where its scatter figures are from, in sentences; empty where they were typed in or there are none
+     * @param warnings what is to be known of its looks, in sentences
      */
-    public record Made(Plan plan, List<String> scatterSaid) {
+    public record Made(Plan plan, List<String> scatterSaid, List<String> warnings) {
     }
 
     /** Makes the test in a folder; returns its plan. */
@@ -136,7 +140,10 @@ public final class NewPlan {
             Plan plan = new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
                     StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()), curve(bandwidth));
-            return new Made(plan, scatter.said());
+            List<String> warnings = PlanReview.ofLooks(plan).stream()
+                    .filter(notice -> notice.code().severity() == Severity.WARNING)
+                    .map(notice -> NoticeWords.sentence(notice, deciding.unit().symbol())).toList();
+            return new Made(plan, scatter.said(), warnings);
         } catch (IllegalArgumentException contradiction) {
             throw new UsageException("plan", contradiction.getMessage());
         }

@@ -28,8 +28,10 @@ final class PullChecks {
     /** {@return what came of every check of a test} */
     static List<CheckOutcome> of(TestFolder test, TestFolder.Content content, List<PullSeen> pulls) {
         Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
+        CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
         List<PullTrace> traces = pulls.stream().map(seen -> Optional.ofNullable(taken.get(seen.pull()))
-                .flatMap(one -> trace(test, content, one, seen.fate() == Fate.USED))).flatMap(Optional::stream).toList();
+                .flatMap(one -> trace(test, content, one, seen.fate() == Fate.USED, air.at(seen.pull()))))
+                .flatMap(Optional::stream).toList();
         Question question = content.plan().question();
         List<CheckOutcome> outcomes = new ArrayList<>(Checklist.ofEach(question, traces));
         outcomes.addAll(Checklist.ofPairs(question, traces));
@@ -48,8 +50,9 @@ final class PullChecks {
 
     /** {@return the exports of a test that can still be read, in the order of the log} */
     static List<PullTrace> traces(TestFolder test, TestFolder.Content content) {
+        CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
         return content.log().pulls().values().stream()
-                .map(taken -> trace(test, content, taken, !taken.pull().warmUp())).flatMap(Optional::stream).toList();
+                .map(taken -> trace(test, content, taken, !taken.pull().warmUp(), air.at(taken.pull()))).flatMap(Optional::stream).toList();
     }
 
     private static CheckOutcome about(CheckOutcome outcome, String pull) {
@@ -62,14 +65,14 @@ final class PullChecks {
     }
 
     /** An export that cannot be read has nothing to show here; whoever needs its value says so. */
-    private static Optional<PullTrace> trace(TestFolder test, TestFolder.Content content, LogEntry.PullTaken taken, boolean used) {
+    private static Optional<PullTrace> trace(TestFolder test, TestFolder.Content content, LogEntry.PullTaken taken, boolean used,
+            PulledAir air) {
         if (taken.file().isEmpty()) {
             return Optional.empty();
         }
         try {
             return PullTraces.of(taken.pull(), used, PullValues.export(test, content.mappings(), taken),
-                    PullValues.mapping(content.mappings(), taken), content.plan().question().deciding(),
-                    new PulledAir(taken.pull(), content.log().conditionsAt(taken.pull())));
+                    PullValues.mapping(content.mappings(), taken), content.plan().question().deciding(), air);
         } catch (InputException unreadable) {
             return Optional.empty();
         }

@@ -28,7 +28,8 @@ public final class Receipt {
         int pulls = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
         String scatter = made.scatterSaid().isEmpty() ? "" : "\n" + String.join(" ", made.scatterSaid());
         return new Answer("Made " + folder + ": " + plan.sequence().letters() + ", " + pulls + " counted pulls. Next: fairpull check "
-                + folder + scatter, ReceiptJson.made(folder.toString(), plan, pulls, made.scatterSaid()));
+                + folder + scatter + made.warnings().stream().map(warning -> "\n" + warning).collect(Collectors.joining()),
+                ReceiptJson.made(folder.toString(), plan, pulls, made.scatterSaid(), made.warnings()));
     }
 
     /** {@return the answer after a plan was sealed} */

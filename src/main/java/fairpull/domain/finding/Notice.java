@@ -88,6 +88,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         LOOKED_TOO_OFTEN(Severity.WARNING),
         /** Of a plan: a look that cannot be judged by own data. Figures: installs of the look, installs needed. */
         PLAN_LOOK_TOO_EARLY(Severity.WARNING),
+        /** Of a plan: a look before the end with one or two degrees of freedom. Figures: installs, df, chance of a gain there if known. */
+        PLAN_LOOK_DECIDES_LITTLE(Severity.WARNING),
         /** Of a plan: a look before the end with few degrees of freedom, where the level is kept only nearly. Figures: installs, df. */
         PLAN_LOOK_APPROXIMATE(Severity.INFORMATION),
         /** Pulls that started before the seal was set: the plan could have been made to fit them. Names: pulls. */

@@ -6,10 +6,12 @@ import java.util.OptionalDouble;
 /**
  * What planned looks cost and where they fall.
  *
- * @param inflation how many times the information of a single look the looks need for the same power, at least 1
+ * @param inflation how many times the information of a single look the looks need for the power wanted, at least 1; empty where it is out
+ *     of reach
  * @param looks each of them
+ * @param notices what is to be known of them
  */
-public record SizeLooks(double inflation, List<Place> looks) {
+public record SizeLooks(OptionalDouble inflation, List<Place> looks, List<Notice> notices) {
     /**
      * One look.
      *
@@ -26,5 +28,6 @@ public record SizeLooks(double inflation, List<Place> looks) {
 
     public SizeLooks {
         looks = List.copyOf(looks);
+        notices = List.copyOf(notices);
     }
 }

@@ -9,6 +9,7 @@ import fairpull.engine.stats.EqualPulls;
 import fairpull.engine.stats.InstallDesign;
 import fairpull.engine.stats.OneWay;
 import fairpull.engine.stats.ResponseSums;
+import fairpull.engine.stats.ScatterKnowledge;
 import fairpull.engine.stats.TimeColumns;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -206,9 +207,9 @@ final class ModelTable {
         return design.pulls();
     }
 
-    /** The closed form for equal pulls, where the design has one. */
-    Optional<EqualPulls> closedForm() {
-        return EqualPulls.of(design, designOfMeans, partColumnOfMeans());
+    /** The short way for equal pulls, where the design has one. */
+    Optional<EqualPulls> closedForm(ScatterKnowledge known) {
+        return EqualPulls.of(design, designOfMeans, partColumnOfMeans(), known);
     }
 
     boolean onePullPerInstall() {

@@ -4,12 +4,13 @@ import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.finding.Verdict;
 import fairpull.engine.stats.EqualPulls;
+import fairpull.engine.stats.MeansFit;
 import java.util.Arrays;
 import java.util.Optional;
 
 /**
  * Judges many sets of values of one plan: the fit, the interval and the verdict of {@link Judge}, without what stands beside them. Where
- * data speak alone, pulls are equal in number and nothing varies within installs, the fit is in closed form; otherwise it is the judge's
+ * pulls are equal in number and nothing varies within installs, the fit goes by install means; otherwise it is the judge's
  * own. Not to be shared between threads.
  *
  * <p>Checked against: {@link Judge} (RepeatedJudgeTest).
@@ -26,7 +27,7 @@ public final class RepeatedJudge {
         this.settings = settings;
         criticals = new CriticalValues(settings);
         equalPulls = layout.equalPulls();
-        closedForm = settings.refitRecord().isEmpty() && settings.pullRecord().isEmpty() ? layout.closedForm() : Optional.empty();
+        closedForm = layout.closedForm(CoreFit.knowledge(settings));
     }
 
     /**
@@ -51,7 +52,7 @@ public final class RepeatedJudge {
      */
     public Standing judge(double[] values) {
         if (closedForm.isPresent()) {
-            EqualPulls.Fit fit = closedForm.get().fit(values);
+            MeansFit.Fit fit = closedForm.get().fit(values);
             return new Standing(CoreFit.ofChange(new TStatement(fit.estimate(), fit.standardError(), fit.degreesOfFreedom())));
         }
         double[] ofLayout = values.length == layout.pulls() ? values : Arrays.copyOf(values, layout.pulls());

@@ -1,5 +1,6 @@
 package fairpull.engine.planning;
 
+import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeLooks;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Looks;
@@ -25,15 +26,13 @@ public final class LookBounds {
     private final double[] fractions;
     private final double[] bounds;
     private final double[] exits;
-    private final double errorRate;
     private final boolean twoSided;
 
     private LookBounds(List<Integer> afterInstalls, double[] fractions, SizeQuestion question, Looks looks) {
         this.afterInstalls = afterInstalls;
         this.fractions = fractions;
-        errorRate = question.errorRate();
         twoSided = question.sides() == Sides.TWO;
-        bounds = GroupSequential.bounds(fractions, errorRate, twoSided, spending(looks));
+        bounds = GroupSequential.bounds(fractions, question.errorRate(), twoSided, spending(looks));
         exits = GroupSequential.exits(fractions, bounds, twoSided, 0);
     }
 
@@ -85,19 +84,14 @@ public final class LookBounds {
         return (twoSided ? 2 : 1) * Normal.upperTail(bounds[look]);
     }
 
-    /** {@return how many times the information of a single look these looks need for a power} */
-    public double inflation(double power) {
-        return Math.max(1, GroupSequential.inflation(fractions, bounds, errorRate, twoSided, power));
-    }
-
     /** {@return where the looks fall and what they cost; {@code chances} of finding the gain at each alone} */
-    SizeLooks asPlanned(double power, List<OptionalDouble> chances) {
+    SizeLooks asPlanned(OptionalDouble inflation, List<OptionalDouble> chances, List<Notice> notices) {
         List<SizeLooks.Place> places = new ArrayList<>();
         double spent = 0;
         for (int k = 0; k < count(); k++) {
             spent += exits[k];
             places.add(new SizeLooks.Place(afterInstalls.get(k), fractions[k], bounds[k], level(k), spent, chances.get(k)));
         }
-        return new SizeLooks(inflation(power), places);
+        return new SizeLooks(inflation, places, notices);
     }
 }

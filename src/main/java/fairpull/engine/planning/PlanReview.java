@@ -2,10 +2,10 @@ package fairpull.engine.planning;
 
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
+import fairpull.domain.finding.SizeLooks;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Install;
-import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
@@ -18,9 +18,6 @@ import java.util.List;
 
 /** Holds a plan against what a fair comparison has: a return to A, enough installs, an order that drift cannot pass for a gain. */
 public final class PlanReview {
-    /** Below these, bounds for known scatter keep the error rate only nearly (simulated: up to 5.9 % in place of 5 %). */
-    private static final int FEW_DEGREES_OF_FREEDOM = 10;
-
     private final Plan plan;
     private final List<Install> installs;
     private final List<Notice> notices = new ArrayList<>();
@@ -37,9 +34,23 @@ public final class PlanReview {
         review.order();
         review.pulls();
         review.question();
-        review.looks();
+        review.notices.addAll(ofLooks(plan));
         review.fuel();
         return review.notices;
+    }
+
+    /**
+     * {@return what its planned looks lack}
+     *
+     * @throws IllegalArgumentException if at a look the change cannot be told from sessions and drift
+     */
+    public static List<Notice> ofLooks(Plan plan) {
+        boolean record = plan.rig().refitScatter().filter(Scatter::isRecord).isPresent();
+        if (record || plan.looks().isEmpty()) {
+            return List.of();
+        }
+        return PlanSizing.question(plan).flatMap(sized -> Sizing.figures(sized).looks()).map(SizeLooks::notices)
+                .orElseGet(() -> LookReview.of(PlanSizing.layout(plan), List.of()));
     }
 
     private void installs() {
@@ -98,25 +109,6 @@ public final class PlanReview {
                 .map(Measure::name).toList();
         if (!needing.isEmpty()) {
             notices.add(Notice.naming(Code.PLAN_FUEL_NOT_KNOWN, needing));
-        }
-    }
-
-    /** Of the looks before the end, those that cannot be judged, and the first that can but has few degrees of freedom. */
-    private void looks() {
-        boolean record = plan.rig().refitScatter().filter(Scatter::isRecord).isPresent();
-        if (record || plan.looks().isEmpty()) {
-            return;
-        }
-        boolean approximate = false;
-        for (int after : plan.looks().get().afterInstalls()) {
-            int sessions = Looks.first(plan.sequence().letters(), after).split("\\|").length;
-            int df = after - sessions - 1 - plan.analysis().drift().terms();
-            if (df < 1) {
-                notices.add(Notice.of(Code.PLAN_LOOK_TOO_EARLY, (double) after, (double) (after + 1 - df)));
-            } else if (df < FEW_DEGREES_OF_FREEDOM && !approximate) {
-                notices.add(Notice.of(Code.PLAN_LOOK_APPROXIMATE, (double) after, (double) df));
-                approximate = true;
-            }
         }
     }
 

@@ -3,13 +3,11 @@ package fairpull.engine.planning;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
-import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Sides;
 import fairpull.engine.stats.NoncentralT;
 import fairpull.engine.stats.Randomisation;
 import fairpull.engine.stats.Roots;
 import fairpull.engine.stats.StudentT;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,7 +16,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * What a sequence can see: standard error by generalised least squares at the scatter given, degrees of freedom by the expected
- * information, power from the non-central t, and what it would take to reach the power wanted.
+ * information, power from the non-central t, and what it would take to reach the power wanted. With planned looks the chances are
+ * simulated ({@link LookCampaigns}).
  *
  * <p>Checked against: dense matrices and the non-central t of R (computed/size-r).
  */
@@ -42,8 +41,11 @@ public final class Sizing {
      */
     public static SizeAnswer size(SizeQuestion question) {
         SizeAnswer figures = figures(question);
-        SizeQuestion asked = question.looks().map(looks -> atOneLook(question, LookBounds.of(question, looks))).orElse(question);
-        return figures.withNeeds(pullsNeeded(asked), installsNeeded(asked));
+        OptionalInt pulls = pullsNeeded(question);
+        OptionalInt installs = installsNeeded(question);
+        return question.looks().isEmpty() ? figures.withNeeds(pulls, installs)
+                : figures.withNeeds(LookSizing.pullsNeeded(question, pulls, MOST_PULLS),
+                        LookSizing.installsNeeded(question, installs, MOST_INSTALLS));
     }
 
     /**
@@ -55,42 +57,8 @@ public final class Sizing {
      */
     public static SizeAnswer figures(SizeQuestion question) {
         requireSound(question);
-        return question.looks().isPresent() ? withLooks(question, LookBounds.of(question, question.looks().get())) : atTheEnd(question);
-    }
-
-    /**
-     * With looks the same power takes the information {@code inflation} times, so a gain counts as one that is smaller by its root. That
-     * is exact for known scatter; with few degrees of freedom it promises too much, so the power is held to the sum of the single looks'
-     * chances, which no union of them can pass. What own data really give, a simulation shows.
-     */
-    private static SizeAnswer withLooks(SizeQuestion question, LookBounds bounds) {
-        SizeAnswer single = atTheEnd(atOneLook(question, bounds));
-        double stretch = stretch(question, bounds);
-        List<OptionalDouble> chances = new ArrayList<>();
-        for (int k = 0; k < bounds.count(); k++) {
-            SizeQuestion there = question.withSequence(Looks.first(question.sequence(), bounds.afterInstalls().get(k)));
-            double level = bounds.level(k);
-            chances.add(figure(Precision.of(SequenceDesign.of(there), there)
-                    .map(p -> power(p, there.gain(), critical(p, level, there.sides()), there.sides()))));
-        }
-        double mostPower = chances.stream().mapToDouble(chance -> chance.orElse(0)).sum();
-        OptionalDouble power = single.power().isPresent()
-                ? OptionalDouble.of(Math.min(single.power().getAsDouble(), mostPower)) : OptionalDouble.empty();
-        return new SizeAnswer(power, times(single.detectableGain(), stretch), single.standardError(), single.degreesOfFreedom(),
-                single.minutes(), times(single.limit(), stretch), single.leastRandomisationP(), single.pullsNeeded(),
-                single.installsNeeded(), Optional.of(bounds.asPlanned(question.powerWanted(), chances)));
-    }
-
-    private static SizeQuestion atOneLook(SizeQuestion question, LookBounds bounds) {
-        return question.withGain(question.gain() / stretch(question, bounds));
-    }
-
-    private static double stretch(SizeQuestion question, LookBounds bounds) {
-        return Math.sqrt(bounds.inflation(question.powerWanted()));
-    }
-
-    private static OptionalDouble times(OptionalDouble figure, double factor) {
-        return figure.isPresent() ? OptionalDouble.of(factor * figure.getAsDouble()) : figure;
+        SizeAnswer once = atTheEnd(question);
+        return question.looks().isPresent() ? LookSizing.figures(question, once) : once;
     }
 
     private static SizeAnswer atTheEnd(SizeQuestion question) {
@@ -142,7 +110,8 @@ public final class Sizing {
         return OptionalInt.empty();
     }
 
-    private static boolean reaches(SizeQuestion question) {
+    /** Whether a single look at the end reaches the power wanted. */
+    static boolean reaches(SizeQuestion question) {
         return Precision.of(SequenceDesign.of(question), question)
                 .filter(p -> power(p, question.gain(), question) >= question.powerWanted()).isPresent();
     }

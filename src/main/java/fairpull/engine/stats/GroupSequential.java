@@ -1,8 +1,8 @@
 package fairpull.engine.stats;
 
 /**
- * Several looks at growing data: bounds for Z at each look that keep the error rate over all of them, the chances of crossing them, and
- * how much more information the looks cost. Z is normal with mean θ·√t and variance 1 at the share t of the information, and increments
+ * Several looks at growing data: bounds for Z at each look that keep the error rate over all of them, and the chances of crossing
+ * them. Z is normal with mean θ·√t and variance 1 at the share t of the information, and increments
  * of Z·√t are independent.
  *
  * <p>Checked against: published bounds and exit probabilities (published/group-sequential, GroupSequentialTest).
@@ -12,7 +12,6 @@ package fairpull.engine.stats;
  */
 public final class GroupSequential {
     private static final double LARGEST_BOUND = 37;
-    private static final double LARGEST_DRIFT = 40;
     private static final double ACCURACY = 1e-13;
 
     private GroupSequential() {
@@ -74,33 +73,6 @@ public final class GroupSequential {
             density = goOn(density, fractions, bounds, k, twoSided);
         }
         return exits;
-    }
-
-    /**
-     * How many times the information of a single look it takes to find the same change with the same chance.
-     *
-     * @param fractions share of the information at each look, the last one 1
-     * @param bounds for Z, or |Z| when two-sided
-     * @param errorRate of the single look
-     * @param twoSided whether a change either way counts
-     * @param power the chance wanted, above the error rate
-     * @return the factor, 1 or more
-     */
-    public static double inflation(double[] fractions, double[] bounds, double errorRate, boolean twoSided, double power) {
-        double single = Normal.upperQuantile(twoSided ? errorRate / 2 : errorRate);
-        double ofOne = driftFor(new double[] {1}, new double[] {single}, twoSided, power);
-        double ofAll = driftFor(fractions, bounds, twoSided, power);
-        return ofAll * ofAll / (ofOne * ofOne);
-    }
-
-    private static double driftFor(double[] fractions, double[] bounds, boolean twoSided, double power) {
-        return Roots.between(drift -> {
-            double sum = 0;
-            for (double exit : exits(fractions, bounds, twoSided, drift)) {
-                sum += exit;
-            }
-            return sum - power;
-        }, 0, LARGEST_DRIFT, 1e-10);
     }
 
     private static void requireRising(double[] fractions) {

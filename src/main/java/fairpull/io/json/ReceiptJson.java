@@ -28,9 +28,10 @@ public final class ReceiptJson {
     }
 
     /** {@return a test that was made} */
-    public static String made(String folder, Plan plan, int countedPulls, List<String> scatterSaid) {
+    public static String made(String folder, Plan plan, int countedPulls, List<String> scatterSaid,
+            List<String> warnings) {
         return Tree.empty().text("test", folder).text("title", plan.title()).text("sequence", plan.sequence().letters())
-                .whole("countedPulls", countedPulls).tree("scatter", scatter(plan, scatterSaid)).document();
+                .whole("countedPulls", countedPulls).tree("scatter", scatter(plan, scatterSaid)).texts("warnings", warnings).document();
     }
 
     private static Tree scatter(Plan plan, List<String> said) {

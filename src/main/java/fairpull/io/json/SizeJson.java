@@ -2,15 +2,17 @@ package fairpull.io.json;
 
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeLooks;
+import java.util.List;
 
 /** What a sequence can see, as JSON. */
 public final class SizeJson {
     private SizeJson() {
     }
 
-    /** {@return the answer as a document} */
-    public static String document(SizeAnswer answer) {
-        return tree(answer).document();
+    /** {@return the answer as a document, with what a reader must know of its looks where there are any} */
+    public static String document(SizeAnswer answer, List<String> warnings) {
+        Tree tree = tree(answer);
+        return (answer.looks().isPresent() ? tree.texts("warnings", warnings) : tree).document();
     }
 
     static Tree tree(SizeAnswer answer) {

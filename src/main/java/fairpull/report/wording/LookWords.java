@@ -1,6 +1,7 @@
 package fairpull.report.wording;
 
 import fairpull.domain.finding.Notice;
+import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeLooks;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Looks;
@@ -30,11 +31,20 @@ public final class LookWords {
                     + "); more looks than planned announce more changes that are none, so the error rate is not kept.";
             case PLAN_LOOK_TOO_EARLY -> "The look after " + whole(notice, 0) + " installs cannot be judged without a rig record, it needs "
                     + whole(notice, 1) + "; move it, or name a record with its degrees of freedom.";
+            case PLAN_LOOK_DECIDES_LITTLE -> "The look after " + whole(notice, 0) + " installs has "
+                    + FindingWords.count(Math.round(notice.figures().get(1)), "degree") + " of freedom without a rig record, so t would "
+                    + "have to be very large there and " + decides(notice)
+                    + "; name a record with its degrees of freedom, or put the look later.";
             case PLAN_LOOK_APPROXIMATE -> "The look after " + whole(notice, 0) + " installs has " + Numbers.degreesOfFreedom(
                     notice.figures().get(1)) + " degrees of freedom; bounds are worked out for known scatter and applied through "
                     + "p-values, which with so few keeps the error rate only nearly: `fairpull prove` shows how nearly.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about looks");
         };
+    }
+
+    /** {@return what a reader must know of the looks of a sizing} */
+    public static List<String> warnings(SizeAnswer answer) {
+        return answer.looks().map(SizeLooks::notices).orElse(List.of()).stream().map(LookWords::sentence).toList();
     }
 
     /** {@return the looks of a plan in a sentence} */
@@ -54,10 +64,18 @@ public final class LookWords {
                     ? "looked at there alone, the gain is found with a chance of " + Numbers.chance(look.chance().getAsDouble()) + "."
                     : "it cannot be judged there from its own data."));
         }
-        sentences.add("For the same power the looks need " + Numbers.percent(Math.round((looks.inflation() - 1) * 1e4) / 1e4)
-                + " more information, which the chance of finding the gain above allows for; that is exact for known scatter, but "
-                + "with few degrees of freedom it can promise far too much, so plan by what `fairpull prove` finds.");
+        looks.inflation().ifPresent(inflation -> sentences.add("For the power wanted the looks need "
+                + Numbers.percent(Math.round((inflation - 1) * 100) / 100.0)
+                + " more information than one at the end. Chances, gains and needs with looks are simulated, judged as on the day."));
         return String.join(" ", sentences);
+    }
+
+    private static String decides(Notice notice) {
+        if (notice.figures().size() < 3) {
+            return "the look decides next to nothing";
+        }
+        double chance = notice.figures().get(2);
+        return "the gain is found there with a chance of " + (chance < 0.01 ? "less than " : "") + Numbers.chance(Math.max(chance, 0.01));
     }
 
     private static String kind(Looks.Spending spending) {

@@ -8,21 +8,28 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.proof.ProofAnswer;
 import fairpull.domain.proof.ProofQuestion;
 import fairpull.report.wording.DayWords;
+import fairpull.report.wording.LookWords;
 import fairpull.report.wording.PlanWords;
 import fairpull.report.wording.ProofWords;
 import fairpull.report.wording.SizeWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /** What {@code size} and {@code check} print on a terminal. */
 public final class TextPlan {
     private TextPlan() {
     }
 
-    /** {@return what a sequence can see, and when everything happens on its days} */
+    /** {@return what a sequence can see, what is to be known of its looks, and when everything happens on its days} */
     public static String size(SizeQuestion question, SizeAnswer answer, List<DayClock> days, String unit) {
-        return Lines.wrapped(SizeWords.paragraph(question, answer, unit), "") + clock(days);
+        return size(question, answer, unit) + items(LookWords.warnings(answer)) + clock(days);
+    }
+
+    /** {@return what a sequence can see} */
+    public static String size(SizeQuestion question, SizeAnswer answer, String unit) {
+        return Lines.wrapped(SizeWords.paragraph(question, answer, unit), "");
     }
 
     private static String clock(List<DayClock> days) {
@@ -35,9 +42,7 @@ public final class TextPlan {
     public static String proof(ProofQuestion question, ProofAnswer answer, String order, String unit) {
         StringBuilder text = new StringBuilder(Lines.wrapped(ProofWords.paragraph(question, answer, order, unit), ""));
         List<String> warnings = ProofWords.warnings(question, answer);
-        text.append(warnings.isEmpty() ? "" : "\n");
-        warnings.forEach(warning -> text.append("- ").append(Lines.wrapped(warning, "  ").substring(2)));
-        return text.toString();
+        return text.append(items(warnings)).toString();
     }
 
     /**
@@ -70,13 +75,16 @@ public final class TextPlan {
         text.append(Lines.wrapped(seal, ""));
         size.ifPresent(seen -> text.append('\n').append(seen));
         text.append(clock(fit.days()));
-        text.append(warnings.isEmpty() ? "" : "\n");
-        warnings.forEach(warning -> text.append(item(warning)));
+        text.append(items(warnings));
         if (!fit.fits()) {
             text.append('\n').append(DayWords.remediesHead(fit)).append('\n');
             DayWords.remedies(plan, fit).forEach(remedy -> text.append(item(remedy)));
         }
         return text.toString();
+    }
+
+    private static String items(List<String> sentences) {
+        return (sentences.isEmpty() ? "" : "\n") + sentences.stream().map(TextPlan::item).collect(Collectors.joining());
     }
 
     private static String item(String sentence) {

@@ -25,8 +25,21 @@ class RepeatedJudgeTest {
     @CsvSource({"ABABA, 5 5 5 5 5, NONE, 0", "ABA, 3 3 3, NONE, 0", "ABBA|BAAB, 4 4 4 4 4 4 4 4, NONE, 0", "ABABA, 5 3 5 4 2, NONE, 0",
         "ABABA, 5 5 5 5 5, LINEAR, 0", "ABABA, 1 1 1 1 1, NONE, 0", "ABA, 5 5 5, NONE, 6", "ABABA, 2 2 2 2 2, LINEAR, 4"})
     void saysWhatTheJudgeSays(String order, String pulls, Drift drift, double refitDf) {
-        Optional<ScatterRecord> record = refitDf > 0 ? Optional.of(new ScatterRecord(0.7, refitDf)) : Optional.empty();
-        JudgeSettings settings = JudgeSettings.plain().withDrift(drift).withRecords(Optional.empty(), record).withWorthwhileGain(3);
+        saysWhatTheJudgeSays(order, pulls, drift, refitDf, 0);
+    }
+
+    /** The short way with records: of either scatter, of both, known, and so long that the data contradict them. */
+    @ParameterizedTest
+    @CsvSource({"ABA, 5 5 5, 0.5, 0", "ABA, 5 5 5, 40, 0", "AB, 4 4, 4, 0", "AB, 4 4, 4, 12", "ABABA, 3 3 3 3 3, 11, 30",
+        "ABABA, 3 3 3 3 3, 0, 8", "ABABA, 3 3 3 3 3, 300, 0", "ABBA|BAAB, 2 2 2 2 2 2 2 2, 9, 0", "ABABA, 4 4 4 4 4, Infinity, 0",
+        "ABABA, 4 4 4 4 4, 0, Infinity", "ABA, 4 4 4, Infinity, 20", "ABA, 4 4 4, 5, Infinity", "ABA, 4 4 4, Infinity, Infinity"})
+    void saysWhatTheJudgeSaysByARecord(String order, String pulls, double refitDf, double pullDf) {
+        saysWhatTheJudgeSays(order, pulls, Drift.NONE, refitDf, pullDf);
+    }
+
+    private static void saysWhatTheJudgeSays(String order, String pulls, Drift drift, double refitDf, double pullDf) {
+        JudgeSettings settings = JudgeSettings.plain().withDrift(drift).withRecords(record(1.1, pullDf), record(0.7, refitDf))
+                .withWorthwhileGain(3);
         Deviates deviates = new Deviates(11);
         RepeatedJudge repeated = RepeatedJudge.of(table(order, pulls, deviates, 0, 0), settings);
         for (int campaign = 0; campaign < 60; campaign++) {
@@ -43,6 +56,10 @@ class RepeatedJudgeTest {
             assertThat(standing.covers(interval.high() - ACCURACY * width)).isTrue();
             assertThat(standing.covers(interval.high() + ACCURACY * width)).isFalse();
         }
+    }
+
+    private static Optional<ScatterRecord> record(double scatter, double df) {
+        return df > 0 ? Optional.of(new ScatterRecord(scatter, df)) : Optional.empty();
     }
 
     private static PullTable table(String order, String pulls, Deviates deviates, double refitScatter, double gain) {

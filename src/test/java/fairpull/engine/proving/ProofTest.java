@@ -108,13 +108,14 @@ class ProofTest {
         agrees(answer.power(), size.power().orElseThrow() - wrongTail);
     }
 
-    /** With looks the sizing's power is that of a gain smaller by the root of the inflation: near, and exact at the power wanted. */
+    /** The detectable gain of a plan with looks is found with the power wanted. */
     @Test
     void powerWithLooksAgreesWithTheSizing() {
         Looks looks = new Looks(Looks.Spending.POCOCK, List.of(3, 5, 7));
         SizeQuestion plain = size("ABABABA", 1, 0.5, Double.POSITIVE_INFINITY, 1).withLooks(Optional.of(looks));
         double gain = Sizing.size(plain).detectableGain().orElseThrow();
-        JudgeSettings known = JudgeSettings.plain().withRecords(record(1, Double.POSITIVE_INFINITY), record(0.5, Double.POSITIVE_INFINITY));
+        JudgeSettings known = JudgeSettings.plain().withRecords(record(1, Double.POSITIVE_INFINITY), record(0.5, Double.POSITIVE_INFINITY))
+                .withWorthwhileGain(gain);
         ProofAnswer answer = run(question("ABABABA", 5, known, levels("ABABABA", "3 5 7", Looks.Spending.POCOCK),
                 Truth.plain(1, 0.5, gain), CAMPAIGNS));
         agrees(answer.power(), 0.8);

@@ -74,10 +74,6 @@ class GroupSequentialTest {
             double[] bounds = GroupSequential.bounds(fractions, alpha, true, ErrorSpending.valueOf(one.get("kind").asText()));
             assertThat(bounds).as("%s", one).containsExactly(numbers(one.get("bounds")), within(1e-9));
             assertThat(GroupSequential.exits(fractions, bounds, true, 3)).containsExactly(numbers(one.get("exitsAtDrift3")), within(1e-9));
-            assertThat(GroupSequential.inflation(fractions, bounds, alpha, true, 0.8))
-                    .isCloseTo(one.get("inflation80").asDouble(), within(1e-7));
-            assertThat(GroupSequential.inflation(fractions, bounds, alpha, true, 0.9))
-                    .isCloseTo(one.get("inflation90").asDouble(), within(1e-7));
         }
         for (int looks = 2; looks <= 10; looks++) {
             double[] flat = new double[looks];
@@ -97,7 +93,6 @@ class GroupSequentialTest {
         double[] once = {1};
         assertThat(GroupSequential.bounds(once, ALPHA, true, ErrorSpending.POCOCK)[0]).isCloseTo(1.959963984540054, within(1e-12));
         assertThat(GroupSequential.bounds(once, ALPHA, false, ErrorSpending.OBRIEN_FLEMING)[0]).isCloseTo(1.6448536269514722, within(1e-12));
-        assertThat(GroupSequential.inflation(once, new double[] {1.959963984540054}, ALPHA, true, 0.8)).isCloseTo(1, within(1e-9));
     }
 
     /** Whatever the places of the looks, one- or two-sided: the whole error rate is spent, no more and no less. */
