@@ -14,8 +14,7 @@ import fairpull.domain.unit.Units;
 import fairpull.engine.curve.MeasureValue;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
-import fairpull.io.table.Export;
-import fairpull.io.table.ExportReader;
+import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -37,8 +36,8 @@ final class PullValues {
                     "restore it from a copy, or leave the pull out with `fairpull exclude`");
         }
         Mapping mapping = mapping(mappings, taken);
-        Export export = ExportReader.read(test.export(taken.file()), mapping.decimalMark());
-        return MappedExport.channels(export, mapping);
+        ExportFile file = ExportFile.read(test.export(taken.file()), mapping);
+        return MappedExport.channels(taken.numberInFile().map(file::pull).orElseGet(file::table), mapping);
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */

@@ -162,7 +162,7 @@ class HostileInputTest {
         boolean read = false;
         try {
             Export export = ExportReader.read(file);
-            Preview.of(export);
+            Preview.of(ExportFile.look(file, Optional.empty()), Map.of());
             read = true;
             MappedExport.channels(export, ColumnGuess.mapping(export, Map.of(), Optional.empty()));
         } catch (InputException refusal) {
