@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Pulls written in any shape read back to the same numbers, pull by pull; a file cut short reads to fewer or is refused. */
+/** Pulls written in any shape read back to the same numbers, pull by pull. */
 class AnyShapeTest {
     private static final int SOME = 5_000;
     private static final int MANY = 100_000;
