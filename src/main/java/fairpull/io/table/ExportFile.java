@@ -25,17 +25,20 @@ public final class ExportFile {
     private final int stride;
     private final Optional<PullColumns> sideBySide;
     private final Optional<PullMarks.Found> stacked;
+    private final Optional<InputException> trouble;
 
     ExportFile(Export table, boolean whole, Optional<PullColumns> sideBySide, Optional<PullMarks.Found> stacked) {
-        this(table, whole, 1, sideBySide, stacked);
+        this(table, whole, 1, sideBySide, stacked, Optional.empty());
     }
 
-    ExportFile(Export table, boolean whole, int stride, Optional<PullColumns> sideBySide, Optional<PullMarks.Found> stacked) {
+    ExportFile(Export table, boolean whole, int stride, Optional<PullColumns> sideBySide, Optional<PullMarks.Found> stacked,
+               Optional<InputException> trouble) {
         this.table = table;
         this.whole = whole;
         this.stride = stride;
         this.sideBySide = sideBySide;
         this.stacked = stacked;
+        this.trouble = trouble;
     }
 
     /**
@@ -90,8 +93,20 @@ public final class ExportFile {
         return sideBySide.isPresent() ? pull(1) : table();
     }
 
-    /** {@return what the file calls its pulls, in order; empty names where it does not} */
+    /** {@return why its pulls cannot be told apart, where they cannot; it can still be read as one} */
+    public Optional<InputException> trouble() {
+        return trouble;
+    }
+
+    /**
+     * {@return what the file calls its pulls, in order; empty names where it does not}
+     *
+     * @throws InputException if they cannot be told apart
+     */
     public List<String> labels() {
+        trouble.ifPresent(reason -> {
+            throw reason;
+        });
         return sideBySide.map(beside -> beside.pulls().stream().map(PullColumns.OfPull::label).toList())
                 .or(() -> stacked.map(found -> found.pulls().stream().map(PullMarks.Stretch::label).toList()))
                 .orElse(List.of(""));

@@ -99,12 +99,14 @@ public final class ExportReader {
                     "export it again, or delete that line");
         }
         Optional<PullColumns> sideBySide = PullColumns.of(layout);
-        Optional<PullMarks.Found> stacked = sideBySide.isPresent()
+        String pullHeading = pullColumn < 0 ? "" : layout.names().cell(pullColumn).strip();
+        Optional<InputException> trouble = sideBySide.isPresent() ? Optional.empty() : marks.trouble(rows, pullHeading);
+        Optional<PullMarks.Found> stacked = sideBySide.isPresent() || trouble.isPresent()
                 ? Optional.empty()
-                : marks.found(rows, pullColumn < 0 ? "" : layout.names().cell(pullColumn).strip());
+                : marks.found(rows, pullHeading);
         Export table = new Export(source.file().toString(), layout.dialect(mark), Fingerprint.of(layout), exportColumns(), rows, firstRows,
                 doubts(stacked, sideBySide.isPresent()));
-        return new ExportFile(table, stride == 1, stride, sideBySide, stacked);
+        return new ExportFile(table, stride == 1, stride, sideBySide, stacked, trouble);
     }
 
     /** A header may stand again before each pull, perhaps with its units and below a title. */

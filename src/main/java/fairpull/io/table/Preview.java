@@ -4,6 +4,7 @@ import fairpull.domain.InputException;
 import fairpull.domain.unit.Quantity;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What an import would take, before anything is taken.
@@ -34,9 +35,11 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
     public static Preview of(ExportFile file, Map<Quantity, ColumnChoice> overrides) {
         Export export = file.sample();
         ColumnGuess.Guess guess = ColumnGuess.guess(export, overrides);
-        List<String> labels = file.labels().stream().filter(label -> !label.isEmpty()).toList();
-        return new Preview(export, file.pulls(), labels, file.howFound(), guess.columns(), guess.doubts(),
-                guess.questions().values().stream().map(question -> question.getMessage() + "; " + question.remedy()).toList());
+        List<String> all = file.trouble().isPresent() ? List.of("") : file.labels();
+        List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
+        List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
+                .map(question -> question.getMessage() + "; " + question.remedy()).toList();
+        return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), guess.doubts(), questions);
     }
 
     /** {@return the first rows as written, each cell by its place in the file} */

@@ -114,15 +114,23 @@ final class PullMarks {
     }
 
     private Optional<Found> numbered(int rows, String heading) {
-        if (byNumber.size() > MOST_PULLS || byNumber.size() * 2 > rows) {
-            return Optional.empty();
-        }
+        boolean tooMany = byNumber.size() > MOST_PULLS || byNumber.size() * 2 > rows;
+        return tooMany || comesBack().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Found("the column “" + heading + "” numbers them", stretches(byNumber, rows)));
+    }
+
+    /** {@return why the pulls cannot be told apart, if a pull comes back after another one} */
+    Optional<InputException> trouble(int rows, String heading) {
+        boolean few = byNumber.size() <= MOST_PULLS && byNumber.size() * 2 <= rows;
+        return comesBack().filter(again -> few).map(again -> new InputException(Place.of(file, again.line(), heading),
+                "pull " + again.label() + " comes back after another one",
+                "sort the rows by pull in a copy of the file, or import it with --one-pull"));
+    }
+
+    private Optional<Mark> comesBack() {
         Set<String> seen = new HashSet<>();
-        byNumber.stream().filter(mark -> !seen.add(mark.label())).findFirst().ifPresent(again -> {
-            throw new InputException(Place.of(file, again.line(), heading), "pull " + again.label() + " comes back after another one",
-                    "sort the rows by pull in a copy of the file, or import it with --one-pull");
-        });
-        return Optional.of(new Found("the column “" + heading + "” numbers them", stretches(byNumber, rows)));
+        return byNumber.stream().filter(mark -> !seen.add(mark.label())).findFirst();
     }
 
     private static Optional<Found> marked(String what, List<Mark> marks, int rows) {

@@ -145,6 +145,7 @@ class SeveralPullsTest {
     void whatCannotBeToldApartIsRefused() throws IOException {
         assertThat(refusal("run,rpm,power (kW)\n1,2000,50.5\n1,3000,60.5\n2,2000,50.5\n2,3000,60.5\n1,2000,50.5\n1,3000,60.5\n"))
                 .contains("line 6, column run: pull 1 comes back after another one");
+        assertThat(ExportFile.look(folder.resolve("file.csv"), Optional.empty()).table().rows()).as("it is one table all the same").isEqualTo(6);
         assertThat(refusal("s;channel;value\n0;rpm;2000\n1;rpm;3000\n0;rpm;2000\n1;rpm;3000\n0;power (kW);50,5\n1;power (kW);60,5\n"))
                 .contains("the time starts again 1 times for “rpm” and 0 times for “power (kW)”");
         assertThat(refusal("s;channel;value;unit\n0;rpm;2000;1/min\n1;rpm;3000;rad/s\n")).contains("line 3, column rpm: the unit is “rad/s” here");
@@ -186,7 +187,7 @@ class SeveralPullsTest {
 
     private String refusal(String text) throws IOException {
         Path file = Files.writeString(folder.resolve("file.csv"), text);
-        InputException refusal = catchThrowableOfType(InputException.class, () -> ExportFile.look(file, Optional.empty()).table());
+        InputException refusal = catchThrowableOfType(InputException.class, () -> ExportFile.look(file, Optional.empty()).pulls());
         assertThat(refusal).as(text).isNotNull();
         return refusal.oneLine();
     }
