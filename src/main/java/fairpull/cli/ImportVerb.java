@@ -20,11 +20,13 @@ import picocli.CommandLine.Parameters;
 
 /** {@code import}: takes exports into a test. */
 @Command(name = "import",
-        description = "Takes exports into a test, one file a pull, kept byte for byte: all of the files or none. A file named like "
-                + "B1-3.csv (A1-W2.csv for a warm-up) says itself which pull it holds.",
+        description = "Takes exports into a test, kept byte for byte: all of the files or none. A file named like B1-3.csv (A1-W2.csv for "
+                + "a warm-up) says itself which pull it holds. Of a file with several pulls, side by side or one below the other, "
+                + "headings like “A1-2 power (kW)” say where each belongs; otherwise --install does, in their order.",
         footer = {"  fairpull import pump-test exports/*.csv --corrected none",
             "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":kW",
-            "  fairpull import pump-test run17.csv --preview"})
+            "  fairpull import pump-test session.csv --install A2",
+            "  fairpull import pump-test run17.csv --preview --column power=\"P wheel\":kW"})
 final class ImportVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
@@ -40,6 +42,9 @@ final class ImportVerb extends Verb {
 
     @Option(names = "--warm-up", description = "They are warm-ups, which never count.")
     private boolean warmUp;
+
+    @Option(names = "--one-pull", description = "Each file is one pull, even where it looks like several.")
+    private boolean onePull;
 
     @Option(names = "--column", paramLabel = "QUANTITY=NAME[:UNIT]",
             description = "Which column is read as what, where the guess is not wanted: power=\"P wheel\":kW, engine-speed=3.")
@@ -61,13 +66,14 @@ final class ImportVerb extends Verb {
     @Override
     protected void work() throws IOException {
         if (preview) {
-            answer(PreviewExport.preview(files, decimal.mark()));
+            answer(PreviewExport.preview(files, columns, decimal.mark()));
             return;
         }
         checkOptions();
         answer(Receipt.taken(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
                 pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp,
-                new ImportPulls.Reading(columns, correction(), decimal.mark()), Optional.ofNullable(at).map(ImportVerb::time)), now())));
+                new ImportPulls.Reading(columns, correction(), decimal.mark(), onePull),
+                Optional.ofNullable(at).map(ImportVerb::time)), now())));
     }
 
     private void checkOptions() {

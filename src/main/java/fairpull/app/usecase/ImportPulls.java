@@ -7,42 +7,36 @@ import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
-import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
-import fairpull.io.table.ColumnChoice;
 import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.Export;
-import fairpull.io.table.ExportReader;
+import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Takes exports into a test: all of the files or none. */
 public final class ImportPulls {
-    /** A file that says itself which pull it holds: {@code B1-3.csv}, {@code A1-W2 second try.txt}. */
-    private static final Pattern NAMED = Pattern.compile("([AB]\\d{1,3}-W?\\d{1,4})(?![\\dA-Za-z]).*");
-
     private final Request request;
     private final TestFolder test;
     private final TestFolder.Content content;
     private final CarriedAir air;
     private final List<PullTrace> traces;
+    private final Assignment assignment;
 
     private ImportPulls(Request request, TestFolder test, TestFolder.Content content) {
         this.request = request;
@@ -50,14 +44,15 @@ public final class ImportPulls {
         this.content = content;
         this.air = new CarriedAir(content.plan().sequence(), content.log());
         this.traces = new ArrayList<>(PullChecks.traces(test, content));
+        this.assignment = new Assignment(request, content);
     }
 
     /**
      * What is to be imported.
      *
      * @param folder the test
-     * @param files the exports, one a pull
-     * @param install the install they belong to; empty where the file names say
+     * @param files the exports; one may hold several pulls
+     * @param install the install they belong to; empty where file names or headings say
      * @param firstPull the number of the first of them; the next free one where it is not given
      * @param warmUps whether they are warm-ups
      * @param reading how they are to be read
@@ -73,8 +68,9 @@ public final class ImportPulls {
      * @param columns which column is which quantity, as typed ({@code power=P wheel:kW}), where the reader's guess is not wanted
      * @param corrected what was said of how the values are corrected
      * @param decimalMark the decimal mark; empty: the file tells, or as remembered for this header
+     * @param onePull whether each file is one pull, even where it looks like several
      */
-    public record Reading(List<String> columns, StatedCorrection corrected, Optional<DecimalMark> decimalMark) {
+    public record Reading(List<String> columns, StatedCorrection corrected, Optional<DecimalMark> decimalMark, boolean onePull) {
     }
 
     /**
@@ -88,7 +84,8 @@ public final class ImportPulls {
     public record Taken(PullId pull, String file, Map<Measure, Double> values, List<String> doubts) {
     }
 
-    private record Checked(PullId pull, Path file, String sha256, Mapping mapping, Map<Measure, Double> values, List<String> doubts) {
+    private record Checked(PullId pull, Path file, Optional<Integer> numberInFile, String sha256, Mapping mapping,
+            Map<Measure, Double> values, List<String> doubts) {
     }
 
     /** Imports the files; returns what was taken. */
@@ -102,97 +99,83 @@ public final class ImportPulls {
             throw new UsageException("--at", "the start of one pull, but " + request.files().size() + " files are given");
         }
         List<Checked> all = new ArrayList<>();
-        for (Map.Entry<Path, PullId> assigned : assign().entrySet()) {
-            all.add(check(assigned.getKey(), assigned.getValue(), all));
+        for (Path file : request.files()) {
+            check(file, all);
         }
+        if (request.startedAt().isPresent() && all.size() != 1) {
+            throw new UsageException("--at", "the start of one pull, but the file holds " + all.size());
+        }
+        Map<Path, String> kept = new HashMap<>();
         List<LogEntry> entries = new ArrayList<>();
         for (Checked checked : all) {
-            String kept = test.keepExport(checked.file(), checked.pull().toString());
+            if (!kept.containsKey(checked.file())) {
+                kept.put(checked.file(), test.keepExport(checked.file(), checked.pull().toString()));
+            }
             test.remember(checked.mapping());
-            entries.add(new LogEntry.PullTaken(checked.pull(), request.startedAt(), kept, checked.sha256(), checked.mapping().fingerprint(),
-                    TestFolder.sha256(checked.mapping()), checked.mapping().corrected(), Map.of()));
+            entries.add(new LogEntry.PullTaken(checked.pull(), request.startedAt(), kept.get(checked.file()), checked.numberInFile(),
+                    checked.sha256(), checked.mapping().fingerprint(), TestFolder.sha256(checked.mapping()), checked.mapping().corrected(),
+                    Map.of()));
         }
         test.append(now, entries);
         return all.stream().map(checked -> new Taken(checked.pull(), checked.file().getFileName().toString(), checked.values(),
                 checked.doubts())).toList();
     }
 
-    private Map<Path, PullId> assign() {
-        Map<Path, PullId> assigned = new LinkedHashMap<>();
-        int next = request.firstPull().orElseGet(this::nextFree);
-        for (Path file : request.files()) {
-            PullId pull = request.install().isPresent() ? new PullId(request.install().get(), request.warmUps(), next++) : named(file);
-            if (assigned.containsKey(file)) {
-                throw new InputException(Place.of(file.toString()), "the file is given twice", "give each pull a file of its own");
-            }
-            if (assigned.containsValue(pull)) {
-                throw new InputException(Place.of(file.toString()), "two files for pull " + pull, "give each pull one file");
-            }
-            Planned.check(content.plan(), pull);
-            if (content.log().pulls().containsKey(pull)) {
-                throw new InputException(Place.of(file.toString()), "pull " + pull + " is there already",
-                        "a pull is never replaced; exclude it with a reason, or name another pull");
-            }
-            assigned.put(file, pull);
+    /** Checks the pulls of a file; their values come from all of its rows, however few tell what the columns are. */
+    private void check(Path path, List<Checked> all) throws IOException {
+        ExportFile look = ExportFile.look(path, request.reading().decimalMark());
+        List<PullId> pulls = assignment.of(path, look);
+        boolean alone = request.reading().onePull() || look.pulls() == 1 && look.named().isEmpty();
+        Mapping mapping = mapping(request.reading().onePull() ? look.table() : look.sample());
+        ExportFile file = look.isWhole() ? look : ExportFile.read(path, mapping);
+        String sha256 = Sha256.of(path);
+        for (int i = 0; i < pulls.size(); i++) {
+            Optional<Integer> number = alone ? Optional.empty() : Optional.of(i + 1);
+            refuseDuplicate(path, sha256, number, all);
+            Export export = alone ? file.table() : file.pull(i + 1);
+            List<String> doubts = new ArrayList<>(export.doubts());
+            String name = path.getFileName() + number.map(one -> ", pull " + one + " in it").orElse("");
+            Map<Measure, Double> values = pulls.get(i).warmUp() ? Map.of() : values(export, pulls.get(i), mapping, name, doubts);
+            checkTrace(export, pulls.get(i), mapping, doubts);
+            all.add(new Checked(pulls.get(i), path, number, sha256, mapping, values, doubts));
         }
-        return assigned;
     }
 
-    private int nextFree() {
-        return request.install().flatMap(label -> content.plan().sequence().installs()
-                .filter(install -> install.label().equals(label))
-                .flatMap(install -> PlannedClock.pullsOf(install).stream())
-                .filter(pull -> pull.warmUp() == request.warmUps())
-                .filter(pull -> !content.log().pulls().containsKey(pull) && !content.log().aborted().containsKey(pull))
-                .map(PullId::number)
-                .findFirst()).orElse(1);
-    }
-
-    private static PullId named(Path file) {
-        Matcher name = NAMED.matcher(file.getFileName().toString());
-        return (name.matches() ? PullId.parse(name.group(1)) : Optional.<PullId>empty()).orElseThrow(() -> new InputException(
-                Place.of(file.toString()), "the name does not say which pull it holds",
-                "name it like B1-3.csv (A1-W2.csv for a warm-up), or give --install B1 --pull 3"));
-    }
-
-    private Checked check(Path file, PullId pull, List<Checked> before) throws IOException {
-        Export export = ExportReader.read(file, request.reading().decimalMark());
-        String sha256 = Sha256.of(file);
-        refuseDuplicate(file, sha256, before);
-        Mapping mapping = mapping(export);
+    private Map<Measure, Double> values(Export export, PullId pull, Mapping mapping, String name, List<String> doubts) {
         List<Measure> measures = content.plan().question().measures();
-        Map<Measure, Double> values = new LinkedHashMap<>();
-        List<String> doubts = new ArrayList<>(export.doubts());
-        if (!pull.warmUp()) {
-            Channels channels = MappedExport.channels(export, mapping);
-            PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
-                    "leave the file out, or note the pull as aborted");
-            measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
-                    PulledAir.refuseWithoutFuel(Place.of(file.toString()), pull, mapping.corrected().get(), measure.correction()));
-            doubts.addAll(PullValues.doubts(channels, measures));
-            if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
-                doubts.add("not known whether the values are corrected for air; say so with --corrected");
-            }
-            Map<String, Double> si = PullValues.of(channels, measures);
-            measures.stream().filter(measure -> si.containsKey(measure.name()))
-                    .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
-            Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
-                    .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
+        Channels channels = MappedExport.channels(export, mapping);
+        PullValues.checkDeciding(channels, measures.get(0), name, "leave it out, and note the pull as aborted");
+        measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
+                PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
+        doubts.addAll(PullValues.doubts(channels, measures));
+        if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
+            doubts.add("not known whether the values are corrected for air; say so with --corrected");
         }
-        PullTraces.of(pull, !pull.warmUp(), export, mapping, measures.get(0), air.at(pull))
-                .ifPresent(trace -> {
-                    doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
-                    traces.add(trace);
-                });
-        return new Checked(pull, file, sha256, mapping, values, doubts);
+        Map<String, Double> si = PullValues.of(channels, measures);
+        Map<Measure, Double> values = new LinkedHashMap<>();
+        measures.stream().filter(measure -> si.containsKey(measure.name()))
+                .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
+        Optional.ofNullable(si.get(measures.get(0).name())).filter(content.plan().question()::isFarFromExpected)
+                .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
+        return values;
     }
 
-    private void refuseDuplicate(Path file, String sha256, List<Checked> before) {
+    /** What the pull shows against itself and against those that came before. */
+    private void checkTrace(Export export, PullId pull, Mapping mapping, List<String> doubts) {
+        Measure deciding = content.plan().question().deciding();
+        PullTraces.of(pull, !pull.warmUp(), export, mapping, deciding, air.at(pull)).ifPresent(trace -> {
+            doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
+            traces.add(trace);
+        });
+    }
+
+    private void refuseDuplicate(Path file, String sha256, Optional<Integer> number, List<Checked> before) {
         Optional<PullId> same = content.log().pulls().values().stream()
-                .filter(taken -> taken.fileSha256().equals(sha256))
+                .filter(taken -> taken.isSameExport(sha256, number))
                 .map(LogEntry.PullTaken::pull)
                 .findFirst()
-                .or(() -> before.stream().filter(checked -> checked.sha256().equals(sha256)).map(Checked::pull).findFirst());
+                .or(() -> before.stream().filter(checked -> checked.sha256().equals(sha256) && !checked.file().equals(file))
+                        .map(Checked::pull).findFirst());
         same.ifPresent(pull -> {
             throw new InputException(Place.of(file.toString()), "the same bytes as pull " + pull + ": a file exported twice?",
                     "give the export of this pull");
@@ -209,7 +192,8 @@ public final class ImportPulls {
             return known.withCorrected(request.reading().corrected().over(known.corrected()))
                     .withDecimalMark(request.reading().decimalMark());
         }
-        return ColumnGuess.mapping(export, needed(), choices(), request.reading().corrected().standard())
+        return ColumnGuess.mapping(export, needed(), TypedColumns.choices(request.reading().columns()),
+                request.reading().corrected().standard())
                 .withDecimalMark(request.reading().decimalMark());
     }
 
@@ -221,15 +205,5 @@ public final class ImportPulls {
                     "type the values: fairpull note TEST B1-3 --value 13.42s");
         }
         return needed;
-    }
-
-    private Map<Quantity, ColumnChoice> choices() {
-        Map<Quantity, ColumnChoice> choices = new EnumMap<>(Quantity.class);
-        for (String typed : request.reading().columns()) {
-            Map.Entry<Quantity, ColumnChoice> choice = ColumnChoice.parse(typed).orElseThrow(() -> new UsageException("--column",
-                    "expected QUANTITY=NAME[:UNIT], such as power=\"P wheel\":kW; found “" + typed + "”"));
-            choices.put(choice.getKey(), choice.getValue());
-        }
-        return choices;
     }
 }

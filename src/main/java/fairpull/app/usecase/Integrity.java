@@ -12,8 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Is everything as the log says it was: plan, seal, log, exports, mappings? */
 final class Integrity {
@@ -78,7 +80,7 @@ final class Integrity {
     }
 
     private void exports() throws IOException {
-        List<String> changed = new ArrayList<>();
+        Set<String> changed = new LinkedHashSet<>();
         for (LogEntry.PullTaken taken : content.log().pulls().values()) {
             if (taken.file().isEmpty()) {
                 continue;
@@ -89,7 +91,7 @@ final class Integrity {
             }
         }
         if (!changed.isEmpty()) {
-            notices.add(Notice.naming(Code.EXPORT_CHANGED_BY_HAND, changed));
+            notices.add(Notice.naming(Code.EXPORT_CHANGED_BY_HAND, List.copyOf(changed)));
         }
     }
 

@@ -1,13 +1,16 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.pull.DecimalMark;
+import fairpull.domain.unit.Quantity;
 import fairpull.io.json.PreviewJson;
-import fairpull.io.table.ExportReader;
+import fairpull.io.table.ColumnChoice;
+import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
 import fairpull.io.table.Preview;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Says how exports would be read, and takes nothing. */
@@ -18,8 +21,9 @@ public final class PreviewExport {
     }
 
     /** {@return columns, guesses with their reasons, first rows and doubts of some files} */
-    public static Answer preview(List<Path> files, Optional<DecimalMark> decimalMark) {
-        List<Preview> previews = files.stream().map(file -> Preview.of(ExportReader.read(file, decimalMark))).toList();
+    public static Answer preview(List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark) {
+        Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
+        List<Preview> previews = files.stream().map(file -> Preview.of(ExportFile.look(file, decimalMark), choices)).toList();
         StringBuilder text = new StringBuilder();
         previews.forEach(preview -> text.append(words(preview)));
         return new Answer(text.toString(), json(previews));
@@ -28,7 +32,7 @@ public final class PreviewExport {
     private static String words(Preview preview) {
         StringBuilder text = new StringBuilder();
         text.append(preview.export().fileName()).append(": ").append(preview.export().rows()).append(" rows, ")
-                .append(preview.export().columns().size()).append(" columns\n");
+                .append(preview.export().columns().size()).append(" columns, ").append(pulls(preview)).append('\n');
         for (GuessedColumn column : preview.columns()) {
             text.append(String.format(Locale.ROOT, "  %3d  %-32s  %-24s  %s%n", column.column().index() + 1, column.column().label(),
                     reading(column), column.reason()));
@@ -37,6 +41,12 @@ public final class PreviewExport {
         preview.doubts().forEach(doubt -> text.append("  doubt: ").append(doubt).append('\n'));
         preview.questions().forEach(question -> text.append("  to be said: ").append(question).append('\n'));
         return text.toString();
+    }
+
+    private static String pulls(Preview preview) {
+        return preview.pulls() == 1 && preview.labels().isEmpty()
+                ? "one pull"
+                : preview.pulls() + (preview.pulls() == 1 ? " pull: " : " pulls: ") + preview.howFound();
     }
 
     private static String reading(GuessedColumn column) {
@@ -48,6 +58,6 @@ public final class PreviewExport {
         return PreviewJson.document(previews.stream().map(preview -> new PreviewJson.File(preview.export().fileName(),
                 preview.export().rows(), preview.columns().stream().map(column -> new PreviewJson.Column(column.column().index() + 1,
                         column.column().label(), column.quantity(), column.unit(), column.reason())).toList(),
-                preview.doubts(), preview.questions())).toList());
+                preview.pulls(), preview.labels(), preview.howFound(), preview.doubts(), preview.questions())).toList());
     }
 }

@@ -15,9 +15,10 @@ import fairpull.engine.curve.MeasureValue;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.Export;
-import fairpull.io.table.ExportReader;
+import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,16 +33,26 @@ final class PullValues {
 
     /** {@return the channels of a pull's export, read by the mapping it was taken with} */
     static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        return MappedExport.channels(export(test, mappings, taken), mapping(mappings, taken));
+        Mapping mapping = mapping(mappings, taken);
+        return MappedExport.channels(pull(ExportFile.read(file(test, taken), mapping), taken), mapping);
     }
 
-    /** {@return a pull's export as it came} */
+    /** {@return a pull's export as it came, with the columns that its mapping does not use} */
     static Export export(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        if (!Files.isRegularFile(test.export(taken.file()))) {
+        return pull(ExportFile.whole(file(test, taken), mapping(mappings, taken).decimalMark()), taken);
+    }
+
+    private static Export pull(ExportFile file, LogEntry.PullTaken taken) {
+        return taken.numberInFile().map(file::pull).orElseGet(file::table);
+    }
+
+    private static Path file(TestFolder test, LogEntry.PullTaken taken) {
+        Path file = test.export(taken.file());
+        if (!Files.isRegularFile(file)) {
             throw new InputException(Place.of("pulls/" + taken.file()), "the export of pull " + taken.pull() + " is gone",
                     "restore it from a copy, or leave the pull out with `fairpull exclude`");
         }
-        return ExportReader.read(test.export(taken.file()), mapping(mappings, taken).decimalMark());
+        return file;
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */

@@ -66,17 +66,29 @@ public sealed interface LogEntry {
      *
      * @param pull which one
      * @param startedAt when it started, where that is known
-     * @param file the raw export's name within the folder {@code pulls}, empty when values were typed
+     * @param file the raw export's name within the folder {@code pulls}, empty when values were typed; pulls that came in one file name
+     *     the same one
+     * @param numberInFile which of the pulls in that file it is, counted from 1; empty: the file is this pull
      * @param fileSha256 its SHA-256, empty when values were typed
      * @param mapping the fingerprint of the mapping it is read by, empty when values were typed
      * @param mappingSha256 the SHA-256 of that mapping as it was read, empty when values were typed
      * @param corrected what a typed value is already corrected to; empty: not known
      * @param typedSi values typed in, by name of the measure
      */
-    record PullTaken(PullId pull, Optional<OffsetDateTime> startedAt, String file, String fileSha256, String mapping,
-            String mappingSha256, Optional<Correction> corrected, Map<String, Double> typedSi) implements LogEntry {
+    record PullTaken(PullId pull, Optional<OffsetDateTime> startedAt, String file, Optional<Integer> numberInFile, String fileSha256,
+            String mapping, String mappingSha256, Optional<Correction> corrected, Map<String, Double> typedSi) implements LogEntry {
         public PullTaken {
             typedSi = Map.copyOf(new TreeMap<>(typedSi));
+            numberInFile.ifPresent(number -> {
+                if (number < 1) {
+                    throw new IllegalArgumentException("the pulls of a file are counted from 1, was " + number);
+                }
+            });
+        }
+
+        /** {@return whether two pulls are the same numbers of the same file} */
+        public boolean isSameExport(String otherSha256, Optional<Integer> otherNumber) {
+            return fileSha256.equals(otherSha256) && (numberInFile.isEmpty() || otherNumber.isEmpty() || numberInFile.equals(otherNumber));
         }
 
         @Override

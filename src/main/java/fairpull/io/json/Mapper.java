@@ -65,6 +65,7 @@ final class Mapper {
             .addMixIn(LogEntry.class, EntryKinds.class)
             .addMixIn(Session.class, SessionFields.class)
             .addMixIn(CurveSettings.class, CurveFields.class)
+            .addMixIn(LogEntry.PullTaken.class, PullTakenFields.class)
             .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -210,6 +211,12 @@ final class Mapper {
     }
 
     /** What came into the plan later is not written where it is absent: the seals of plans without it must stand. */
+    /** What joined the log later is not written where absent, so that the hashes of older logs stand. */
+    private interface PullTakenFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<Integer> numberInFile();
+    }
+
     private interface SessionFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<Hours> hours();

@@ -28,10 +28,14 @@ public final class PreviewJson {
      * @param name its name
      * @param rows how many rows of data it has
      * @param columns its columns
+     * @param pulls how many pulls it holds
+     * @param labels what it calls them
+     * @param howFound how they were found
      * @param doubts what is not certain
      * @param questions what must be said before it can be imported
      */
-    public record File(String name, int rows, List<Column> columns, List<String> doubts, List<String> questions) {
+    public record File(String name, int rows, List<Column> columns, int pulls, List<String> labels, String howFound,
+                       List<String> doubts, List<String> questions) {
     }
 
     /** {@return the document} */
@@ -40,6 +44,7 @@ public final class PreviewJson {
                 .trees("columns", file.columns(), (column, guess) -> column.whole("number", guess.number()).text("header", guess.header())
                         .text("quantity", guess.quantity().map(Quantity::words).orElse(null))
                         .text("unit", guess.unit().map(Unit::symbol).orElse(null)).text("reason", guess.reason()))
+                .whole("pulls", file.pulls()).texts("pullNames", file.labels()).text("pullsFound", file.howFound())
                 .texts("doubts", file.doubts()).texts("questions", file.questions())).document();
     }
 }

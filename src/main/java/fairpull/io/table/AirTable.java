@@ -86,7 +86,7 @@ public final class AirTable {
     }
 
     private static Delimiter delimiter(TextSource source, Place file) {
-        for (Delimiter delimiter : Delimiter.values()) {
+        for (Delimiter delimiter : Delimiter.CHARACTERS) {
             List<Sample.SampleRow> rows = Sample.of(source, delimiter).rows();
             if (!rows.isEmpty() && places(rows.get(0).cells()).keySet().containsAll(List.of(Column.TEMPERATURE, Column.PRESSURE))) {
                 return delimiter;

@@ -6,27 +6,55 @@ import fairpull.io.table.ExportColumn.TextCell;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Collects the numbers of one column; a column without numbers takes no memory. */
+/** Collects the numbers of one column, of every row or of every so-manieth; a column without numbers takes no memory. */
 final class ColumnCells {
     private static final double[] NONE = {};
     private static final int LONGEST_QUOTE = 40;
+    private static final double HALF_A_DAY = 43_200;
 
     private double[] numbers = NONE;
     private int filled;
     private int numberCount;
     private Optional<TextCell> firstText = Optional.empty();
+    private boolean mayBeClock;
+    private boolean clock;
+    private double midnights;
+    private double lastClock;
 
-    /** Takes the cell of a row, rows counted from 0 and rising. */
-    void take(int row, int line, CharSequence cell, DecimalMark mark) {
-        if (NumberText.isBlank(cell)) {
-            return;
-        }
-        double number = NumberText.parse(cell, mark);
+    /** Lets times of day count as numbers, in seconds. */
+    void allowClock() {
+        mayBeClock = true;
+    }
+
+    /**
+     * Takes the cell of a row.
+     *
+     * @param row counted from 0 among the rows whose numbers are kept, and rising; below 0 for a row that is only looked at
+     * @return the number, NaN where there is none
+     */
+    double take(int row, int line, CharSequence cell, DecimalMark mark) {
+        double number = clock ? Double.NaN : NumberText.parse(cell, mark);
         if (!Double.isNaN(number)) {
             put(row, number);
-        } else if (firstText.isEmpty()) {
+            return number;
+        }
+        return NumberText.isBlank(cell) ? Double.NaN : takeText(row, line, cell);
+    }
+
+    private double takeText(int row, int line, CharSequence cell) {
+        double seconds = mayBeClock && (clock || numberCount == 0) ? ClockText.seconds(cell) : Double.NaN;
+        if (!Double.isNaN(seconds)) {
+            midnights += clock && lastClock - seconds > HALF_A_DAY ? 1 : 0;
+            lastClock = seconds;
+            clock = true;
+            double total = seconds + midnights * 2 * HALF_A_DAY;
+            put(row, total);
+            return total;
+        }
+        if (firstText.isEmpty()) {
             firstText = Optional.of(new TextCell(line, shortened(cell.toString().strip())));
         }
+        return Double.NaN;
     }
 
     boolean isEmpty() {
@@ -37,28 +65,54 @@ final class ColumnCells {
         return numberCount;
     }
 
+    boolean isClock() {
+        return clock;
+    }
+
     Optional<TextCell> firstText() {
         return firstText;
     }
 
-    /** {@return the numbers of so many rows} */
+    /** {@return the numbers of so many kept rows} */
     Samples numbers(int rows) {
-        double[] all = Arrays.copyOf(numbers, numberCount == 0 ? 0 : rows);
-        Arrays.fill(all, Math.min(filled, all.length), all.length, Double.NaN);
-        return Samples.of(all);
+        if (numberCount == 0) {
+            return Samples.of();
+        }
+        if (rows > numbers.length) {
+            numbers = Arrays.copyOf(numbers, rows);
+        }
+        if (filled < rows) {
+            Arrays.fill(numbers, filled, rows, Double.NaN);
+        }
+        return Samples.of(numbers, rows);
+    }
+
+    /** Keeps every second row of those kept so far. */
+    void thin() {
+        int kept = 0;
+        for (int row = 0; row < filled; row += 2) {
+            numbers[kept++] = numbers[row];
+        }
+        filled = kept;
     }
 
     private void put(int row, double number) {
+        numberCount++;
+        if (row < 0) {
+            return;
+        }
         if (row >= numbers.length) {
             numbers = Arrays.copyOf(numbers, Math.max(row + 1, Math.max(64, numbers.length + (numbers.length >> 1))));
         }
-        Arrays.fill(numbers, filled, row, Double.NaN);
+        if (filled < row) {
+            Arrays.fill(numbers, filled, row, Double.NaN);
+        }
         numbers[row] = number;
         filled = row + 1;
-        numberCount++;
     }
 
-    private static String shortened(String text) {
+    /** {@return a text short enough to be quoted} */
+    static String shortened(String text) {
         return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
     }
 }

@@ -5,6 +5,7 @@ import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
 import fairpull.io.table.GuessedColumn.Evidence;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -43,8 +44,16 @@ public final class ColumnGuess {
 
     /** {@return what the columns of an export seem to be; never fails, what is open stands among the questions} */
     public static Guess guess(Export export) {
-        List<GuessedColumn> columns = columns(export);
-        Settlement settlement = Settlement.of(export, columns, Map.of());
+        return guess(export, Map.of());
+    }
+
+    /**
+     * {@return what the columns of an export seem to be, but for those that were chosen by hand}
+     *
+     * @throws InputException if a choice does not fit
+     */
+    public static Guess guess(Export export, Map<Quantity, ColumnChoice> overrides) {
+        Settlement settlement = Settlement.of(export, columns(export), overrides);
         List<Mapping.Column> chosen = settlement.chosen(USUAL);
         List<String> doubts = new ArrayList<>(export.doubts());
         doubts.addAll(settlement.doubts(USUAL));
@@ -110,6 +119,10 @@ public final class ColumnGuess {
         if (!column.isNumeric()) {
             return nothing(column, column.firstText().isPresent() ? "holds text" : "is empty");
         }
+        if (column.clock()) {
+            return new GuessedColumn(column, Optional.of(Quantity.TIME), Optional.of(Units.SECOND), Evidence.NAME_AND_UNIT,
+                    "its cells are times of day");
+        }
         Optional<Unit> unit = column.unitText().isEmpty() ? unitAmongWords(column, words) : UnitText.find(column.unitText());
         if (unit.isPresent()) {
             return byUnit(column, unit.get(), words);
@@ -130,6 +143,9 @@ public final class ColumnGuess {
 
     /** Power at 3000 1/min is power: the unit only counts where the words do not speak for another quantity. */
     private static Optional<Unit> unitAmongWords(ExportColumn column, ColumnWords words) {
+        if (words.isUnitOfTime()) {
+            return Units.find(column.name());
+        }
         boolean ofSpeed = words.quantity().map(named -> named == Quantity.ENGINE_SPEED || named == Quantity.SPEED).orElse(true);
         return ofSpeed ? UnitText.amongWords(column.name()) : Optional.empty();
     }

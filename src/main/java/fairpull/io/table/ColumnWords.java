@@ -30,7 +30,7 @@ final class ColumnWords {
         WORDS.put(Quantity.POWER, Set.of("power", "pwr", "leistung", "hp", "bhp", "whp", "kw", "ps"));
         WORDS.put(Quantity.TORQUE, Set.of("torque", "trq", "tq", "drehmoment", "nm", "lbft", "ftlb"));
         WORDS.put(Quantity.SPEED, Set.of("speed", "spd", "velocity", "geschwindigkeit", "mph", "kph", "kmh"));
-        WORDS.put(Quantity.TIME, Set.of("time", "zeit", "seconds", "sec", "elapsed"));
+        WORDS.put(Quantity.TIME, Set.of("time", "zeit", "seconds", "sec", "elapsed", "timestamp", "clock", "uhrzeit"));
         WORDS.put(Quantity.FRACTION, Set.of("throttle", "tps", "pedal", "accelerator"));
         WORDS.put(Quantity.TEMPERATURE, Set.of("temp", "temperature", "iat", "ect", "clt", "coolant"));
         WORDS.put(Quantity.PRESSURE, Set.of("pressure", "boost", "map", "baro", "barometer"));
@@ -46,12 +46,18 @@ final class ColumnWords {
     }
 
     static ColumnWords of(String name) {
+        return new ColumnWords(split(name));
+    }
+
+    /** {@return the words of a header in small letters} */
+    static List<String> split(String name) {
         List<String> words = new ArrayList<>();
         for (String written : UNIT_AT_END.matcher(name).replaceAll(" ").split("[^\\p{L}\\p{N}]+")) {
             String spaced = Units.find(written).isPresent() ? written : written.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2");
             words.addAll(List.of(spaced.toLowerCase(Locale.ROOT).split(" ")));
         }
-        return new ColumnWords(List.copyOf(words));
+        words.removeIf(String::isEmpty);
+        return List.copyOf(words);
     }
 
     /** {@return whether the words name another thing: a target, a loss, the steering pump …} */
@@ -75,6 +81,21 @@ final class ColumnWords {
     Optional<Unit> unit(String name) {
         Optional<Unit> whole = Units.find(name);
         return whole.isPresent() || words.isEmpty() ? whole : Units.find(words.get(words.size() - 1));
+    }
+
+    /** {@return whether the words name what a pull is made of} */
+    boolean isOfAPull() {
+        return name(Quantity.ENGINE_SPEED) || name(Quantity.POWER) || name(Quantity.TORQUE);
+    }
+
+    /** {@return whether the words name the time of a row, not of a lap or an injection} */
+    boolean isTime() {
+        return name(Quantity.TIME) && !isElsewhere(Quantity.TIME) || isUnitOfTime();
+    }
+
+    /** {@return whether nothing but s or ms stands there; “min” alone is a minimum} */
+    boolean isUnitOfTime() {
+        return words.equals(List.of("s")) || words.equals(List.of("ms"));
     }
 
     private boolean isEngineSpeed() {

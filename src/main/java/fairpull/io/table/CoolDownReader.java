@@ -116,7 +116,7 @@ public final class CoolDownReader {
     private void refuseTimeRunningBackwards() {
         for (int i = 1; i < times.size(); i++) {
             if (times.at(i) < times.at(i - 1)) {
-                throw new InputException(Place.of(file, lines.of(i)), "time runs backwards, from " + seconds(times.at(i - 1)) + " to "
+                throw new InputException(lines.at(file, i), "time runs backwards, from " + seconds(times.at(i - 1)) + " to "
                         + seconds(times.at(i)), "sort the rows by time, or log one cool-down a file");
             }
         }
@@ -125,7 +125,7 @@ public final class CoolDownReader {
     private void refuseTemperaturesOfNoCar(double[] kelvin, int skipped) {
         for (int i = 0; i < kelvin.length; i++) {
             if (kelvin[i] > HOTTEST_K) {
-                throw new InputException(Place.of(file, lines.of(skipped + i)), "“" + column + "” reads " + degrees(kelvin[i])
+                throw new InputException(lines.at(file, skipped + i), "“" + column + "” reads " + degrees(kelvin[i])
                         + ", hotter than air, coolant or oil of a car get",
                         unit.equals(Units.FAHRENHEIT) ? "choose another column: --column temperature=NAME:C"
                                 : "if it is in °F, say so: --column temperature=\"" + column + "\":F");

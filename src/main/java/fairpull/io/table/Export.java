@@ -1,5 +1,6 @@
 package fairpull.io.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -25,5 +26,17 @@ public record Export(String fileName, Dialect dialect, String fingerprint, List<
         columns = List.copyOf(columns);
         firstRows = List.copyOf(firstRows);
         doubts = List.copyOf(doubts);
+    }
+
+    /** {@return the same export with other columns} */
+    Export with(List<ExportColumn> others, int otherRows) {
+        return new Export(fileName, dialect, fingerprint, others, otherRows, RowLines.none(), firstRows, doubts);
+    }
+
+    /** {@return the same export with one more doubt} */
+    Export doubting(String doubt) {
+        List<String> more = new ArrayList<>(doubts);
+        more.add(doubt);
+        return new Export(fileName, dialect, fingerprint, columns, rows, lines, firstRows, more);
     }
 }

@@ -14,9 +14,10 @@ import java.util.Optional;
  * @param numbers its numbers row by row, NaN where a cell is blank or holds text; empty if it holds no number at all
  * @param numberCount how many cells hold a number
  * @param firstText the first cell that holds neither a number nor nothing
+ * @param clock whether its cells are times of day, and its numbers their seconds
  */
 public record ExportColumn(int index, String header, String name, String unitText, Samples numbers, int numberCount,
-                           Optional<TextCell> firstText) {
+                           Optional<TextCell> firstText, boolean clock) {
     /**
      * A cell that holds text.
      *
@@ -42,5 +43,23 @@ public record ExportColumn(int index, String header, String name, String unitTex
     /** {@return what to call the column in a message: its header, or its number where it has none} */
     public String label() {
         return header.isBlank() ? String.valueOf(index + 1) : header.strip();
+    }
+
+    /** {@return the same numbers under another header at another place} */
+    ExportColumn as(int otherIndex, String otherHeader) {
+        HeaderCell parts = HeaderCell.of(otherHeader);
+        String unit = parts.unitText().isEmpty() ? unitText : parts.unitText();
+        return new ExportColumn(otherIndex, otherHeader, parts.name(), unit, numbers, numberCount, firstText, clock);
+    }
+
+    /** {@return the numbers of some of its rows, the last one not among them} */
+    ExportColumn rows(int from, int to) {
+        return isNumeric() ? with(Samples.of(numbers.stream().skip(from).limit(to - from).toArray())) : this;
+    }
+
+    /** {@return other numbers under the same header} */
+    ExportColumn with(Samples others) {
+        int count = (int) others.stream().filter(number -> !Double.isNaN(number)).count();
+        return new ExportColumn(index, header, name, unitText, count == 0 ? Samples.of() : others, count, firstText, clock);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -18,9 +19,15 @@ final class Fingerprint {
     }
 
     static String of(Layout layout) {
+        return of(layout, List.of());
+    }
+
+    /** {@return the name of a header together with names that stand among the data} */
+    static String of(Layout layout, List<String> amongData) {
         StringBuilder text = new StringBuilder(layout.sample().delimiter().name());
         append(text, layout.names());
         layout.units().ifPresent(row -> append(text, row));
+        amongData.forEach(name -> text.append('\n').append(name.toLowerCase(Locale.ROOT)));
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash).substring(0, LENGTH);

@@ -24,6 +24,13 @@ public record GuessedColumn(ExportColumn column, Optional<Quantity> quantity, Op
         return new GuessedColumn(column, quantity, Optional.of(told), evidence, reason + "; " + why);
     }
 
+    /** {@return the same column, no longer read as a quantity for which another one was chosen} */
+    GuessedColumn without(Quantity taken) {
+        return quantity.equals(Optional.of(taken))
+                ? new GuessedColumn(column, Optional.empty(), unit, Evidence.NOTHING, "another column was chosen for " + taken.words())
+                : this;
+    }
+
     /** {@return whether all its numbers are the same} */
     boolean isConstant() {
         return column.numbers().stream().filter(value -> !Double.isNaN(value)).distinct().limit(2).count() < 2;

@@ -40,7 +40,8 @@ final class HeaderFinder {
         Optional<Header> best = Optional.empty();
         for (int row = 0; row < sample.rows().size() - 1; row++) {
             Optional<Header> candidate = at(sample.rows(), row);
-            if (candidate.isPresent() && (best.isEmpty() || candidate.get().weight() > best.get().weight())) {
+            if (candidate.isPresent() && (best.isEmpty()
+                    || candidate.get().weight() > best.get().weight() && !isAgain(sample, best, row))) {
                 best = candidate;
             }
         }
@@ -57,13 +58,31 @@ final class HeaderFinder {
         if (from >= rows.size() || !hasNumber(rows.get(from))) {
             return Optional.empty();
         }
-        List<SampleRow> below = rows.subList(from, Math.min(rows.size(), from + ROWS_BELOW));
+        List<SampleRow> below = upToNextHeader(rows.subList(from, Math.min(rows.size(), from + ROWS_BELOW)), names);
         int numeric = 0;
         for (int column = 0; column < names.usedCells(); column++) {
             boolean named = !names.isBlank(column) && !names.isNumber(column);
             numeric += named && isNumeric(below, column) ? 1 : 0;
         }
         return numeric == 0 ? Optional.empty() : Optional.of(new Header(row, unitRow, numeric, fit(names, below)));
+    }
+
+    /** A header that stands again before each pull is the same one. */
+    private static boolean isAgain(Sample sample, Optional<Header> best, int row) {
+        return sample.rows().get(row).isSame(sample.rows().get(best.get().row()));
+    }
+
+    /** The title of the next pull stands above its header and speaks against none. */
+    private static List<SampleRow> upToNextHeader(List<SampleRow> below, SampleRow names) {
+        int next = 0;
+        while (next < below.size() && !below.get(next).isSame(names)) {
+            next++;
+        }
+        int end = next;
+        while (next < below.size() && end > 1 && below.get(end - 1).usedCells() == 1 && !below.get(end - 1).isNumber(0)) {
+            end--;
+        }
+        return below.subList(0, end);
     }
 
     private static boolean isNames(SampleRow row) {

@@ -13,10 +13,11 @@ import java.util.OptionalInt;
 /**
  * Where the table stands in a file, told from its first rows under each delimiter.
  *
+ * @param source the text, which knows its columns where they stand under each other without a delimiter
  * @param sample the first rows under the delimiter that fits best
  * @param header the header in it
  */
-record Layout(Sample sample, Header header) {
+record Layout(TextSource source, Sample sample, Header header) {
 
     /**
      * Finds the table.
@@ -26,15 +27,27 @@ record Layout(Sample sample, Header header) {
     static Layout of(TextSource source) {
         List<Sample> samples = new ArrayList<>();
         Optional<Layout> best = Optional.empty();
-        for (Delimiter delimiter : Delimiter.values()) {
+        for (Delimiter delimiter : Delimiter.CHARACTERS) {
             Sample sample = Sample.of(source, delimiter);
             samples.add(sample);
-            Optional<Layout> found = HeaderFinder.find(sample).map(header -> new Layout(sample, header));
+            Optional<Layout> found = HeaderFinder.find(sample).map(header -> new Layout(source, sample, header));
             if (found.isPresent() && (best.isEmpty() || found.get().fitsBetterThan(best.get()))) {
                 best = found;
             }
         }
-        return best.orElseThrow(() -> noTable(source, samples));
+        Optional<Layout> withDelimiter = best;
+        return fixedWidth(source, withDelimiter).or(() -> withDelimiter).orElseThrow(() -> noTable(source, samples));
+    }
+
+    /** Columns kept apart by blanks are only thought of where no delimiter gives two columns of numbers. */
+    private static Optional<Layout> fixedWidth(TextSource source, Optional<Layout> withDelimiter) {
+        if (withDelimiter.isPresent() && withDelimiter.get().header.numericColumns() > 1) {
+            return Optional.empty();
+        }
+        return FixedWidth.of(source).map(source::with).flatMap(fixed -> {
+            Sample sample = Sample.of(fixed, Delimiter.BLANKS);
+            return HeaderFinder.find(sample).map(header -> new Layout(fixed, sample, header));
+        }).filter(found -> withDelimiter.isEmpty() || found.header.weight() > withDelimiter.get().header.weight());
     }
 
     /**
@@ -65,7 +78,12 @@ record Layout(Sample sample, Header header) {
         return sample.rows().get(header.firstDataRow()).line();
     }
 
-    Dialect dialect(TextSource source, DecimalMark mark) {
+    /** {@return the row of names over groups of columns that stands right above the header, where there is one} */
+    Optional<SampleRow> groups() {
+        return header.row() > 0 ? Optional.of(sample.rows().get(header.row() - 1)) : Optional.empty();
+    }
+
+    Dialect dialect(DecimalMark mark) {
         OptionalInt unitLine = units().map(row -> OptionalInt.of(row.line())).orElse(OptionalInt.empty());
         return new Dialect(source.charset(), source.markLength() > 0, sample.delimiter(), mark, names().line(), unitLine);
     }

@@ -59,7 +59,7 @@ public record Notebook(List<Line> lines) {
 
     /** The delimiter under which the first row has a column of pulls. */
     private static Delimiter delimiter(TextSource source) {
-        for (Delimiter delimiter : Delimiter.values()) {
+        for (Delimiter delimiter : Delimiter.CHARACTERS) {
             List<Sample.SampleRow> rows = Sample.of(source, delimiter).rows();
             if (!rows.isEmpty() && rows.get(0).cells().stream().anyMatch(cell -> name(HeaderCell.of(cell)).equals(PULL))) {
                 return delimiter;

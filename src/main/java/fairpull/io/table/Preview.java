@@ -1,27 +1,45 @@
 package fairpull.io.table;
 
+import fairpull.domain.InputException;
+import fairpull.domain.unit.Quantity;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What an import would take, before anything is taken.
  *
- * @param export the export as it was read
- * @param columns its columns with what they seem to be and why
+ * @param export the export as it was read, the first pull where pulls stand side by side
+ * @param pulls how many pulls the file holds
+ * @param labels what it calls them; empty where it does not
+ * @param howFound how they were found
+ * @param columns its columns with what they seem to be and why, or as they were chosen by hand
  * @param doubts what is not certain, one sentence each
  * @param questions what has to be decided before it can be imported, with the option that decides it
  */
-public record Preview(Export export, List<GuessedColumn> columns, List<String> doubts, List<String> questions) {
+public record Preview(Export export, int pulls, List<String> labels, String howFound, List<GuessedColumn> columns, List<String> doubts,
+                      List<String> questions) {
     public Preview {
+        labels = List.copyOf(labels);
         columns = List.copyOf(columns);
         doubts = List.copyOf(doubts);
         questions = List.copyOf(questions);
     }
 
-    /** {@return the preview of an export} */
-    public static Preview of(Export export) {
-        ColumnGuess.Guess guess = ColumnGuess.guess(export);
-        return new Preview(export, guess.columns(), guess.doubts(),
-                guess.questions().values().stream().map(question -> question.getMessage() + "; " + question.remedy()).toList());
+    /**
+     * {@return the preview of a file}
+     *
+     * @param overrides the columns that were chosen by hand
+     * @throws InputException if a choice does not fit
+     */
+    public static Preview of(ExportFile file, Map<Quantity, ColumnChoice> overrides) {
+        Export export = file.sample();
+        ColumnGuess.Guess guess = ColumnGuess.guess(export, overrides);
+        List<String> all = file.trouble().isPresent() ? List.of("") : file.labels();
+        List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
+        List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
+                .map(question -> question.getMessage() + "; " + question.remedy()).toList();
+        return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), guess.doubts(), questions);
     }
 
     /** {@return the first rows as written, each cell by its place in the file} */

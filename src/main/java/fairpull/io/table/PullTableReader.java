@@ -59,7 +59,7 @@ public final class PullTableReader {
     static Delimiter delimiter(TextSource source) {
         Delimiter best = Delimiter.COMMA;
         long most = 0;
-        for (Delimiter delimiter : Delimiter.values()) {
+        for (Delimiter delimiter : Delimiter.CHARACTERS) {
             List<SampleRow> rows = Sample.of(source, delimiter).rows();
             long known = rows.isEmpty() ? 0 : TableHeader.known(rows.get(0).cells());
             if (known > most) {

@@ -54,6 +54,39 @@ final class Row {
         return new Cell(text, from, ends[index]);
     }
 
+    /** {@return whether the row has the cells of a row of the sample, whatever blanks and nameless cells stand round them} */
+    boolean isSame(Sample.SampleRow other) {
+        if (cells == 0 || !startsLike(other.cell(0))) {
+            return false;
+        }
+        for (int i = 0; i < Math.max(cells, other.cells().size()); i++) {
+            if (!cell(i).toString().strip().equals(other.cell(i).strip())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** {@return whether its first cell is all that the row holds, and holds text} */
+    boolean isTitle() {
+        int end = cells == 0 ? 0 : ends[0];
+        if (end == 0 || text[0] >= '0' && text[0] <= '9') {
+            return false;
+        }
+        for (int i = end; i < ends[cells - 1]; i++) {
+            if (text[i] > ' ') {
+                return false;
+            }
+        }
+        Cell first = new Cell(text, 0, end);
+        return NumberText.evidence(first) == NumberText.Evidence.TEXT && !NumberText.isBlank(first);
+    }
+
+    private boolean startsLike(String other) {
+        int length = ends[0];
+        return length == 0 ? other.isBlank() : text[0] <= ' ' || !other.isEmpty() && (other.charAt(0) <= ' ' || other.charAt(0) == text[0]);
+    }
+
     /** {@return whether no cell holds anything} */
     boolean isBlank() {
         for (int i = 0; i < (cells == 0 ? 0 : ends[cells - 1]); i++) {

@@ -35,6 +35,7 @@ final class Rows {
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .allowUnclosedQuote(false)
+                .trimWhitespacesAroundQuotes(source.blanksRoundQuotes())
                 .maxBufferSize(MAXIMUM_CELL)
                 .build(collector, source.open());
              CloseableIterator<Row> rows = reader.iterator()) {

@@ -4,6 +4,7 @@ import fairpull.domain.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The first rows of a file under one delimiter, from which its dialect is told.
@@ -31,12 +32,18 @@ record Sample(Delimiter delimiter, List<SampleRow> rows, boolean whole, Optional
 
         boolean isNumber(int index) {
             String cell = cell(index);
-            return !NumberText.isBlank(cell) && NumberText.evidence(cell) != NumberText.Evidence.TEXT;
+            return !NumberText.isBlank(cell) && (NumberText.evidence(cell) != NumberText.Evidence.TEXT || ClockText.isClock(cell));
         }
 
         /** {@return whether a cell says nothing about the table: it is no name, and what is below a name may be broken off or NaN} */
         boolean isBlank(int index) {
             return NumberText.isBlank(cell(index)) || NumberText.isNotFinite(cell(index));
+        }
+
+        /** {@return whether another row has the same cells} */
+        boolean isSame(SampleRow other) {
+            return usedCells() == other.usedCells()
+                    && IntStream.range(0, usedCells()).allMatch(index -> cell(index).strip().equals(other.cell(index).strip()));
         }
 
         /** {@return how many cells there are up to the last one that holds anything} */

@@ -90,7 +90,9 @@ final class Settlement {
         if (!found.column().isNumeric()) {
             throw new InputException(at(found), "the column holds no numbers", "choose another one for " + quantity.words());
         }
-        return new GuessedColumn(found.column(), Optional.of(quantity), unit, Evidence.NAME_AND_UNIT, "chosen by hand");
+        GuessedColumn chosen = new GuessedColumn(found.column(), Optional.of(quantity), unit, Evidence.NAME_AND_UNIT, "chosen by hand");
+        columns.replaceAll(column -> column == found ? chosen : column.without(quantity));
+        return chosen;
     }
 
     private GuessedColumn find(String named) {

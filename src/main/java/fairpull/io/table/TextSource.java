@@ -11,6 +11,10 @@ import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A file known to be text, with its encoding: the step from bytes to characters.
@@ -19,10 +23,15 @@ import java.nio.file.Path;
  * @param charset its encoding
  * @param markLength how many bytes its byte-order mark takes; 0 without one
  * @param lineEnded whether its last line has an end
+ * @param blanksRoundQuotes whether quotes in its first lines have blanks between them and the delimiter
+ * @param fixedWidth the columns of a table without delimiters, which are told apart when it is opened
  */
-record TextSource(Path file, Charset charset, int markLength, boolean lineEnded) {
+record TextSource(Path file, Charset charset, int markLength, boolean lineEnded, boolean blanksRoundQuotes,
+                  Optional<FixedWidth> fixedWidth) {
     /** The largest file that is read: 512 MB. */
     static final long MAXIMUM_BYTES = 512L << 20;
+    private static final int LOOKED_AT = 40;
+    private static final Pattern BLANK_BESIDE_QUOTE = Pattern.compile("(?:^|[,;\\t])[ \u00a0]+\"|\"[ \u00a0]+(?:[,;\\t]|$)");
 
     /**
      * Looks at a file.
@@ -33,7 +42,9 @@ record TextSource(Path file, Charset charset, int markLength, boolean lineEnded)
         try {
             checkSize(file);
             TextScan.Result scan = TextScan.of(file);
-            return new TextSource(file, scan.charset(), scan.markLength(), scan.lineEnded());
+            TextSource source = new TextSource(file, scan.charset(), scan.markLength(), scan.lineEnded(), false, Optional.empty());
+            return new TextSource(file, scan.charset(), scan.markLength(), scan.lineEnded(), source.hasBlanksRoundQuotes(),
+                    Optional.empty());
         } catch (IOException e) {
             throw unreadable(file, e);
         }
@@ -43,9 +54,34 @@ record TextSource(Path file, Charset charset, int markLength, boolean lineEnded)
     Reader open() throws IOException {
         InputStream bytes = Files.newInputStream(file);
         bytes.skipNBytes(markLength);
-        return new InputStreamReader(bytes, charset.newDecoder()
+        Reader plain = new InputStreamReader(bytes, charset.newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT));
+        return fixedWidth.isPresent() ? new FixedWidthReader(plain, fixedWidth.get(), file) : plain;
+    }
+
+    /** {@return the same text as a table of fixed columns} */
+    TextSource with(FixedWidth columns) {
+        return new TextSource(file, charset, markLength, lineEnded, false, Optional.of(columns));
+    }
+
+    /** {@return the first lines without their ends; what is longer than a cell may be is cut off} */
+    List<String> firstLines(int most) {
+        List<String> lines = new ArrayList<>();
+        try (LineCutter cutter = new LineCutter(open())) {
+            String line = cutter.next();
+            while (line != null && lines.size() < most) {
+                lines.add(line);
+                line = cutter.next();
+            }
+        } catch (IOException e) {
+            throw unreadable(file, e);
+        }
+        return lines;
+    }
+
+    private boolean hasBlanksRoundQuotes() {
+        return firstLines(LOOKED_AT).stream().anyMatch(line -> BLANK_BESIDE_QUOTE.matcher(line).find());
     }
 
     static InputException unreadable(Path file, IOException cause) {

@@ -127,7 +127,7 @@ class ColumnGuessTest {
         assertThat(question.oneLine()).contains("column Power: the unit of power is not named", "--column power=\"Power\":UNIT", "hp, PS");
         assertThat(ColumnGuess.mapping(export, choice("power=Power:hp"), Optional.empty()).columns())
                 .contains(new Mapping.Column(1, "Power", Quantity.POWER, Units.HORSEPOWER));
-        assertThat(Preview.of(export).questions()).singleElement().asString().contains("the unit of power");
+        assertThat(ColumnGuess.guess(export).questions().values()).singleElement().asString().contains("the unit of power");
     }
 
     @Test

@@ -97,6 +97,88 @@ class ExportShapesTest {
     }
 
     @Test
+    void longFormBecomesAColumnAChannel() {
+        ExportFile file = ExportFile.look(resource("long-form/log.csv"), Optional.empty());
+        Export export = file.table();
+
+        assertThat(file.pulls()).isEqualTo(1);
+        assertThat(export.columns()).extracting(ExportColumn::header).containsExactly("seconds", "Motordrehzahl", "Leistung", "Öltemperatur");
+        assertThat(export.columns().get(3).numbers()).isEqualTo(Samples.of(Double.NaN, 90, Double.NaN, Double.NaN));
+        Channels channels = channels(export);
+        assertNumbers(channels, Quantity.TIME, Units.SECOND, 0, 0.1, 0.2);
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 1800.5, 2210, 2654.25);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 31.25, 39.6875, 48.125);
+        assertThat(export.doubts()).anyMatch(doubt -> doubt.contains("interpolated"));
+    }
+
+    @Test
+    void channelsWithATimeOfTheirOwnAreBroughtOntoOneAndNothingIsExtrapolated() {
+        Export export = ExportReader.read(resource("own-time-columns/log.csv"));
+
+        assertThat(export.columns().get(2).numbers()).isEqualTo(Samples.of(Double.NaN, 50, 70, Double.NaN, Double.NaN));
+        Channels channels = channels(export);
+        assertNumbers(channels, Quantity.TIME, Units.SECOND, 0.5, 1);
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 2100, 2200);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 50, 70);
+        assertNumbers(channels, Quantity.TORQUE, Units.NEWTON_METRE, 205, 220);
+        assertThat(export.doubts()).singleElement().asString().contains("“Power (kW)”, “Torque (N·m)” have another time column");
+    }
+
+    @Test
+    void emptyUnitsAndBlankCells() {
+        Export export = ExportReader.read(resource("wide-logger/log.csv"));
+
+        assertThat(export.columns()).hasSize(9);
+        Channels channels = channels(export);
+        assertNumbers(channels, Quantity.TIME, Units.SECOND, 0, 0.04, 0.08);
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 2000, 2020, 2040);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 40.5, 41.5, 42.5);
+    }
+
+    @Test
+    void proseThenColumnsOfFixedWidth() {
+        Export export = ExportReader.read(resource("fixed-width/run.txt"));
+
+        assertThat(export.dialect()).isEqualTo(new Dialect(StandardCharsets.UTF_8, false, Delimiter.BLANKS, DecimalMark.POINT, 4,
+                OptionalInt.of(5)));
+        assertThat(export.columns()).extracting(ExportColumn::header).containsExactly("Engine speed", "Power", "Torque", "Oil");
+        assertThat(export.columns().get(3).numbers()).isEqualTo(Samples.of(90, Double.NaN, 95));
+        Channels channels = channels(export);
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 2000, 10000);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 40.5, 100.5);
+        assertNumbers(channels, Quantity.TORQUE, Units.NEWTON_METRE, 193.4, 92);
+    }
+
+    @Test
+    void wordsPartedByBlanks() {
+        Channels channels = channels(ExportReader.read(resource("fixed-width/words.txt")));
+
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 900, 2000, 10000);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 1, 50.5, 150.25);
+        assertNumbers(channels, Quantity.TORQUE, Units.NEWTON_METRE, 12.5, 200, 7);
+    }
+
+    @Test
+    void blanksRoundCommasAndQuotes() {
+        Channels channels = channels(ExportReader.read(resource("blanks-round-quotes/pull.csv")));
+        assertNumbers(channels, Quantity.TIME, Units.SECOND, 0, 0, 1);
+        assertNumbers(channels, Quantity.ENGINE_SPEED, Units.RPM, 2000, 2100, 2200);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 50.5, 51.25, 52);
+
+        Channels plain = channels(ExportReader.read(resource("blanks-round-quotes/plain.csv")));
+        assertNumbers(plain, Quantity.ENGINE_SPEED, Units.RPM, 2000, 2500);
+        assertNumbers(plain, Quantity.POWER, Units.KILOWATT, 50.5, 60.5);
+    }
+
+    @Test
+    void timesOfDayArePastMidnightInOrder() {
+        Channels channels = channels(ExportReader.read(resource("clock-times/night.csv")));
+
+        assertNumbers(channels, Quantity.TIME, Units.SECOND, 86399.25, 86399.75, 86400.5);
+        assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 50.5, 55.5, 60.5);
+    }
+
+    @Test
     void filesOfOneHeaderHaveOneFingerprint() {
         String one = ExportReader.read(resource("time-based/pull.csv")).fingerprint();
 

@@ -12,11 +12,14 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,18 +27,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whatever a file holds, it is read or refused with place and remedy; nothing else ever happens. */
 class HostileInputTest {
-    private static final int RANDOM_FILES = 5_000;
-    private static final int SPOILT_FILES = 5_000;
+    private static final int SOME = 2_500;
+    private static final int MANY = 50_000;
     private static final String SYMBOLS = "0123456789.,;\t\"\r\n-+eE \u00b5\u00b0()[]AB%rpm";
 
     @TempDir
     private Path folder;
 
     @Test
-    void randomBytesAreReadOrRefused() throws IOException {
-        SplittableRandom random = new SplittableRandom(1);
+    void randomAndSpoiltFilesAreReadOrRefused() throws IOException {
+        randomBytes(SOME, 1);
+        spoiltFiles(SOME, 2);
+    }
+
+    @Test
+    @Tag("slow")
+    void aHundredThousandRandomAndSpoiltFilesAreReadOrRefused() throws IOException {
+        randomBytes(MANY, 3);
+        spoiltFiles(MANY, 4);
+    }
+
+    private void randomBytes(int files, long seed) throws IOException {
+        SplittableRandom random = new SplittableRandom(seed);
         int read = 0;
-        for (int i = 0; i < RANDOM_FILES; i++) {
+        for (int i = 0; i < files; i++) {
             byte[] bytes = new byte[random.nextInt(200)];
             if (i % 2 == 0) {
                 random.nextBytes(bytes);
@@ -44,18 +59,17 @@ class HostileInputTest {
             }
             read += readOrRefused(bytes) ? 1 : 0;
         }
-        assertThat(read).isLessThan(RANDOM_FILES / 2);
+        assertThat(read).isLessThan(files / 2);
     }
 
-    @Test
-    void spoiltFilesAreReadOrRefused() throws IOException {
-        SplittableRandom random = new SplittableRandom(2);
-        List<byte[]> sound = List.of(
-                Files.readAllBytes(ExportShapesTest.resource("time-based/pull.csv")),
-                Files.readAllBytes(ExportShapesTest.resource("quoted-decimal-commas/lauf.csv")),
-                Files.readAllBytes(ExportShapesTest.resource("preamble-and-unit-row/run.csv")),
-                "install,part,pull,minutes,value\n1,A,1,0,1.5\n2,B,1,9.5,2.5\n".getBytes(StandardCharsets.UTF_16));
-        for (int i = 0; i < SPOILT_FILES; i++) {
+    private void spoiltFiles(int files, long seed) throws IOException {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<byte[]> sound = new ArrayList<>();
+        sound.add("install,part,pull,minutes,value\n1,A,1,0,1.5\n2,B,1,9.5,2.5\n".getBytes(StandardCharsets.UTF_16));
+        for (Path shape : shapes()) {
+            sound.add(Files.readAllBytes(shape));
+        }
+        for (int i = 0; i < files; i++) {
             byte[] bytes = sound.get(i % sound.size()).clone();
             for (int change = random.nextInt(4); change > 0; change--) {
                 bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
@@ -66,9 +80,9 @@ class HostileInputTest {
 
     @Test
     void everyTruncationOfASoundFileIsReadOrRefused() throws IOException {
-        for (String name : List.of("time-based/pull.csv", "latin-1-mixed-line-ends/pull.csv", "preamble-and-unit-row/run.csv")) {
-            byte[] sound = Files.readAllBytes(ExportShapesTest.resource(name));
-            int rows = ExportReader.read(ExportShapesTest.resource(name)).rows();
+        for (Path shape : shapes()) {
+            byte[] sound = Files.readAllBytes(shape);
+            int rows = ExportReader.read(shape).rows();
             for (int length = 0; length < sound.length; length++) {
                 if (readOrRefused(Arrays.copyOf(sound, length))) {
                     assertThat(ExportReader.read(folder.resolve("file.csv")).rows()).isLessThanOrEqualTo(rows);
@@ -157,14 +171,23 @@ class HostileInputTest {
                 .contains("line 2: a quote is not closed");
     }
 
+    private static List<Path> shapes() throws IOException {
+        try (Stream<Path> files = Files.walk(ExportShapesTest.resource("time-based").getParent())) {
+            return files.filter(file -> Files.isRegularFile(file) && !file.endsWith("README.md")).sorted().toList();
+        }
+    }
+
     private boolean readOrRefused(byte[] bytes) throws IOException {
         Path file = Files.write(folder.resolve("file.csv"), bytes);
         boolean read = false;
         try {
             Export export = ExportReader.read(file);
-            Preview.of(export);
+            Preview.of(ExportFile.look(file, Optional.empty()), Map.of());
             read = true;
-            MappedExport.channels(export, ColumnGuess.mapping(export, Map.of(), Optional.empty()));
+            ExportFile whole = ExportFile.look(file, Optional.empty());
+            for (int pull = 1; pull <= whole.pulls(); pull++) {
+                MappedExport.channels(whole.pull(pull), ColumnGuess.mapping(whole.sample(), Map.of(), Optional.empty()));
+            }
         } catch (InputException refusal) {
             assertThat(refusal.remedy()).isNotBlank();
             assertThat(refusal.place().file()).isEqualTo(file.toString());
