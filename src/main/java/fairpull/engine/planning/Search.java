@@ -65,10 +65,11 @@ public final class Search {
     }
 
     private Optional<SearchAnswer> run(DoubleConsumer progress, BooleanSupplier goOn) {
-        List<Day> allowed = days(goOn);
-        if (!goOn.getAsBoolean()) {
-            return Optional.empty();
-        }
+        Optional<List<Day>> laidOut = days(goOn);
+        return laidOut.isEmpty() ? Optional.empty() : frontOf(laidOut.get(), progress, goOn);
+    }
+
+    private Optional<SearchAnswer> frontOf(List<Day> allowed, DoubleConsumer progress, BooleanSupplier goOn) {
         List<Day> affordable = allowed.stream().filter(this::isAffordable)
                 .sorted(Comparator.comparingDouble(Day::minutes)).toList();
         for (int i = 0; i < affordable.size(); i++) {
@@ -86,15 +87,18 @@ public final class Search {
                 .map(Day::cost).map(OptionalDouble::of).orElse(OptionalDouble.empty())));
     }
 
-    /** All days, or those made until told to stop. */
-    private List<Day> days(BooleanSupplier goOn) {
+    /** All days; empty where told to stop before all were laid out. */
+    private Optional<List<Day>> days(BooleanSupplier goOn) {
         OrderClasses.Gathered orders = OrderClasses.within(question.space(), question.asked().drift(), hasBreaks());
         Range pulls = question.space().pulls();
         Range warmUps = question.space().warmUps();
         daysTried = orders.orders() * (pulls.most() - pulls.least() + 1) * (warmUps.most() - warmUps.least() + 1);
         List<Day> days = new ArrayList<>();
         for (int warm = warmUps.least(); warm <= warmUps.most(); warm++) {
-            for (int counted = pulls.least(); counted <= pulls.most() && goOn.getAsBoolean(); counted++) {
+            for (int counted = pulls.least(); counted <= pulls.most(); counted++) {
+                if (!goOn.getAsBoolean()) {
+                    return Optional.empty();
+                }
                 double[] minutes = minutes(counted, warm);
                 for (OrderShape order : orders.preferred()) {
                     int installs = order.letters().length();
@@ -103,7 +107,7 @@ public final class Search {
                 }
             }
         }
-        return days;
+        return Optional.of(days);
     }
 
     /** Breaks part the installs unequally. */
