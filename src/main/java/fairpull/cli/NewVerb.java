@@ -70,6 +70,10 @@ final class NewVerb extends Verb {
     @Option(names = "--covariate", paramLabel = "CONDITION", description = "A condition whose slope is taken out, such as intake-air.")
     private List<String> covariates = List.of();
 
+    @Option(names = "--bandwidth", paramLabel = "RPM", description = "The bandwidth that curves over engine speed are smoothed to; a rig "
+            + "record matches only with the same.")
+    private String bandwidth;
+
     @Option(names = "--rig", defaultValue = "roller-brake", paramLabel = "KIND",
             description = "roller-inertia, roller-brake, hub, engine-bench, road or strip; default ${DEFAULT-VALUE}.")
     private String rig;
@@ -92,7 +96,7 @@ final class NewVerb extends Verb {
                 .map(name -> JudgingOptions.constant("--covariate", name, Condition.values())).toList();
         NewPlan.Asked asked = new NewPlan.Asked(partA, partB, measure, further,
                 JudgingOptions.constant("--correction", correction, Correction.values()), expected, worthwhile, judging.sides(),
-                judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions);
+                judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions, bandwidth);
         NewPlan.RigTyped typedRig = new NewPlan.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
                 scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf, scatter.records, scatter.startingGuess);
         String name = title == null ? nameOf(folder) : title;
@@ -124,7 +128,7 @@ final class NewVerb extends Verb {
         private String pullDf;
 
         @Option(names = "--record", paramLabel = "FOLDER", description = "Take both scatters from the rig record in this folder that "
-                + "matches rig name, measure, correction and straps (see `fairpull rig`); needs --expected.")
+                + "matches rig name, measure, correction, bandwidth and straps (see `fairpull rig`); needs --expected.")
         private Path records;
 
         @Option(names = "--starting-guess", description = "Take a labelled guess where no record is given or none matches: pull 0.7%% "

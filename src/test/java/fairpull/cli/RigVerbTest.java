@@ -51,6 +51,31 @@ class RigVerbTest {
     }
 
     @Test
+    void aRecordOfSmoothedCurvesMatchesAPlanOfTheSameBandwidthOnly() {
+        add(COMPUTED.resolve("balanced-6x3x4.csv"), "--restrapped", "--bandwidth", "100rpm").succeeded();
+        List<Object> words = List.of("--expected", "200hp", "--rig-name", "rollers 1", "--record", records());
+
+        plan(words.toArray()).refused(3, "no rig record matches", "curves as exported", "another bandwidth (bandwidth 100");
+        plan(with(words, "--bandwidth", "150rpm")).refused(3, "another bandwidth");
+        plan(with(words, "--bandwidth", "0")).refused(2, "--bandwidth", "above 0");
+
+        assertThat(plan(with(words, "--bandwidth", "100")).succeeded().words()).contains("Rig record used", "bandwidth 100 rpm");
+        Path test = folder.resolve("test");
+        assertThat(SmallTest.read(test.resolve("plan.json"))).contains("\"curve\"").doesNotContain("\"grid\"");
+        assertThat(Run.of("check", test).words()).contains("Curves over engine speed: bandwidth 100 rpm.");
+        Run.of("seal", test).succeeded();
+        Run.of("amend", test, "--set", "curve.bandwidthRadPerS=120rpm", "--because", "agreed").succeeded();
+        assertThat(Run.of("check", test).words()).contains("bandwidth 120 rpm");
+    }
+
+    @Test
+    void aValueThatIsNotReadOffACurveHasNoBandwidth() {
+        Path table = COMPUTED.resolve("balanced-6x3x4.csv");
+        Run.of("rig", "add", table, "--records", records(), "--name", "strip", "--measure", "typed trap speed in mph", "--level", "190mph",
+                "--restrapped", "--bandwidth", "100").refused(2, "--bandwidth", "leave it out");
+    }
+
+    @Test
     void noOtherRecordIsTakenSilently() throws IOException {
         add(COMPUTED.resolve("balanced-6x3x4.csv"), "--restrapped").succeeded();
         List<List<Object>> others = List.of(List.of("--straps-stay"), List.of("--correction", "sae-j1349"), List.of("--rig-name", "rollers 2"));
@@ -219,6 +244,10 @@ class RigVerbTest {
                 "--level", "190hp"));
         words.addAll(List.of(more));
         return Run.of(words.toArray());
+    }
+
+    private static Object[] with(List<Object> words, Object... more) {
+        return Stream.concat(words.stream(), Stream.of(more)).toArray();
     }
 
     private Run plan(Object... more) {

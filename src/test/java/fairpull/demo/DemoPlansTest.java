@@ -1,6 +1,7 @@
 package fairpull.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -67,6 +68,18 @@ class DemoPlansTest {
         String canonical = PlanJson.canonical(PlanJson.read(withHours, "plan.json"));
         assertThat(canonical).contains("\"hours\":{\"breaks\":[{\"lengthS\":2700,\"start\":\"12:30\"}],\"end\":\"17:00\",\"start\":\"09:00\"}");
         assertThat(PlanJson.canonical(PlanJson.read(canonical, "plan.json"))).isEqualTo(canonical);
+    }
+
+    @Test
+    void curveSettingsAreValidByTheSchemaAndReadBack() throws IOException {
+        String plan = Files.readString(PLANS.resolve("electric-pump/plan.json"));
+        String curve = "\"curve\":{\"bandwidthRadPerS\":10,\"grid\":{\"fromRadPerS\":300,\"stepRadPerS\":5,\"toRadPerS\":600}}";
+        String smoothed = plan.replaceFirst("\\{", "{" + curve + ",");
+
+        assertThat(PlanSchema.errors(smoothed)).isEmpty();
+        assertThat(PlanSchema.errors(smoothed.replace("\"bandwidthRadPerS\":10", "\"bandwidthRadPerS\":0"))).isNotEmpty();
+        assertThat(PlanJson.canonical(PlanJson.read(smoothed, "plan.json"))).contains(curve);
+        assertThatThrownBy(() -> PlanJson.read(smoothed.replace(":600", ":301"), "plan.json")).hasMessageContaining("room for one step");
     }
 
     @Test

@@ -4,6 +4,7 @@ import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
@@ -16,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -52,10 +54,11 @@ public final class NewPlan {
      * @param claims gains to be checked, as typed
      * @param drift how drift is modelled
      * @param covariates conditions whose slope is taken out
+     * @param bandwidth the bandwidth to which curves are smoothed
      */
     public record Asked(String partA, String partB, String measure, List<String> further, Correction correction, String expected,
             String worthwhile, Sides sides, double errorRate, double powerWanted, List<String> claims, Drift drift,
-            List<Condition> covariates) {
+            List<Condition> covariates, String bandwidth) {
     }
 
     /**
@@ -127,15 +130,20 @@ public final class NewPlan {
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Typed.levelSi("--expected", asked.expected(), deciding));
             Typed typed = new Typed(deciding, expected);
-            PlanScatter scatter = PlanScatter.of(request.rig(), deciding, expected, !request.order().strapsStay());
+            OptionalDouble bandwidth = Typed.bandwidth("--bandwidth", asked.bandwidth());
+            PlanScatter scatter = PlanScatter.of(request.rig(), deciding, expected, bandwidth, !request.order().strapsStay());
             Rig rig = rig(request.rig(), scatter);
             Plan plan = new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
-                    StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()));
+                    StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()), curve(bandwidth));
             return new Made(plan, scatter.said());
         } catch (IllegalArgumentException contradiction) {
             throw new UsageException("plan", contradiction.getMessage());
         }
+    }
+
+    private static Optional<CurveSettings> curve(OptionalDouble bandwidth) {
+        return bandwidth.isPresent() ? Optional.of(new CurveSettings(bandwidth.getAsDouble())) : Optional.empty();
     }
 
     private static Question question(Asked asked, Measure deciding, OptionalDouble expected, Typed typed) {

@@ -27,7 +27,8 @@ import java.util.OptionalDouble;
  */
 record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String> said) {
     /** {@return the figures that a request names: a matching record, a starting guess, or what was typed in} */
-    static PlanScatter of(NewPlan.RigTyped rig, Measure deciding, OptionalDouble levelSi, boolean unstrapped) throws IOException {
+    static PlanScatter of(NewPlan.RigTyped rig, Measure deciding, OptionalDouble levelSi, OptionalDouble bandwidthRadPerS,
+            boolean unstrapped) throws IOException {
         boolean asked = rig.records() != null || rig.startingGuess();
         if (!asked) {
             Typed typed = new Typed(deciding, levelSi);
@@ -38,7 +39,8 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         refuseTyped(option, rig);
         double level = levelSi.orElseThrow(() -> new UsageException(option,
                 "its figures are percentages of the level; give --expected, such as --expected 190hp"));
-        return rig.records() != null ? recorded(rig, deciding, level, unstrapped) : guessed(rig, deciding, level);
+        return rig.records() == null ? guessed(rig, deciding, level)
+                : recorded(rig, RigKey.of(rig.name(), deciding, bandwidthRadPerS, unstrapped), deciding, level);
     }
 
     private static void refuseTyped(String option, NewPlan.RigTyped rig) {
@@ -49,8 +51,7 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         }
     }
 
-    private static PlanScatter recorded(NewPlan.RigTyped rig, Measure deciding, double level, boolean unstrapped) throws IOException {
-        RigKey key = RigKey.of(rig.name(), deciding, OptionalDouble.empty(), unstrapped);
+    private static PlanScatter recorded(NewPlan.RigTyped rig, RigKey key, Measure deciding, double level) throws IOException {
         List<RigRecord> records = RecordFolder.open(rig.records()).records();
         Optional<RigEvidence> found = RigSummary.matching(key, records);
         if (found.isPresent()) {

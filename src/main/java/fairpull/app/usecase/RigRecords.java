@@ -14,9 +14,6 @@ import fairpull.domain.rig.Baseline;
 import fairpull.domain.rig.RigEvidence;
 import fairpull.domain.rig.RigKey;
 import fairpull.domain.rig.RigRecord;
-import fairpull.domain.unit.Amount;
-import fairpull.domain.unit.Quantity;
-import fairpull.domain.unit.Units;
 import fairpull.engine.rig.BaselineScatter;
 import fairpull.engine.rig.RigSummary;
 import fairpull.io.folder.AtomicWrite;
@@ -62,7 +59,11 @@ public final class RigRecords {
     public static Answer addTable(Path table, Path records, Key typed, OffsetDateTime now) throws IOException {
         Measure measure = MeasureText.parse(typed.measure(), typed.correction());
         double levelSi = Typed.levelSi("--level", typed.level(), measure);
-        RigKey key = key(typed.rig(), measure, typed.bandwidth(), typed.unstrapped());
+        OptionalDouble bandwidth = Typed.bandwidth("--bandwidth", typed.bandwidth());
+        if (bandwidth.isPresent() && !measure.definition().isReadOffCurve()) {
+            throw new UsageException("--bandwidth", "a measure that is not read off a curve over engine speed has none; leave it out");
+        }
+        RigKey key = key(typed.rig(), measure, bandwidth, typed.unstrapped());
         return add(new Source(table.getFileName().toString(), BaselineReader.read(table)), records, key, measure, levelSi, now);
     }
 
@@ -74,7 +75,7 @@ public final class RigRecords {
         Measure measure = plan.question().deciding();
         OptionalDouble levelSi = level == null ? plan.question().expectedLevelSi()
                 : OptionalDouble.of(Typed.levelSi("--level", level, measure));
-        RigKey key = key(plan.rig().name(), measure, null, unstrapped(plan));
+        RigKey key = key(plan.rig().name(), measure, plan.bandwidthRadPerS(), unstrapped(plan));
         return add(new Source(plan.title(), baseline(evidence)), records, key, measure, levelSi.orElseThrow(() -> new UsageException(
                 "--level", "is missing, and the plan names no expected level; give the level that scatter is relative to")), now);
     }
@@ -125,19 +126,12 @@ public final class RigRecords {
                 .map(start -> start.toLocalDate().toString()).findFirst();
     }
 
-    private static RigKey key(String rig, Measure measure, String bandwidth, boolean unstrapped) {
+    private static RigKey key(String rig, Measure measure, OptionalDouble bandwidthRadPerS, boolean unstrapped) {
         try {
-            return RigKey.of(rig, measure, bandwidth == null ? OptionalDouble.empty() : bandwidth(bandwidth), unstrapped);
+            return RigKey.of(rig, measure, bandwidthRadPerS, unstrapped);
         } catch (IllegalArgumentException refused) {
             throw new UsageException("--name", refused.getMessage());
         }
-    }
-
-    private static OptionalDouble bandwidth(String text) {
-        Amount amount = Amount.parse(text).filter(typed -> typed.value() > 0 && (typed.isBare()
-                || typed.unit().quantity() == Quantity.ENGINE_SPEED)).orElseThrow(() -> new UsageException("--bandwidth",
-                "expected an engine speed above 0, such as 100rpm; found “" + text + "”"));
-        return OptionalDouble.of(amount.isBare() ? Units.RPM.differenceToSi(amount.value()) : amount.differenceSi());
     }
 
     private static Answer add(Source source, Path records, RigKey key, Measure measure, double levelSi, OffsetDateTime now)

@@ -2,7 +2,6 @@ package fairpull.app.usecase;
 
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Plan;
-import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.report.write.Paper;
@@ -37,14 +36,9 @@ public record SheetRequest(String paper, String units, String date, String start
     /** {@return the plan with the start of every day that was typed; its own where none was} */
     Plan starting(Plan plan) {
         return parsed("--start", start, text -> LocalTime.parse(text, CLOCK), "a time of day such as 9:00")
-                .map(time -> withSequence(plan, plan.sequence().withLabelled(plan.sequence().sessions().stream()
+                .map(time -> plan.with(plan.sequence().withLabelled(plan.sequence().sessions().stream()
                         .map(session -> session.with(hours(session, time))).toList())))
                 .orElse(plan);
-    }
-
-    private static Plan withSequence(Plan plan, Sequence sequence) {
-        return new Plan(plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), sequence, plan.gates(), plan.checklist(),
-                plan.looks());
     }
 
     private static Hours hours(Session session, LocalTime time) {

@@ -81,6 +81,17 @@ final class Typed {
         return amount.isBare() ? Units.MINUTE.toSi(amount.value()) : amount.si();
     }
 
+    /** {@return a bandwidth of engine speed in rad/s: a bare number means 1/min; empty where none is given} */
+    static OptionalDouble bandwidth(String option, String text) {
+        if (text == null) {
+            return OptionalDouble.empty();
+        }
+        Amount amount = Amount.parse(text).filter(typed -> typed.value() > 0 && !Double.isInfinite(typed.value())
+                && (typed.isBare() || typed.unit().quantity() == Quantity.ENGINE_SPEED)).orElseThrow(() -> new UsageException(option,
+                "expected an engine speed above 0, such as 100rpm; found “" + text + "”"));
+        return OptionalDouble.of(amount.isBare() ? Units.RPM.differenceToSi(amount.value()) : amount.differenceSi());
+    }
+
     private static Amount amount(String option, String text) {
         return Amount.parse(text).orElseThrow(() -> new UsageException(option, "expected a number with its unit, found “" + text + "”"));
     }

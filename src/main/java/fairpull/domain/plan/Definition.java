@@ -13,6 +13,11 @@ public sealed interface Definition {
     /** {@return the channels of an export that the value is read from; none where it is typed by hand} */
     Set<Quantity> channels();
 
+    /** {@return whether the value is read off a curve over engine speed, and so depends on how the curve was smoothed} */
+    default boolean isReadOffCurve() {
+        return channels().contains(Quantity.ENGINE_SPEED) && quantity() != Quantity.TIME;
+    }
+
     /** {@return what {@code cases} makes of this definition} */
     <R> R match(Cases<R> cases);
 

@@ -3,6 +3,7 @@ package fairpull.domain.plan;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A test as it is planned and sealed.
@@ -16,9 +17,10 @@ import java.util.Optional;
  * @param gates conditions before a pull
  * @param checklist what is ticked off on the day
  * @param looks when the data are looked at before the end; empty where only at the end
+ * @param curve how pulls become curves over engine speed; empty where they are taken as exported
  */
 public record Plan(String title, String remark, Question question, Analysis analysis, Rig rig, Sequence sequence, List<Gate> gates,
-        List<String> checklist, Optional<Looks> looks) {
+        List<String> checklist, Optional<Looks> looks, Optional<CurveSettings> curve) {
     public Plan {
         Checks.named("a plan", title);
         Objects.requireNonNull(remark, "remark");
@@ -28,13 +30,24 @@ public record Plan(String title, String remark, Question question, Analysis anal
         Objects.requireNonNull(sequence, "sequence");
         gates = List.copyOf(gates);
         checklist = List.copyOf(checklist);
+        Objects.requireNonNull(curve, "curve");
         looks.ifPresent(planned -> planned.requireFit(sequence.letters()));
     }
 
-    /** A plan that is looked at once, at the end. */
+    /** A plan that is looked at once, at the end, with curves as exported. */
     public Plan(String title, String remark, Question question, Analysis analysis, Rig rig, Sequence sequence, List<Gate> gates,
             List<String> checklist) {
-        this(title, remark, question, analysis, rig, sequence, gates, checklist, Optional.empty());
+        this(title, remark, question, analysis, rig, sequence, gates, checklist, Optional.empty(), Optional.empty());
+    }
+
+    /** {@return the bandwidth to which curves are smoothed; empty where they are taken as exported} */
+    public OptionalDouble bandwidthRadPerS() {
+        return curve.map(CurveSettings::bandwidthRadPerS).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    /** {@return the same plan with another sequence} */
+    public Plan with(Sequence other) {
+        return new Plan(title, remark, question, analysis, rig, other, gates, checklist, looks, curve);
     }
 
     /** {@return the same plan under another title} */

@@ -49,10 +49,11 @@ public record RigKey(String rig, Definition definition, String typedName, Correc
         });
     }
 
-    /** {@return the key of a measure on a rig} */
+    /** {@return the key of a measure on a rig; a measure that is not read off a curve has no bandwidth} */
     public static RigKey of(String rig, Measure measure, OptionalDouble bandwidthRadPerS, boolean unstrapped) {
         String typed = measure.definition() instanceof Definition.Typed ? measure.name().strip() : "";
-        return new RigKey(rig.strip(), measure.definition(), typed, measure.correction(), bandwidthRadPerS, unstrapped);
+        return new RigKey(rig.strip(), measure.definition(), typed, measure.correction(),
+                measure.definition().isReadOffCurve() ? bandwidthRadPerS : OptionalDouble.empty(), unstrapped);
     }
 
     /** {@return the parts in which this key differs from another; the case of letters in names does not matter} */

@@ -32,6 +32,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Hours;
@@ -63,6 +64,7 @@ final class Mapper {
             .addMixIn(Gate.Limit.class, LimitKinds.class)
             .addMixIn(LogEntry.class, EntryKinds.class)
             .addMixIn(Session.class, SessionFields.class)
+            .addMixIn(CurveSettings.class, CurveFields.class)
             .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -211,6 +213,11 @@ final class Mapper {
     private interface SessionFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<Hours> hours();
+    }
+
+    private interface CurveFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<CurveSettings.Grid> grid();
     }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

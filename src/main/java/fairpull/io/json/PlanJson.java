@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Analysis;
+import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
@@ -28,22 +29,24 @@ public final class PlanJson {
     public static final int SCHEMA_VERSION = 1;
 
     /** Fields that a plan may get later; where they do not belong they are refused as any unknown field is. */
-    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours");
+    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve");
 
     private PlanJson() {
     }
 
     private record PlanFile(int schemaVersion, String title, String remark, Question question, Analysis analysis, Rig rig,
             Sequence sequence, List<Gate> gates, List<String> checklist,
-            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Looks> looks) {
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Looks> looks,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<CurveSettings> curve) {
         /** What a plan refuses is refused while the file is read, so that its line is known. */
         PlanFile {
             looks = looks == null ? Optional.empty() : looks;
-            new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks);
+            curve = curve == null ? Optional.empty() : curve;
+            new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks, curve);
         }
 
         Plan plan() {
-            return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks);
+            return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks, curve);
         }
     }
 
@@ -160,6 +163,6 @@ public final class PlanJson {
 
     private static PlanFile file(Plan plan) {
         return new PlanFile(SCHEMA_VERSION, plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), plan.sequence(),
-                plan.gates(), plan.checklist(), plan.looks());
+                plan.gates(), plan.checklist(), plan.looks(), plan.curve());
     }
 }

@@ -15,6 +15,7 @@ import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** What was planned, in words. */
 public final class PlanWords {
@@ -32,9 +33,17 @@ public final class PlanWords {
         question.worthwhileGainSi().ifPresent(gain -> text.append("Worthwhile gain: ")
                 .append(Numbers.given(deciding.unit().differenceFromSi(gain), deciding.unit().symbol())).append(". "));
         plan.looks().ifPresent(looks -> text.append(LookWords.planned(looks, question.errorRate())).append(' '));
+        plan.bandwidthRadPerS().ifPresent(width -> text.append("Curves over engine speed: ").append(bandwidth(plan.bandwidthRadPerS()))
+                .append(". "));
         return text.append("Order ").append(plan.sequence().letters()).append(", ").append(counted(plan)).append(" counted pulls, on ")
                 .append(plan.rig().name()).append(" (").append(kind(plan.rig().kind())).append("). Drift modelled: ")
                 .append(plan.analysis().drift().name().toLowerCase(Locale.ROOT)).append('.').toString();
+    }
+
+    /** {@return the bandwidth to which curves are smoothed, in words} */
+    static String bandwidth(OptionalDouble radPerS) {
+        return radPerS.isPresent() ? "bandwidth " + Numbers.given(Units.RPM.differenceFromSi(radPerS.getAsDouble()), "rpm")
+                : "curves as exported";
     }
 
     private static int counted(Plan plan) {

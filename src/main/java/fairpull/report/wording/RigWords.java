@@ -10,7 +10,6 @@ import fairpull.domain.rig.RigEvidence.Pooled;
 import fairpull.domain.rig.RigKey;
 import fairpull.domain.rig.RigRecord;
 import fairpull.domain.unit.Unit;
-import fairpull.domain.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,20 +26,14 @@ public final class RigWords {
 
     /** {@return what a record holds for} */
     public static String key(RigKey key) {
-        return key.rig() + ": " + measure(key) + "; " + PlanWords.correction(key.correction()) + "; " + bandwidth(key) + "; "
-                + straps(key.unstrapped());
+        return key.rig() + ": " + measure(key) + "; " + PlanWords.correction(key.correction()) + "; "
+                + PlanWords.bandwidth(key.bandwidthRadPerS()) + "; " + straps(key.unstrapped());
     }
 
     /** {@return the kind of measure of a key, with its band} */
     public static String measure(RigKey key) {
         return key.definition() instanceof Definition.Typed ? key.typedName() + ", read off and typed in"
                 : PlanWords.definition(key.definition());
-    }
-
-    private static String bandwidth(RigKey key) {
-        return key.bandwidthRadPerS().isPresent()
-                ? "bandwidth " + Numbers.given(Units.RPM.differenceFromSi(key.bandwidthRadPerS().getAsDouble()), "rpm")
-                : "curves as exported";
     }
 
     /** {@return what a refit meant} */
@@ -54,7 +47,7 @@ public final class RigWords {
             case RIG -> "another rig (“" + key.rig() + "”)";
             case MEASURE -> "another measure (" + measure(key) + ")";
             case CORRECTION -> "another correction (" + PlanWords.correction(key.correction()) + ")";
-            case BANDWIDTH -> "another bandwidth (" + bandwidth(key) + ")";
+            case BANDWIDTH -> "another bandwidth (" + PlanWords.bandwidth(key.bandwidthRadPerS()) + ")";
             case STRAPS -> "other straps (" + straps(key.unstrapped()) + ")";
         };
     }

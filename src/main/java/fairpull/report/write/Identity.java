@@ -53,7 +53,7 @@ final class Identity {
                 .map(session -> session.named(sessions.get(session.name()))).toList(), order.origin(), order.seed(),
                 order.pullIntervalS(), order.swapS(), order.setUpS());
         return new Plan("A back-to-back test", invented(plan.remark()), question, plan.analysis(), rig, sequence, plan.gates(), List.of(),
-                plan.looks());
+                plan.looks(), plan.curve());
     }
 
     /** That data are invented is no identity, and must never be lost. */

@@ -90,7 +90,7 @@ class DayReviewTest {
     void aChangeThatLosesThePlaceOfALookIsNotOffered() {
         Plan plain = plan("ABABA", "13:25", true);
         Plan looking = new Plan(plain.title(), plain.remark(), plain.question(), plain.analysis(), plain.rig(), plain.sequence(),
-                plain.gates(), plain.checklist(), Optional.of(new Looks(Looks.Spending.POCOCK, List.of(3, 5))));
+                plain.gates(), plain.checklist(), Optional.of(new Looks(Looks.Spending.POCOCK, List.of(3, 5))), plain.curve());
 
         assertThat(changed(DayReview.of(plain))).containsKey(Kind.FEWER_INSTALLS);
         assertThat(changed(DayReview.of(looking))).doesNotContainKey(Kind.FEWER_INSTALLS).containsKey(Kind.FEWER_PULLS);
@@ -116,7 +116,7 @@ class DayReviewTest {
         Plan plan = plan("ABABA", "13:25", true);
         Hours hours = plan.sequence().sessions().get(0).hours().orElseThrow();
         Hours withBreak = new Hours(hours.start(), Optional.empty(), List.of(new Break(LocalTime.of(12, 0), 2700)));
-        Plan paused = with(plan, plan.sequence().withLabelled(List.of(plan.sequence().sessions().get(0).with(withBreak))));
+        Plan paused = plan.with(plan.sequence().withLabelled(List.of(plan.sequence().sessions().get(0).with(withBreak))));
 
         assertThat(Sizing.size(PlanSizing.question(plan).orElseThrow()).minutes()).isEqualTo(285);
         assertThat(Sizing.size(PlanSizing.question(paused).orElseThrow()).minutes())
@@ -155,9 +155,5 @@ class DayReviewTest {
 
     private static Optional<Scatter> scatter(boolean known, double watts) {
         return known ? Optional.of(new Scatter(watts, 0, Scatter.Origin.TYPED_IN)) : Optional.empty();
-    }
-
-    private static Plan with(Plan plan, Sequence sequence) {
-        return new Plan(plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), sequence, plan.gates(), plan.checklist());
     }
 }

@@ -212,9 +212,8 @@ class RunSheetTest {
     }
 
     private static Plan withHours(Plan plan, Hours hours) {
-        return new Plan(plan.title(), plan.remark(), plan.question(), plan.analysis(), plan.rig(), plan.sequence()
-                .withLabelled(plan.sequence().sessions().stream().map(session -> session.with(hours)).toList()), plan.gates(),
-                plan.checklist());
+        return plan.with(plan.sequence()
+                .withLabelled(plan.sequence().sessions().stream().map(session -> session.with(hours)).toList()));
     }
 
     /** Thin spaces as plain ones, so that expectations can be read. */
