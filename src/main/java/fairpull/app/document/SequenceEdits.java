@@ -19,7 +19,7 @@ public final class SequenceEdits {
 
     /** {@return an edit that takes over a whole sequence, such as a template, a draw or a day of the search} */
     public static Edit take(String label, Sequence sequence) {
-        return Edit.step(label, plan -> plan.with(sequence));
+        return Edit.step(label, plan -> plan.resequenced(sequence));
     }
 
     /** {@return an edit that fits an install behind another one: the other part, with as many pulls} */
@@ -80,7 +80,7 @@ public final class SequenceEdits {
 
     /** {@return an edit of the times between pulls, at a swap and before the first pull} */
     public static Edit times(String field, double pullIntervalS, double swapS, double setUpS) {
-        return Edit.typing("times of the day", field, plan -> plan.with(new Sequence(plan.sequence().sessions(), plan.sequence().origin(),
+        return Edit.typing("times of the day", field, plan -> plan.resequenced(new Sequence(plan.sequence().sessions(), plan.sequence().origin(),
                 plan.sequence().seed(), pullIntervalS, swapS, setUpS)));
     }
 
@@ -90,7 +90,7 @@ public final class SequenceEdits {
             List<Session> sessions = new ArrayList<>(plan.sequence().sessions());
             Session old = sessions.get(session);
             sessions.set(session, new Session(old.name(), old.installs(), hours));
-            return plan.with(plan.sequence().withLabelled(sessions));
+            return plan.resequenced(plan.sequence().withLabelled(sessions));
         });
     }
 
@@ -136,11 +136,11 @@ public final class SequenceEdits {
         Sequence old = plan.sequence();
         Sequence byHand = new Sequence(old.sessions(), Sequence.Origin.CHOSEN, OptionalLong.empty(), old.pullIntervalS(), old.swapS(),
                 old.setUpS());
-        return plan.with(byHand.withSessions(sessions));
+        return plan.resequenced(byHand.withSessions(sessions));
     }
 
     private static Plan refilled(Plan plan, UnaryOperator<Install> change) {
-        return plan.with(plan.sequence().withLabelled(plan.sequence().sessions().stream()
+        return plan.resequenced(plan.sequence().withLabelled(plan.sequence().sessions().stream()
                 .map(session -> session.with(session.installs().stream().map(change).toList())).toList()));
     }
 
