@@ -3,7 +3,6 @@ package fairpull.ui;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.KeepTest;
-import fairpull.io.settings.UserFolder;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.Page;
@@ -44,7 +43,7 @@ public final class Gallery {
         TestPane[] pane = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(mode, 1);
-            pane[0] = new TestPane(document, Settings.in(new UserFolder(folder.resolve("none"))), Pages::of);
+            pane[0] = new TestPane(document, Settings.in(folder.resolve("none")), Pages::of);
             OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
         });
         for (Page page : pane[0].pages()) {

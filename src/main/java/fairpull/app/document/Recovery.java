@@ -29,14 +29,14 @@ public final class Recovery {
     /**
      * Watches a document.
      *
-     * @param folder where recovery files lie
+     * @param settings beside which recovery files lie
      * @param document what is kept
      * @param window a number of its own among the windows of this process
      * @param asker runs what must run on the window's thread
      * @return the watch
      */
-    public static Recovery of(UserFolder folder, Document document, int window, Executor asker) {
-        Recovery recovery = new Recovery(folder, document, UserFolder.id(window), asker);
+    public static Recovery of(Settings settings, Document document, int window, Executor asker) {
+        Recovery recovery = new Recovery(settings.folder(), document, UserFolder.id(window), asker);
         document.listen(recovery::keep);
         return recovery;
     }
@@ -75,8 +75,32 @@ public final class Recovery {
         write(Long.MAX_VALUE, document.folder(), document.plan(), false);
     }
 
+    /** Keeps the document as it stands now, such as one that was found after a kill. */
+    public void keepNow() {
+        write(++asked, document.folder(), document.plan(), true);
+    }
+
+    /**
+     * Edits that were never saved, of a window that ended without saying so.
+     *
+     * @param id of their file
+     * @param document a document that holds them
+     */
+    public record Found(String id, Document document) {
+    }
+
     /** {@return edits that were never saved, of windows that ended without saying so} */
-    public static List<UserFolder.Recovered> found(UserFolder folder) throws IOException {
-        return folder.recoverable();
+    public static List<Found> found(Settings settings) throws IOException {
+        return settings.folder().recoverable().stream().map(kept -> new Found(kept.id(),
+                Document.recovered(kept.folder(), Optional.empty(), kept.plan()))).toList();
+    }
+
+    /** Forgets what was found, once it is kept elsewhere. */
+    public static void forget(Settings settings, Found found) {
+        try {
+            settings.folder().forget(found.id());
+        } catch (IOException stays) {
+            throw new UncheckedIOException(stays);
+        }
     }
 }

@@ -80,8 +80,10 @@ public final class SequenceEdits {
 
     /** {@return an edit of the times between pulls, at a swap and before the first pull} */
     public static Edit times(String field, double pullIntervalS, double swapS, double setUpS) {
-        return Edit.typing("times of the day", field, plan -> plan.resequenced(new Sequence(plan.sequence().sessions(), plan.sequence().origin(),
-                plan.sequence().seed(), pullIntervalS, swapS, setUpS)));
+        return Edit.typing("times of the day", field, plan -> {
+            Sequence old = plan.sequence();
+            return plan.resequenced(new Sequence(old.sessions(), old.origin(), old.seed(), pullIntervalS, swapS, setUpS));
+        });
     }
 
     /** {@return an edit of the working hours of a session; empty where they are not planned} */

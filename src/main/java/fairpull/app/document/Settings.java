@@ -25,14 +25,18 @@ public final class Settings {
         this.values = new TreeMap<>(folder.settings());
     }
 
-    /** {@return the settings kept in a folder} */
-    public static Settings in(UserFolder folder) {
-        return new Settings(folder);
+    /** {@return the settings kept in a folder, which is made when something is first remembered} */
+    public static Settings in(Path folder) {
+        return new Settings(new UserFolder(folder));
     }
 
     /** {@return the settings kept where the system keeps such files} */
     public static Settings ofSystem() {
-        return in(UserFolder.ofSystem());
+        return new Settings(UserFolder.ofSystem());
+    }
+
+    UserFolder folder() {
+        return folder;
     }
 
     /** {@return the units in which temperatures, pressures and new tests are read; US customary where the locale says so} */

@@ -11,6 +11,7 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -29,6 +30,7 @@ public final class TestPane extends JPanel {
     private final JLabel title = new JLabel();
     private final JLabel subtitle = new JLabel();
     private final JLabel message = new JLabel(" ");
+    private final Banner banner = new Banner();
     private final DayStripView strip;
     private final List<Page> pages;
     private final PagePath path;
@@ -44,11 +46,11 @@ public final class TestPane extends JPanel {
      * @param making makes the pages, in the order of the work
      */
     public TestPane(Document document, Settings settings, Function<Desk, List<Page>> making) {
-        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][][grow, fill]"));
+        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][grow, fill]"));
         this.document = document;
         setName("test");
-        strip = new DayStripView(document, this::say);
-        pages = making.apply(new Desk(document, settings, strip, this::say));
+        strip = new DayStripView(document, this::complain);
+        pages = making.apply(new Desk(document, settings, strip, this::complain));
         path = new PagePath(pages, this::go);
         current = pages.get(0);
         message.setName("message");
@@ -57,6 +59,7 @@ public final class TestPane extends JPanel {
         pages.forEach(page -> stage.add(scrolled(page.view()), page.key()));
         add(title, "spanx, wrap, wmin 0");
         add(subtitle, "spanx, wrap, wmin 0");
+        add(banner, "spanx, growx, wrap, hidemode 3");
         add(strip, "spanx, growx, wrap");
         add(path, "split 2, spanx");
         add(message, "growx, wmin 0, wrap");
@@ -94,8 +97,18 @@ public final class TestPane extends JPanel {
         message.setForeground(Look.colour(Role.B));
     }
 
-    private void say(String words) {
+    private void complain(String words) {
         message.setText(words.isEmpty() ? " " : words);
+    }
+
+    /** Says something over the strip; empty words take it away. */
+    public void say(String words) {
+        banner.say(words);
+    }
+
+    /** Asks something over the strip; each answer is a key of the words and what follows from it, the first one the usual one. */
+    public void ask(String question, Map<String, Runnable> answers) {
+        banner.ask(question, answers);
     }
 
     /** Brings a page into view. */
