@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.awt.event.ComponentListener;
 import java.awt.image.BufferedImage;
 import javax.swing.JComponent;
+import javax.swing.event.CaretListener;
 import javax.swing.text.JTextComponent;
 
 /** Lays out and draws components without a display. */
@@ -32,8 +33,13 @@ public final class OffScreen {
     private static void silence(Component component) {
         if (component instanceof JTextComponent text) {
             for (ComponentListener listener : text.getComponentListeners()) {
-                if (listener.getClass().getName().contains("AccessibleJTextComponent")) {
+                if (isAccessibleSide(listener)) {
                     text.removeComponentListener(listener);
+                }
+            }
+            for (CaretListener listener : text.getCaretListeners()) {
+                if (isAccessibleSide(listener)) {
+                    text.removeCaretListener(listener);
                 }
             }
         }
@@ -42,6 +48,10 @@ public final class OffScreen {
                 silence(child);
             }
         }
+    }
+
+    private static boolean isAccessibleSide(Object listener) {
+        return listener.getClass().getName().contains("$AccessibleJText");
     }
 
     private static void invalidate(Component component) {

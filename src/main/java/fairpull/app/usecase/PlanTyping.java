@@ -6,11 +6,16 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
 import fairpull.report.wording.Numbers;
+import java.time.LocalTime;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What people type into the fields of a plan, and how the plan's figures stand in them. What is not understood is said in words. */
 public final class PlanTyping {
+    private static final double MINUTES_AN_HOUR = 60;
+
     private final Question question;
 
     private PlanTyping(Plan plan) {
@@ -73,5 +78,43 @@ public final class PlanTyping {
     public String difference(OptionalDouble si) {
         Unit unit = question.deciding().unit();
         return si.isEmpty() ? "" : Numbers.given(unit.differenceFromSi(si.getAsDouble()), unit.symbol());
+    }
+
+    /** {@return a whole number within its limits} */
+    public static int count(String text, int least, int most) {
+        try {
+            int count = Integer.parseInt(text.strip());
+            if (count >= least && count <= most) {
+                return count;
+            }
+        } catch (NumberFormatException noNumber) {
+            // said below, as for a number that is out of its limits
+        }
+        throw new UsageException("", "a whole number from " + least + " to " + most + ", such as " + Math.max(least, Math.min(most, 5)));
+    }
+
+    /** {@return minutes, with or without a unit of time, as seconds} */
+    public static double minutes(String text) {
+        return Typed.minutesAsSeconds("", text.strip());
+    }
+
+    /** {@return seconds as they stand in a field of minutes} */
+    public static String minutes(double seconds) {
+        return Numbers.given(Units.MINUTE.fromSi(seconds), Units.MINUTE.symbol());
+    }
+
+    /** {@return hours, with or without a unit of time, as minutes} */
+    public static double hoursAsMinutes(String text) {
+        return SearchDays.hoursAsMinutes("", text.strip());
+    }
+
+    /** {@return minutes as they stand in a field of hours} */
+    public static String hours(double minutes) {
+        return Numbers.given(minutes / MINUTES_AN_HOUR, Units.HOUR.symbol());
+    }
+
+    /** {@return a time of day; empty for an empty text} */
+    public static Optional<LocalTime> clock(String text) {
+        return text.isBlank() ? Optional.empty() : Optional.of(WorkingHours.time("", text));
     }
 }

@@ -3,11 +3,14 @@ package fairpull.app.usecase;
 import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Drift;
+import fairpull.domain.plan.Hours;
+import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sequence;
+import fairpull.domain.plan.Session;
 import fairpull.domain.plan.Sides;
 import fairpull.domain.unit.UnitSystem;
 import java.util.List;
@@ -41,9 +44,21 @@ public final class StartingPlan {
 
     /** {@return the sequence of a plan in another order, filled and timed as its first install is; with a seed the order is drawn} */
     public static Sequence reordered(Sequence old, String letters, OptionalLong seed) {
-        var first = old.installs().findFirst().orElseThrow();
-        boolean unstrapped = old.installs().skip(1).allMatch(install -> install.unstrapped());
-        return Order.sequence(letters, seed, new Order.Filling(first.countedPulls(), first.warmUpPulls(), unstrapped),
+        Install first = old.installs().findFirst().orElseThrow();
+        return made(old, letters, seed, first.countedPulls(), first.warmUpPulls());
+    }
+
+    /** {@return a sequence with the times and hours of another, such as a day that was searched for} */
+    public static Sequence refilled(Sequence old, String letters, int pulls, int warmUps) {
+        return made(old, letters, OptionalLong.empty(), pulls, warmUps);
+    }
+
+    private static Sequence made(Sequence old, String letters, OptionalLong seed, int pulls, int warmUps) {
+        boolean unstrapped = old.installs().skip(1).allMatch(Install::unstrapped);
+        Sequence made = Order.sequence(letters, seed, new Order.Filling(pulls, warmUps, unstrapped),
                 new Order.Times(old.pullIntervalS(), old.swapS(), old.setUpS()));
+        Optional<Hours> hours = old.sessions().get(0).hours();
+        return made.withLabelled(made.sessions().stream()
+                .map(session -> new Session(session.name(), session.installs(), hours)).toList());
     }
 }

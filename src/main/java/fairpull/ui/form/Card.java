@@ -29,7 +29,7 @@ public class Card extends JPanel {
         heading.setText(sentence);
         heading.setFont(Look.font(Look.Type.HEAD));
         if (!sentence.isEmpty()) {
-            add(heading, "spanx, growx, wmin 0, gapbottom 4");
+            add(heading, "spanx, growx, wmin 0, gapbottom 4, wrap");
         }
     }
 

@@ -4,6 +4,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.theme.Look;
 import java.awt.Insets;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Running text that wraps, can be selected and copied, and takes no focus on the way through a form. */
 public final class Prose extends JTextArea {
@@ -22,6 +23,10 @@ public final class Prose extends JTextArea {
         setFocusable(false);
         setBorder(null);
         setMargin(new Insets(0, 0, 0, 0));
+        // words that change must not scroll the page to themselves
+        DefaultCaret still = new DefaultCaret();
+        still.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        setCaret(still);
         dress();
     }
 

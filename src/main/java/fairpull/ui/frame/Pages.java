@@ -3,6 +3,7 @@ package fairpull.ui.frame;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.page.question.QuestionPage;
+import fairpull.ui.page.sequence.SequencePage;
 import java.util.List;
 
 /** The pages of a test, in the order of the work. */
@@ -12,6 +13,6 @@ public final class Pages {
 
     /** {@return the pages on a desk} */
     public static List<Page> of(Desk desk) {
-        return List.of(new QuestionPage(desk));
+        return List.of(new QuestionPage(desk), new SequencePage(desk));
     }
 }
