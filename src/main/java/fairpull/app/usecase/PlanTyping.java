@@ -1,20 +1,30 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import fairpull.report.wording.Numbers;
+import fairpull.report.wording.PlanWords;
 import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What people type into the fields of a plan, and how the plan's figures stand in them. What is not understood is said in words. */
 public final class PlanTyping {
     private static final double MINUTES_AN_HOUR = 60;
+    private static final String BETWEEN = "; ";
 
     private final Question question;
 
@@ -116,5 +126,65 @@ public final class PlanTyping {
     /** {@return a time of day; empty for an empty text} */
     public static Optional<LocalTime> clock(String text) {
         return text.isBlank() ? Optional.empty() : Optional.of(WorkingHours.time("", text));
+    }
+
+    /** {@return measures parted by semicolons; none for an empty text} */
+    public List<Measure> measures(String text) {
+        return parts(text).map(this::measure).toList();
+    }
+
+    /** {@return measures as {@link #measures} reads them} */
+    public static String text(List<Measure> measures) {
+        return measures.stream().map(PlanTyping::text).collect(Collectors.joining(BETWEEN));
+    }
+
+    /** {@return claims “at least …” about the deciding measure, parted by semicolons} */
+    public List<Claim> claims(String text) {
+        Measure deciding = question.deciding();
+        return parts(text).map(part -> new Claim("at least " + Typed.words(part, deciding), deciding.name(),
+                new Typed(deciding, question.expectedLevelSi()).differenceSi("", part))).toList();
+    }
+
+    /** {@return the claims about the deciding measure as {@link #claims} reads them} */
+    public String claims() {
+        return question.claims().stream().filter(claim -> claim.measure().equals(question.deciding().name()))
+                .map(claim -> difference(OptionalDouble.of(claim.atLeastSi()))).collect(Collectors.joining(BETWEEN));
+    }
+
+    private static Stream<String> parts(String text) {
+        return Arrays.stream(text.split(";")).map(String::strip).filter(part -> !part.isEmpty());
+    }
+
+    /** {@return a share such as an error rate, in percent or as a fraction} */
+    public static double share(String text) {
+        Amount amount = Amount.parse(text).orElseThrow(() -> new UsageException("", "a share such as 5 %"));
+        double share = amount.isBare() && amount.value() >= 1 ? amount.value() / 100 : amount.si();
+        if (!(share > 0 && share < 1) || amount.unit().quantity() != Quantity.FRACTION) {
+            throw new UsageException("", "a share between 0 and 100 %, such as 5 %");
+        }
+        return share;
+    }
+
+    /** {@return a share as it stands in its field} */
+    public static String share(double share) {
+        return Numbers.percent(share);
+    }
+
+    /** {@return what a measure is, in a sentence} */
+    public static String definition(Measure measure) {
+        String definition = PlanWords.definition(measure);
+        return definition.substring(0, 1).toUpperCase(Locale.ROOT) + definition.substring(1) + "; " + PlanWords.better(measure.better())
+                + ".";
+    }
+
+    /** {@return a standard of correction in words} */
+    public static String correction(Correction correction) {
+        return PlanWords.correction(correction);
+    }
+
+    /** {@return the measure brought to another standard; as it was where it is neither power nor torque} */
+    public static Measure corrected(Measure measure, Correction correction) {
+        boolean canBe = measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
+        return canBe ? new Measure(measure.name(), measure.definition(), measure.unit(), correction, measure.better()) : measure;
     }
 }
