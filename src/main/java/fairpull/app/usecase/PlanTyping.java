@@ -6,6 +6,7 @@ import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
+import fairpull.domain.plan.Scatter;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
@@ -186,5 +187,28 @@ public final class PlanTyping {
     public static Measure corrected(Measure measure, Correction correction) {
         boolean canBe = measure.unit().quantity() == Quantity.POWER || measure.unit().quantity() == Quantity.TORQUE;
         return canBe ? new Measure(measure.name(), measure.definition(), measure.unit(), correction, measure.better()) : measure;
+    }
+
+    /** {@return a scatter of the deciding measure that keeps its degrees of freedom; empty for an empty text} */
+    public Optional<Scatter> scatter(String text, Optional<Scatter> before) {
+        OptionalDouble si = difference(text);
+        return si.isEmpty() ? Optional.empty()
+                : Optional.of(new Scatter(si.getAsDouble(), before.map(Scatter::degreesOfFreedom).orElse(0.0), Scatter.Origin.TYPED_IN));
+    }
+
+    /** {@return a scatter as it stands in its field} */
+    public String scatter(Optional<Scatter> scatter) {
+        return scatter.map(known -> difference(OptionalDouble.of(known.standardDeviationSi()))).orElse("");
+    }
+
+    /** {@return degrees of freedom: 0 or none for a planning value, “inf” for a scatter taken as known} */
+    public static double degreesOfFreedom(String text) {
+        return text.isBlank() ? 0 : Typed.degreesOfFreedom("", text.strip());
+    }
+
+    /** {@return degrees of freedom as they stand in their field} */
+    public static String degreesOfFreedom(Optional<Scatter> scatter) {
+        return scatter.filter(Scatter::isRecord).map(known -> Double.isInfinite(known.degreesOfFreedom()) ? "inf"
+                : Numbers.given(known.degreesOfFreedom())).orElse("");
     }
 }

@@ -3,6 +3,7 @@ package fairpull.ui.frame;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.page.question.QuestionPage;
+import fairpull.ui.page.rig.RigPage;
 import fairpull.ui.page.sequence.SequencePage;
 import java.util.List;
 
@@ -13,6 +14,6 @@ public final class Pages {
 
     /** {@return the pages on a desk} */
     public static List<Page> of(Desk desk) {
-        return List.of(new QuestionPage(desk), new SequencePage(desk));
+        return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk));
     }
 }
