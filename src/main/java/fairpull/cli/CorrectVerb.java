@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
                 + "--dew-point 9C --window --worthwhile 1.5%%"})
 final class CorrectVerb extends Verb {
     private static final List<String> OF_ONE_READING = List.of("--temperature", "--pressure", "--humidity", "--dew-point", "--wet-bulb",
-            "--power", "--window", "--worthwhile", "--share", "--model-error", "--first", "--draws", "--seed",
+            "--power", "--window", "--worthwhile", "--share", "--model-error", "--factor-range", "--first", "--draws", "--seed",
             "--temperature-uncertainty", "--pressure-uncertainty", "--humidity-uncertainty", "--dew-point-uncertainty", "--correlation");
 
     @Mixin
@@ -108,8 +108,12 @@ final class CorrectVerb extends Verb {
         private String share;
 
         @Option(names = "--model-error", paramLabel = "X",
-                description = "Error of the correction itself, as a share of its distance from 1; guess 10%%.")
+                description = "Error of the correction itself, as a share of its change between two installs; guess 10%%.")
         private String modelError;
+
+        @Option(names = "--factor-range", paramLabel = "LOW-HIGH", description = "Within what the factor may lie, where that is not the "
+                + "standard’s own range, such as 0.9-1.1; sources disagree on it.")
+        private String factors;
 
         @Option(names = "--first", paramLabel = "AIR", description = "The air at the first install, such as \"24C 1003hPa 45%%\".")
         private String first;
@@ -150,10 +154,6 @@ final class CorrectVerb extends Verb {
     }
 
     private TypedAir typedAir() {
-        if (air.temperature == null || air.pressure == null) {
-            throw new UsageException(air.temperature == null ? "--temperature" : "--pressure",
-                    "is missing; a correction needs temperature and pressure, such as --temperature 12C --pressure 1003hPa");
-        }
         return new TypedAir(air.temperature, air.pressure, Optional.ofNullable(air.humidity), Optional.ofNullable(air.dewPoint),
                 Optional.ofNullable(air.wetBulb), air.seaLevel, Optional.ofNullable(air.elevation));
     }
@@ -172,14 +172,13 @@ final class CorrectVerb extends Verb {
 
     private Optional<TypedWindow> typedWindow() {
         if (!window.asked) {
-            given().filter(List.of("--worthwhile", "--share", "--model-error")::contains).findFirst().ifPresent(option -> {
+            given().filter(List.of("--worthwhile", "--share", "--model-error", "--factor-range")::contains)
+                    .findFirst().ifPresent(option -> {
                 throw new UsageException(option, "belongs to --window");
             });
             return Optional.empty();
         }
-        if (window.worthwhile == null) {
-            throw new UsageException("--window", "needs --worthwhile, the worthwhile gain in percent of the level, such as 1.5%");
-        }
-        return Optional.of(new TypedWindow(window.worthwhile, Optional.ofNullable(window.share), Optional.ofNullable(window.modelError)));
+        return Optional.of(new TypedWindow(window.worthwhile, Optional.ofNullable(window.share), Optional.ofNullable(window.modelError),
+                Optional.ofNullable(window.factors)));
     }
 }

@@ -132,12 +132,17 @@ class CorrectTest {
         assertThat(no.get("obstacles").toString()).contains("temperature-outside");
         assertThat(run("--standard sae-j1349 --temperature 24C --pressure 1000hPa --humidity 45%" + window).out()).contains("Go: ")
                 .contains("starting guess");
-        assertThat(run("--standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35%" + window).out()).contains("No go: ");
+        assertThat(run("--standard sae-j1349 --temperature 12C --pressure 1003hPa --humidity 35%" + window).words())
+                .contains("No go: the temperature is outside the standard’s range, 15 to 35 °C.");
+        String up = "--standard sae-j1349 --temperature 25C --pressure 943hPa --humidity 50%" + window;
+        assertThat(run(up).words()).contains("No go: the factor is outside its range, 0.93 to 1.07", "--factor-range sets another");
+        assertThat(run(up + " --factor-range 0.9-1.1").words()).contains("Go: ", "cancels");
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "--temperature 20C --pressure 1000hPa --humidity 140%|140 %|0 and 100 %",
+        "--temperature 20C --pressure 1000hPa --humidity 140%|140 % relative humidity cannot be|14 % is likely meant",
+        "--temperature 20C --pressure 1000hPa --humidity -3%|0 and 100 %|read the instrument again",
         "--temperature 20C --pressure 29.9hPa --humidity 40%|29.9 hPa|29.9 inHg",
         "--temperature 20C --pressure 1003kPa --humidity 40%|1003 kPa|1003 hPa",
         "--temperature 77C --pressure 1000hPa --humidity 40%|77 °C|77 °F",
@@ -167,6 +172,9 @@ class CorrectTest {
         "--temperature 20C --pressure 1000hPa --window --worthwhile 1%|--window",
         "--temperature 20C --pressure 1000hPa --humidity 40% --window|--worthwhile",
         "--temperature 20C --pressure 1000hPa --humidity 40% --share 20%|--share",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --window --worthwhile 1% --factor-range 1.1|--factor-range",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --window --worthwhile 1% --factor-range 1.1-0.9|--factor-range",
+        "--temperature 20C --pressure 1000hPa --humidity 40% --factor-range 0.9-1.1|--factor-range",
         "--temperature 20C --pressure 1000hPa --humidity 40% --first 20C|--first",
         "--temperature 20C --pressure 1000hPa --correlation 2|--correlation",
         "--temperature 20C --pressure 1000hPa --draws 1|--draws",
@@ -175,6 +183,14 @@ class CorrectTest {
         "--table x.csv --out y.csv --power 3hp|--power"})
     void wrongUsageNamesTheOption(String line, String option) {
         run("--standard sae-j1349 " + line).refused(2, option);
+    }
+
+    @Test
+    void allThatIsMissingIsSaidInOneLine() {
+        Run.of("correct", "--standard", "sae-j1349").refused(2, "add --temperature 12C --pressure 1003hPa");
+        Run.of("correct", "--standard", "iso-1585-ci", "--induction", "na", "--pressure", "29.9inHg", "--sea-level", "--window").refused(2,
+                "8 options are missing", "add --temperature 12C --humidity 35% --elevation 300m --fuel-rate 8g/s --displacement 4L "
+                + "--engine-speed 2000rpm --strokes 4 --worthwhile 1.5%");
     }
 
     @ParameterizedTest

@@ -88,16 +88,49 @@ class CorrectedPlanTest {
     }
 
     @Test
-    void aMissingReadingIsNamedWithItsPull() {
+    void allMissingReadingsAreNamedInOneLineWithWhatToType() {
         Path test = test("sae-j1349", "none");
-        for (String pull : List.of("A1-1", "A1-2", "B1-1", "A2-1", "A2-2")) {
+        for (String pull : List.of("A1-1", "A1-2", "B1-1", "A2-1")) {
             note(test, pull, "50%");
         }
-        Run.of("note", test, "B1-2", "--condition", "intake-air=25C", "--condition", "barometer=990hPa").succeeded();
 
-        Run.of("judge", test).refused(3, "B1-2", "relative humidity", "--condition humidity=");
-        Run.of("exclude", test, "B1-2", "--because", "humidity was not read").succeeded();
+        Run.of("judge", test).refused(3, "intake air at pull start at B1-2, A2-2", "fairpull note FOLDER B1-2 --condition intake-air=…; "
+                + "fairpull note FOLDER A2-2 --condition intake-air=…");
+        Run.of("exclude", test, "B1-2", "--because", "intake air was not read").succeeded();
+        Run.of("exclude", test, "A2-2", "--because", "intake air was not read").succeeded();
         Run.of("judge", test).succeeded();
+    }
+
+    @Test
+    void whereNothingIsNotedTheFirstPullsAreSpeltOutAndTheRestIsCounted() {
+        Path test = test("sae-j1349", "none");
+
+        Run.of("judge", test).refused(3, "station pressure at A1-1, A1-2, B1-1, B1-2, A2-1, A2-2", "relative humidity at A1-1",
+                "fairpull note FOLDER A1-1 --condition intake-air=… --condition barometer=… --condition humidity=…", "likewise for 3 more",
+                "then hold for the later pulls");
+    }
+
+    /** Its exponent follows fuel and boost through the pull (UN R85, annex 5), which no export gives. */
+    @Test
+    void compressionIgnitionIsTakenCorrectedOrRefusedBeforeAnythingIsWritten() {
+        Path test = SmallTest.make(folder.resolve("test"), "ABA", "--correction", "iso-1585-ci");
+        List<Path> files = SmallTest.exports(folder.resolve("exports"), PULLS, 100, 100.4, 102, 102.4, 100.1, 100.3);
+
+        assertThat(Run.of("check", test).words()).contains("iso-1585-ci follows fuel and boost", "--corrected iso-1585-ci");
+        Run.of(SmallTest.words("import", test, files, "--corrected", "none")).refused(3, "A1-1.csv", "fuel rate",
+                "--corrected iso-1585-ci");
+        assertThat(test.resolve("pulls/A1-1.csv")).doesNotExist();
+        Run.of(SmallTest.words("import", test, files, "--corrected", "iso-1585-ci")).succeeded();
+        assertThat(estimate(test)).isCloseTo(2, within(1e-9));
+    }
+
+    @Test
+    void valuesCorrectedForCompressionIgnitionCannotBeUndone() {
+        Path test = SmallTest.make(folder.resolve("test"), "ABA", "--correction", "sae-j1349");
+        List<Path> files = SmallTest.exports(folder.resolve("exports"), PULLS, 100, 100.4, 102, 102.4, 100.1, 100.3);
+
+        Run.of(SmallTest.words("import", test, files, "--corrected", "iso-1585-ci")).refused(3, "A1-1.csv", "--corrected none");
+        assertThat(Run.of("check", test).words()).doesNotContain("iso-1585-ci");
     }
 
     @Test
@@ -117,5 +150,6 @@ class CorrectedPlanTest {
 
         Run.of("note", test, "A1-1", "--condition", "humidity=140%").refused(3, "A1-1", "140 %");
         Run.of("note", test, "A1-1", "--condition", "barometer=29.9hPa").refused(3, "29.9 inHg");
+        Run.of("note", test, "A1-1", "--condition", "intake-air=77C").refused(3, "77 °C", "77 °F (25.0 °C) is likely meant");
     }
 }

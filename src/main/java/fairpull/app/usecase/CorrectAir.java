@@ -16,6 +16,7 @@ import fairpull.io.json.AirJson;
 import fairpull.report.wording.AirNoticeWords;
 import fairpull.report.wording.AirWords;
 import fairpull.report.wording.WindowWords;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,6 +42,7 @@ public final class CorrectAir {
 
     /** {@return the answer} */
     public static Answer answer(Request request) {
+        refuseMissing(request);
         Standard standard = request.standard().to();
         AirReading reading = request.air().reading();
         Optional<AirReading> first = request.first().map(CorrectAir::first);
@@ -57,12 +59,26 @@ public final class CorrectAir {
         return new Answer(text.toString(), AirJson.document(corrected, warnings, value, window, request.sensors().guessed()));
     }
 
+    /** Everything that is missing, in one line. */
+    private static void refuseMissing(Request request) {
+        boolean window = request.window().isPresent();
+        List<String> missing = new ArrayList<>(request.air().missing(window && Factor.usesHumidity(request.standard().standard())));
+        missing.addAll(request.standard().missing());
+        if (window && request.window().get().worthwhile() == null) {
+            missing.add("--worthwhile 1.5%");
+        }
+        if (!missing.isEmpty()) {
+            throw new UsageException("correct" + (window ? " --window" : ""), (missing.size() == 1 ? "one option is" : missing.size()
+                    + " options are") + " missing; add " + String.join(" ", missing));
+        }
+    }
+
     private static AmbientWindow window(TypedWindow typed, Standard standard, AirReading now, Optional<AirReading> first,
                                         AirSensors sensors) {
         if (standard.correction() == Correction.NONE) {
             throw new UsageException("--window", "needs a standard to correct to, such as --standard sae-j1349");
         }
-        return WindowSearch.window(standard, typed.question(now, first, Factor.usesHumidity(standard.correction())), sensors);
+        return WindowSearch.window(standard, typed.question(now, first), sensors);
     }
 
     private static Amount value(String text) {

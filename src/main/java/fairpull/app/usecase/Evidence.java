@@ -8,7 +8,6 @@ import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.finding.PullTable;
 import fairpull.domain.plan.Condition;
-import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
@@ -27,7 +26,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
@@ -112,7 +110,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final TestFolder.Content content;
         private final DayLog log;
         private final Plan plan;
-        private final AirOfDay airOfDay;
+        private final BroughtValues broughtValues;
         private final Map<PullId, LogEntry.PullTaken> taken;
         private final Map<PullId, LogEntry.PullAborted> aborted;
         private final Map<PullId, LogEntry.Excluded> excluded;
@@ -122,7 +120,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.content = content;
             this.log = content.log();
             this.plan = content.plan();
-            this.airOfDay = new AirOfDay(plan.question().deciding());
+            this.broughtValues = new BroughtValues(content);
             this.taken = log.pulls();
             this.aborted = log.aborted();
             this.excluded = log.excluded();
@@ -133,48 +131,25 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             List<PullSeen> seen = new ArrayList<>();
             planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
             taken.keySet().stream().filter(pull -> !planned.containsKey(pull)).forEach(pull -> seen.add(seen(pull, false)));
+            broughtValues.refuseMissing();
             boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
-            return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, air(seen));
+            return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, AirOfDay.notices(plan, seen));
         }
 
         private PullSeen seen(PullId pull, boolean isPlanned) {
             LogEntry.PullTaken cameIn = taken.get(pull);
             Standing standing = standing(pull, cameIn != null, isPlanned);
             Map<String, Double> values = cameIn == null || pull.warmUp() ? new TreeMap<>()
-                    : brought(cameIn, standing.fate() == Fate.USED);
+                    : values(cameIn, standing.fate() == Fate.USED);
             if (standing.fate() == Fate.USED && !values.containsKey(plan.question().deciding().name())) {
                 standing = new Standing(Fate.MISSING, "no value of " + plan.question().deciding().name() + " yet");
             }
-            return new PullSeen(pull, standing.fate(), standing.reason(), log.startOf(pull), Double.NaN, values, log.conditionsAt(pull));
+            return new PullSeen(pull, standing.fate(), standing.reason(), log.startOf(pull), Double.NaN, values, log.conditionsAt(pull),
+                    values.isEmpty() ? Optional.empty() : broughtValues.correction(pull));
         }
 
-        /** A used pull must be brought to the plan's standard; of one that is left out, what cannot be brought is left out too. */
-        private Map<String, Double> brought(LogEntry.PullTaken taken, boolean used) {
-            Map<String, Double> si = valuesSi(taken, used);
-            Map<String, Double> values = new TreeMap<>();
-            for (Measure measure : plan.question().measures()) {
-                if (si.containsKey(measure.name())) {
-                    multiplier(taken, measure, used).ifPresent(multiplier -> values.put(measure.name(),
-                            measure.unit().fromSi(si.get(measure.name()) * multiplier)));
-                }
-            }
-            return values;
-        }
-
-        private OptionalDouble multiplier(LogEntry.PullTaken taken, Measure measure, boolean used) {
-            Optional<Correction> inHand = PullValues.inHand(content.mappings(), taken, measure);
-            if (!PulledAir.isNeeded(measure, inHand)) {
-                return OptionalDouble.of(1);
-            }
-            PulledAir air = new PulledAir(taken.pull(), log.conditionsAt(taken.pull()));
-            if (!used) {
-                return air.multiplierIfKnown(inHand.get(), measure.correction());
-            }
-            double multiplier = air.multiplier(inHand.get(), measure.correction());
-            if (measure.equals(plan.question().deciding())) {
-                airOfDay.brought(taken.pull(), multiplier);
-            }
-            return OptionalDouble.of(multiplier);
+        private Map<String, Double> values(LogEntry.PullTaken taken, boolean used) {
+            return broughtValues.of(taken, valuesSi(taken, used), used);
         }
 
         /** A pull that is left out may be so because its export cannot be read any more, or does not cover an amended band. */
@@ -196,13 +171,6 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 }
             }
             return values;
-        }
-
-        private List<Notice> air(List<PullSeen> seen) {
-            Map<String, String> sessionOf = sessions();
-            seen.stream().filter(pull -> pull.fate() == Fate.USED)
-                    .forEach(pull -> airOfDay.next(sessionOf.get(pull.pull().install()), new PulledAir(pull.pull(), pull.conditionsSi())));
-            return airOfDay.notices();
         }
 
         private Map<String, String> sessions() {
@@ -252,8 +220,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         }
 
         private static PullSeen at(PullSeen pull, Optional<Double> minutes) {
-            return new PullSeen(pull.pull(), pull.fate(), pull.reason(), pull.startedAt(), minutes.orElse(Double.NaN), pull.values(),
-                    pull.conditionsSi());
+            return pull.at(minutes.orElse(Double.NaN));
         }
     }
 }

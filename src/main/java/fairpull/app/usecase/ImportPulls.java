@@ -162,6 +162,8 @@ public final class ImportPulls {
             Channels channels = MappedExport.channels(export, mapping);
             PullValues.checkDeciding(channels, measures.get(0), file.getFileName().toString(),
                     "leave the file out, or note the pull as aborted");
+            measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
+                    PulledAir.refuseWithoutFuel(Place.of(file.toString()), pull, mapping.corrected().get(), measure.correction()));
             doubts.addAll(PullValues.doubts(channels, measures));
             if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
                 doubts.add("not known whether the values are corrected for air; say so with --corrected");

@@ -75,7 +75,7 @@ public final class NotePull {
     private static List<LogEntry> entries(Note note, Plan plan, DayLog log) {
         List<LogEntry> entries = new ArrayList<>();
         if (!note.conditions().isEmpty() || note.startedAt().isPresent()) {
-            entries.add(new LogEntry.ConditionsNoted(note.pull(), note.startedAt(), readings(note)));
+            entries.add(new LogEntry.ConditionsNoted(note.pull(), note.startedAt(), readings(note, isCorrected(plan))));
         }
         if (!note.values().isEmpty()) {
             entries.add(typed(note, plan, log));
@@ -92,14 +92,14 @@ public final class NotePull {
         return entries;
     }
 
-    private static Map<Condition, Double> readings(Note note) {
+    private static Map<Condition, Double> readings(Note note, boolean corrected) {
         Map<Condition, Double> readings = new EnumMap<>(Condition.class);
         note.conditions().forEach((condition, text) -> {
             Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity() && !typed.isBare())
                     .filter(typed -> isPossible(condition.quantity(), typed.si()))
                     .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
                             + condition.words(), "give a number with a unit, such as " + EXAMPLES.get(condition.quantity())));
-            readings.put(condition, checked(condition, amount, note.pull()));
+            readings.put(condition, checked(condition, amount, note.pull(), corrected));
         });
         return readings;
     }
@@ -108,9 +108,15 @@ public final class NotePull {
         return quantity == Quantity.FRACTION || si > 0 && Double.isFinite(si);
     }
 
-    private static double checked(Condition condition, Amount amount, PullId pull) {
+    private static boolean isCorrected(Plan plan) {
+        return plan.question().measures().stream().anyMatch(measure -> measure.correction() != Correction.NONE);
+    }
+
+    /** Where values are corrected, intake air is that of the weather; elsewhere it may be the air of a hot manifold. */
+    private static double checked(Condition condition, Amount amount, PullId pull, boolean corrected) {
         ReadingCheck check = new ReadingCheck(Place.of("pull " + pull));
         return switch (condition) {
+            case INTAKE_AIR -> corrected ? check.temperature(amount) : amount.si();
             case BAROMETER -> check.pressure(amount);
             case HUMIDITY -> check.humidity(amount);
             default -> amount.si();

@@ -7,6 +7,7 @@ import fairpull.domain.air.AirState;
 import fairpull.domain.air.Barometer;
 import fairpull.domain.air.Humidity;
 import fairpull.domain.air.Standard;
+import fairpull.domain.finding.PullCorrection.Carried;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
@@ -23,12 +24,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The air noted at one pull, and what it makes of the pull's values.
+ * The air at one pull, and what it makes of the pull's values.
  *
  * @param pull which one
- * @param conditionsSi everything noted at it
+ * @param conditionsSi everything noted at it, and what was carried to it
+ * @param carried the age of the oldest reading carried to it; empty where none was
  */
-record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
+record PulledAir(PullId pull, Map<Condition, Double> conditionsSi, Optional<Carried> carried) {
 
     /** {@return whether a correction for air means anything for a measure} */
     static boolean concerns(Measure measure) {
@@ -43,7 +45,8 @@ record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
     /**
      * {@return what a value corrected by one standard is multiplied by to be corrected by another}
      *
-     * @throws InputException if a reading is missing or cannot be, or a standard needs more than air
+     * @throws InputException if a reading cannot be, or a standard needs more than air
+     * @throws NullPointerException if a reading is {@link #missing}
      */
     double multiplier(Correction from, Correction to) {
         AirState air = state(from, to);
@@ -52,6 +55,9 @@ record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
 
     /** {@return the same; empty where the log does not say enough, or what cannot be} */
     OptionalDouble multiplierIfKnown(Correction from, Correction to) {
+        if (!missing(from, to).isEmpty()) {
+            return OptionalDouble.empty();
+        }
         try {
             return OptionalDouble.of(multiplier(from, to));
         } catch (InputException unknown) {
@@ -60,7 +66,7 @@ record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
     }
 
     private AirState state(Correction from, Correction to) {
-        refuse(from, to);
+        refuseWithoutFuel(Place.of("log.jsonl"), pull, from, to);
         ReadingCheck check = new ReadingCheck(Place.of("log.jsonl, pull " + pull));
         double kelvin = check.temperature(noted(Condition.INTAKE_AIR));
         double pascal = check.pressure(noted(Condition.BAROMETER));
@@ -69,21 +75,18 @@ record PulledAir(PullId pull, Map<Condition, Double> conditionsSi) {
         return Air.at(new AirReading(kelvin, Barometer.station(pascal), humidity));
     }
 
-    private void refuse(Correction from, Correction to) {
+    /** Refuses what no air can do: the exponent of iso-1585-ci follows fuel and boost, which change through a pull. */
+    static void refuseWithoutFuel(Place place, PullId pull, Correction from, Correction to) {
         if (from == Correction.ISO_1585_CI || to == Correction.ISO_1585_CI) {
-            throw new InputException(Place.of("log.jsonl"), "pull " + pull + " would have to be brought from " + from.id() + " to "
-                    + to.id() + ", and iso-1585-ci needs fuel rate, displacement and boost beside the air", "export it as planned");
-        }
-        List<Condition> missing = missing(from, to);
-        if (!missing.isEmpty()) {
-            throw new InputException(Place.of("log.jsonl"), "the plan wants " + to.id() + ", pull " + pull + " came in "
-                    + (from == Correction.NONE ? "as measured" : "corrected to " + from.id()) + ", and no reading of "
-                    + String.join(" and ", missing.stream().map(Condition::words).toList()) + " is noted at it", "note it: fairpull note "
-                    + "FOLDER " + pull + String.join("", missing.stream().map(one -> " --condition " + one.id() + "=…").toList()));
+            throw new InputException(place, "pull " + pull + " would have to be brought from " + from.id() + " to " + to.id()
+                    + ", and iso-1585-ci needs fuel rate and boost at every speed beside the air", to == Correction.ISO_1585_CI
+                    ? "export it corrected to iso-1585-ci and import it with --corrected iso-1585-ci, or plan with no correction"
+                    : "export it as measured and import it with --corrected none");
         }
     }
 
-    private List<Condition> missing(Correction from, Correction to) {
+    /** {@return what has to be noted yet} */
+    List<Condition> missing(Correction from, Correction to) {
         List<Condition> needed = new ArrayList<>(List.of(Condition.INTAKE_AIR, Condition.BAROMETER));
         if (Factor.usesHumidity(from) || Factor.usesHumidity(to)) {
             needed.add(Condition.HUMIDITY);

@@ -30,10 +30,15 @@ final class ReadingCheck {
         this.place = place;
     }
 
+    /** {@return whether air that an engine is tested in can be so warm} */
+    static boolean canBeAir(double kelvin) {
+        return kelvin >= COLDEST && kelvin <= HOTTEST;
+    }
+
     /** {@return the air temperature in K} */
     double temperature(Amount amount) {
         double kelvin = amount.si();
-        if (kelvin < COLDEST || kelvin > HOTTEST) {
+        if (!canBeAir(kelvin)) {
             throw refuse(amount, "is not the temperature of air that an engine is tested in", TEMPERATURES.stream()
                     .filter(unit -> unit.toSi(amount.value()) >= USUALLY_COLDEST && unit.toSi(amount.value()) <= USUALLY_HOTTEST)
                     .findFirst(), Units.CELSIUS);
@@ -55,7 +60,10 @@ final class ReadingCheck {
     /** {@return relative humidity as a share} */
     double humidity(Amount amount) {
         if (amount.si() < 0 || amount.si() > 1) {
-            throw new InputException(place, amount.words() + " relative humidity cannot be", "it lies between 0 and 100 %");
+            Amount shifted = new Amount(Math.abs(amount.value()) / 10, amount.unit());
+            throw new InputException(place, amount.words() + " relative humidity cannot be, it lies between 0 and 100 %",
+                    "read the instrument again" + (amount.si() > 1 && shifted.si() <= 1 ? "; " + shifted.words()
+                    + " is likely meant where a decimal point was lost" : "") + "; a dew point is given as one");
         }
         return amount.si();
     }

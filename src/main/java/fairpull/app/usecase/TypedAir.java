@@ -8,6 +8,8 @@ import fairpull.domain.air.Humidity;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Quantity;
 import fairpull.engine.air.Air;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -15,8 +17,8 @@ import java.util.stream.Stream;
 /**
  * Readings of the air as they are typed, each with its unit.
  *
- * @param temperature of the air that the engine breathes
- * @param pressure barometer
+ * @param temperature of the air that the engine breathes; null where it was not typed
+ * @param pressure barometer; null where it was not typed
  * @param humidity relative humidity in percent; at most one of this and the next two
  * @param dewPoint dew point
  * @param wetBulb wet bulb
@@ -26,13 +28,28 @@ import java.util.stream.Stream;
 public record TypedAir(String temperature, String pressure, Optional<String> humidity, Optional<String> dewPoint, Optional<String> wetBulb,
         boolean seaLevel, Optional<String> elevation) {
 
-    /** {@return the reading, checked} */
+    /** {@return what has to be given too, as it could be typed} */
+    List<String> missing(boolean needsHumidity) {
+        List<String> missing = new ArrayList<>();
+        if (temperature == null) {
+            missing.add("--temperature 12C");
+        }
+        if (pressure == null) {
+            missing.add("--pressure 1003hPa");
+        }
+        if (needsHumidity && humidity.isEmpty() && dewPoint.isEmpty() && wetBulb.isEmpty()) {
+            missing.add("--humidity 35%");
+        }
+        if (seaLevel && elevation.isEmpty()) {
+            missing.add("--elevation 300m");
+        }
+        return missing;
+    }
+
+    /** {@return the reading, checked; nothing may be {@link #missing}} */
     AirReading reading() {
         if (Stream.of(humidity, dewPoint, wetBulb).filter(Optional::isPresent).count() > 1) {
             throw new UsageException("--humidity", "give one of --humidity, --dew-point and --wet-bulb");
-        }
-        if (seaLevel && elevation.isEmpty()) {
-            throw new UsageException("--sea-level", "needs --elevation too, such as --elevation 300m");
         }
         ReadingCheck check = new ReadingCheck(Place.none());
         double kelvin = check.temperature(ReadingCheck.typed("--temperature", temperature, Quantity.TEMPERATURE, "12C"));

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * A standard as it is typed, with what it needs beside the air.
@@ -99,17 +98,30 @@ public record TypedStandard(Correction standard, Optional<Correction> from, Opti
                 positive("--engine-speed", engineSpeed.orElseThrow(), Quantity.ENGINE_SPEED, "2000rpm"), (int) cycle, ratio);
     }
 
-    private void refuseMissing() {
+    /** {@return what has to be given too, as it could be typed; only iso-1585-ci needs anything} */
+    List<String> missing() {
         List<String> missing = new ArrayList<>();
-        if (induction.isEmpty()) {
-            missing.add("--induction");
+        if (meets(Correction.ISO_1585_CI)) {
+            boolean boosted = induction.map(Induction::isBoosted).orElse(true);
+            add(missing, "--induction turbocharged", induction);
+            add(missing, "--fuel-rate 8g/s", fuelRate);
+            add(missing, "--displacement 4L", displacement);
+            add(missing, "--engine-speed 2000rpm", engineSpeed);
+            add(missing, "--strokes 4", strokes);
+            add(missing, "--boost-ratio 2", boosted ? boostRatio : Optional.of("1"));
         }
-        boolean boosted = induction.map(Induction::isBoosted).orElse(true);
-        Stream<Map.Entry<String, Optional<String>>> needed = fuelOptions().entrySet().stream()
-                .filter(option -> boosted || !option.getKey().equals("--boost-ratio"));
-        needed.filter(option -> option.getValue().isEmpty()).forEach(option -> missing.add(option.getKey()));
-        if (!missing.isEmpty()) {
-            throw new UsageException("iso-1585-ci", "also needs " + String.join(", ", missing));
+        return missing;
+    }
+
+    private static void add(List<String> missing, String example, Optional<?> given) {
+        if (given.isEmpty()) {
+            missing.add(example);
+        }
+    }
+
+    private void refuseMissing() {
+        if (!missing().isEmpty()) {
+            throw new UsageException("iso-1585-ci", "also needs " + String.join(" ", missing()));
         }
     }
 

@@ -1,27 +1,41 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.air.AirReading;
-import fairpull.domain.air.Humidity;
+import fairpull.domain.air.AmbientWindow;
 import fairpull.domain.air.WindowQuestion;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The question about the ambient window as it is typed, in percent.
  *
- * @param worthwhile the worthwhile gain
+ * @param worthwhile the worthwhile gain; null where it was not typed
  * @param share of it that the correction may get wrong
- * @param modelError error of the correction itself, as a share of its distance from 1
+ * @param modelError error of the correction itself, as a share of its change between two installs
+ * @param factors the range of factors within which the standard may be used, such as {@code 0.9-1.1}
  */
-public record TypedWindow(String worthwhile, Optional<String> share, Optional<String> modelError) {
+public record TypedWindow(String worthwhile, Optional<String> share, Optional<String> modelError, Optional<String> factors) {
+    private static final Pattern RANGE = Pattern.compile("(\\d(?:\\.\\d+)?)\\s*[-–…]\\s*(\\d(?:\\.\\d+)?)");
 
     /** {@return the question about this air} */
-    WindowQuestion question(AirReading now, Optional<AirReading> first, boolean needsHumidity) {
-        if (needsHumidity && now.humidity() instanceof Humidity.NotRead) {
-            throw new UsageException("--window", "needs the humidity: give --humidity, --dew-point or --wet-bulb");
-        }
+    WindowQuestion question(AirReading now, Optional<AirReading> first) {
         return new WindowQuestion(between("--worthwhile", worthwhile, "1.5%"),
                 share.map(text -> between("--share", text, "25%")).orElse(WindowQuestion.SHARE_GUESS),
-                modelError.map(text -> between("--model-error", text, "10%")).orElse(WindowQuestion.MODEL_ERROR_GUESS), now, first);
+                modelError.map(text -> between("--model-error", text, "10%")).orElse(WindowQuestion.MODEL_ERROR_GUESS), now, first,
+                factors.map(TypedWindow::range));
+    }
+
+    private static AmbientWindow.Range range(String text) {
+        Matcher ends = RANGE.matcher(text.strip());
+        if (ends.matches()) {
+            double low = Double.parseDouble(ends.group(1));
+            double high = Double.parseDouble(ends.group(2));
+            if (low > 0 && low < 1 && high > 1 && high <= 2) {
+                return new AmbientWindow.Range(low, high);
+            }
+        }
+        throw new UsageException("--factor-range", "expected a factor below 1 and one above it, such as 0.9-1.1; found “" + text + "”");
     }
 
     private static double between(String option, String text, String example) {

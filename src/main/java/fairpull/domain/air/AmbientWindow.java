@@ -7,8 +7,9 @@ import java.util.Optional;
  * The air in which pulls may run, and whether the present one is of it. Errors are relative to the level.
  *
  * @param allowedError what the correction may get wrong
+ * @param limits within what the correction may be used
  * @param sensorError what sensors make of a comparison within the session, twice the standard uncertainty
- * @param modelError what the correction itself may get wrong by its distance from 1
+ * @param modelError what the correction itself may get wrong by its change since the first install; 0 before there is one
  * @param obstacles why a pull must not start; none: go
  * @param temperatureK range of temperature with pressure and relative humidity as they are
  * @param pressurePa range of station pressure with the others as they are
@@ -17,15 +18,13 @@ import java.util.Optional;
  * @param change how far the air may move between the first and the last install
  * @param changeSoFar relative change of the factor since the first install, where that is known
  */
-public record AmbientWindow(double allowedError, double sensorError, double modelError, List<Obstacle> obstacles,
+public record AmbientWindow(double allowedError, StandardLimits limits, double sensorError, double modelError, List<Obstacle> obstacles,
         Optional<Range> temperatureK, Optional<Range> pressurePa, Optional<Range> humidity, List<Row> rows, Optional<Change> change,
         Optional<Double> changeSoFar) {
     /** Why a pull must not start. */
     public enum Obstacle {
         /** Sensors alone use up what is allowed: better sensors, or a larger share. */
         SENSORS_TOO_COARSE,
-        /** Too far from reference air: the correction would be too large to be trusted. */
-        CORRECTION_TOO_LARGE,
         /** The air has moved too far since the first install. */
         MOVED_TOO_FAR,
         /** Outside the standard's range of temperature. */

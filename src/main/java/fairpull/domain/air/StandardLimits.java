@@ -17,6 +17,11 @@ public record StandardLimits(double lowTemperatureK, double highTemperatureK, do
         return holdsTemperature(air.temperatureK()) && holdsDryPressure(air.dryPressurePa()) && holdsFactor(factor);
     }
 
+    /** {@return the same limits with another range of the factor} */
+    public StandardLimits withFactors(double low, double high) {
+        return new StandardLimits(lowTemperatureK, highTemperatureK, lowDryPressurePa, highDryPressurePa, low, high);
+    }
+
     /** {@return whether the temperature is within its range} */
     public boolean holdsTemperature(double kelvin) {
         return kelvin >= lowTemperatureK && kelvin <= highTemperatureK;

@@ -38,6 +38,12 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         CORRECTION_UNKNOWN(Severity.WARNING),
         /** Values were brought to the plan's standard by the air noted. Figures: least, largest multiplier. Names: pulls. */
         CORRECTED_HERE(Severity.INFORMATION),
+        /** Readings were carried from earlier pulls. Figures: how many pulls, oldest age in minutes, ages by the planned clock. */
+        AIR_CARRIED(Severity.INFORMATION),
+        /** Carried readings older than is sensible. Figures: the limit in minutes. Names: pulls. */
+        AIR_CARRIED_LONG(Severity.WARNING),
+        /** How the factor went under either part. Figures: least and largest under A, least and largest under B. */
+        FACTOR_SPREAD(Severity.INFORMATION),
         /** The factor steps by more than 0.5 % from the pull before. Figures: the largest step (share). Names: pulls. */
         FACTOR_STEP(Severity.WARNING),
         /** The factor leaves the range in which it may be used. Figures: low, high. Names: pulls. */
@@ -112,6 +118,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PLAN_NO_WARM_UPS(Severity.WARNING),
         /** Of a plan: no worthwhile gain, so “no difference that matters” can never be said. */
         PLAN_NO_WORTHWHILE_GAIN(Severity.WARNING),
+        /** Of a plan: iso-1585-ci, to which only the rig itself can bring values. Names: measures. */
+        PLAN_FUEL_NOT_KNOWN(Severity.WARNING),
         /** Of a plan: no figures for pull and refit scatter, so it is not known what it can see. */
         PLAN_NOT_SIZED(Severity.INFORMATION);
 

@@ -16,11 +16,23 @@ import java.util.Optional;
  * @param minutes minutes within its session as the judge used them; NaN where unknown
  * @param values value of each measure in the measure's own unit, by name
  * @param conditionsSi conditions read beside it
+ * @param correction what the air at it makes of the deciding measure; empty where nothing is corrected or the air is not known
  */
 public record PullSeen(PullId pull, Fate fate, String reason, Optional<OffsetDateTime> startedAt, double minutes,
-        Map<String, Double> values, Map<Condition, Double> conditionsSi) {
+        Map<String, Double> values, Map<Condition, Double> conditionsSi, Optional<PullCorrection> correction) {
     public PullSeen {
         values = Map.copyOf(values);
         conditionsSi = Map.copyOf(conditionsSi);
+    }
+
+    /** A pull with nothing to say of a correction. */
+    public PullSeen(PullId pull, Fate fate, String reason, Optional<OffsetDateTime> startedAt, double minutes,
+            Map<String, Double> values, Map<Condition, Double> conditionsSi) {
+        this(pull, fate, reason, startedAt, minutes, values, conditionsSi, Optional.empty());
+    }
+
+    /** {@return the same pull at some minutes of its session} */
+    public PullSeen at(double otherMinutes) {
+        return new PullSeen(pull, fate, reason, startedAt, otherMinutes, values, conditionsSi, correction);
     }
 }

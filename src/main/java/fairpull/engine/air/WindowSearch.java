@@ -19,12 +19,12 @@ import java.util.Optional;
 import java.util.function.DoublePredicate;
 
 /**
- * The air in which the correction errs by no more than is allowed.
+ * The air in which the correction errs by no more than is allowed in a comparison of two parts on one day.
  *
  * <p>Two errors are added. Sensors: twice the standard uncertainty of the ratio of two factors of one session in the same air
- * ({@link FactorError#ratioTo}). The correction itself: a stated share m of its distance from 1, m·|f − 1|; between two installs
- * m·|ln(f/f₁)|. A pull may start where the sum stays within what is allowed and the standard's own limits hold. The rule is the
- * program's own, engineering judgement with no source.
+ * ({@link FactorError#ratioTo}). The correction itself: a stated share m of its change since the first install, m·|ln(f/f₁)|; what it
+ * gets wrong in the air of both parts cancels, however far that air is from reference air. A pull may start where the sum stays
+ * within what is allowed and the standard's own limits hold. The rule is the program's own, engineering judgement with no source.
  */
 public final class WindowSearch {
     private static final double COVERAGE = 2;
@@ -40,12 +40,15 @@ public final class WindowSearch {
     private final WindowQuestion question;
     private final AirSensors sensors;
     private final StandardLimits limits;
+    private final Optional<Double> first;
 
     private WindowSearch(Standard standard, WindowQuestion question, AirSensors sensors) {
         this.standard = standard;
         this.question = question;
         this.sensors = sensors;
-        this.limits = Factor.limits(standard.correction());
+        StandardLimits own = Factor.limits(standard.correction());
+        this.limits = question.factors().map(range -> own.withFactors(range.low(), range.high())).orElse(own);
+        this.first = question.first().map(reading -> Factor.of(standard, Air.at(reading)));
     }
 
     /**
@@ -65,24 +68,23 @@ public final class WindowSearch {
         double temperature = now.temperatureK();
         double pressure = now.pressurePa();
         double humidity = Math.min(1, now.vapourPressurePa() / Vapour.saturationPressure(temperature));
-        return new AmbientWindow(question.allowedError(), sensorError(question.now()), modelError(Factor.of(standard, now)), obstacles(now),
+        return new AmbientWindow(question.allowedError(), limits, sensorError(question.now()), modelError(Factor.of(standard, now)),
+                obstacles(now),
                 range(TEMPERATURES, kelvin -> allows(kelvin, pressure, humidity)),
                 range(PRESSURES, pascal -> allows(temperature, pascal, humidity)),
                 range(HUMIDITIES, share -> allows(temperature, pressure, share)),
-                rows(), change(reading(temperature, pressure, humidity)), moved().map(change -> Math.exp(change) - 1));
+                rows(), change(reading(temperature, pressure, humidity)), first.map(factor -> Factor.of(standard, now) / factor - 1));
     }
 
     private List<Obstacle> obstacles(AirState now) {
         List<Obstacle> obstacles = new ArrayList<>();
         double factor = Factor.of(standard, now);
-        double left = question.allowedError() - sensorError(question.now());
+        double left = left();
         add(obstacles, !limits.holdsTemperature(now.temperatureK()), Obstacle.TEMPERATURE_OUTSIDE);
         add(obstacles, !limits.holdsDryPressure(now.dryPressurePa()), Obstacle.DRY_PRESSURE_OUTSIDE);
         add(obstacles, !limits.holdsFactor(factor), Obstacle.FACTOR_OUTSIDE);
         add(obstacles, left < 0, Obstacle.SENSORS_TOO_COARSE);
-        add(obstacles, left >= 0 && modelError(factor) > left, Obstacle.CORRECTION_TOO_LARGE);
-        add(obstacles, left >= 0 && moved().filter(change -> question.modelError() * Math.abs(change) > left).isPresent(),
-                Obstacle.MOVED_TOO_FAR);
+        add(obstacles, left >= 0 && modelError(factor) > left, Obstacle.MOVED_TOO_FAR);
         return obstacles;
     }
 
@@ -92,9 +94,9 @@ public final class WindowSearch {
         }
     }
 
-    /** {@return ln of the factor over that of the first install} */
-    private Optional<Double> moved() {
-        return question.first().map(first -> Math.log(Factor.of(standard, Air.at(question.now())) / Factor.of(standard, Air.at(first))));
+    /** {@return what the sensors leave to the correction itself} */
+    private double left() {
+        return question.allowedError() - sensorError(question.now());
     }
 
     private double sensorError(AirReading reading) {
@@ -102,8 +104,9 @@ public final class WindowSearch {
         return COVERAGE * error.ratioTo(error, sensors.correlation());
     }
 
+    /** {@return what the correction itself may get wrong between the first install and a factor; nothing before there is one} */
     private double modelError(double factor) {
-        return question.modelError() * Math.abs(factor - 1);
+        return first.map(before -> question.modelError() * Math.abs(Math.log(factor / before))).orElse(0.0);
     }
 
     private boolean allows(double temperatureK, double pressurePa, double humidity) {
@@ -131,7 +134,7 @@ public final class WindowSearch {
     }
 
     private Optional<Change> change(AirReading now) {
-        double left = question.allowedError() - sensorError(question.now());
+        double left = left();
         if (left <= 0) {
             return Optional.empty();
         }

@@ -2,9 +2,11 @@ package fairpull.engine.planning;
 
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.Notice.Code;
+import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Looks;
+import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
@@ -36,6 +38,7 @@ public final class PlanReview {
         review.pulls();
         review.question();
         review.looks();
+        review.fuel();
         return review.notices;
     }
 
@@ -87,6 +90,14 @@ public final class PlanReview {
         }
         if (installs.stream().anyMatch(install -> install.warmUpPulls() == 0)) {
             notices.add(Notice.of(Code.PLAN_NO_WARM_UPS));
+        }
+    }
+
+    private void fuel() {
+        List<String> needing = plan.question().measures().stream().filter(measure -> measure.correction() == Correction.ISO_1585_CI)
+                .map(Measure::name).toList();
+        if (!needing.isEmpty()) {
+            notices.add(Notice.naming(Code.PLAN_FUEL_NOT_KNOWN, needing));
         }
     }
 

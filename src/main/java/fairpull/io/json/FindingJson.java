@@ -2,9 +2,11 @@ package fairpull.io.json;
 
 import fairpull.domain.finding.Checks;
 import fairpull.domain.finding.Estimate;
+import fairpull.domain.finding.FactorSpread;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.finding.Judgement;
+import fairpull.domain.finding.PullCorrection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,9 +36,13 @@ public final class FindingJson {
                 () -> tree.nothing("seal"));
         tree.trees("claims", judgement.claims(), (claim, standing) -> claim.text("claim", standing.claim().words())
                 .text("measure", standing.claim().measure()).text("standing", words(standing.standing())));
+        optional(tree, "correctionFactor", FactorSpread.of(judgement.pulls()).map(spread -> Tree.empty()
+                .tree("A", Tree.empty().number("least", spread.leastA()).number("largest", spread.largestA()))
+                .tree("B", Tree.empty().number("least", spread.leastB()).number("largest", spread.largestB()))));
         tree.trees("pulls", judgement.pulls(), (pull, seen) -> {
             pull.text("pull", seen.pull().toString()).text("fate", words(seen.fate())).text("reason", seen.reason())
                     .number("minutes", seen.minutes());
+            seen.correction().ifPresent(correction -> correction(pull, correction));
             judgement.plan().question().measures().forEach(measure ->
                     pull.number(measure.name() + " [" + measure.unit().symbol() + "]",
                             seen.values().getOrDefault(measure.name(), Double.NaN)));
@@ -45,6 +51,11 @@ public final class FindingJson {
                 .text("because", seen.amendment().reason()).flag("afterFirstData", seen.afterFirstData())
                 .texts("places", seen.amendment().changes().stream().map(change -> change.place()).toList()));
         return tree.texts("warnings", warnings).document();
+    }
+
+    private static void correction(Tree pull, PullCorrection correction) {
+        pull.number("correctionFactor", correction.factor()).number("multipliedBy", correction.multiplier())
+                .number("airCarriedMinutes", correction.carried().map(PullCorrection.Carried::minutes).orElse(Double.NaN));
     }
 
     private static void secondary(Tree tree, Judgement.Secondary secondary) {

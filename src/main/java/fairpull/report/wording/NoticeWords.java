@@ -33,7 +33,8 @@ public final class NoticeWords {
                     + "drift is only as right as the day ran to plan, so note the start of each pull.";
             case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
                     + "say so with --corrected when importing, as a correction may be missing or applied twice.";
-            case CORRECTED_HERE, FACTOR_STEP, FACTOR_OUTSIDE -> ofAir(notice);
+            case CORRECTED_HERE, AIR_CARRIED, AIR_CARRIED_LONG, FACTOR_SPREAD, FACTOR_STEP, FACTOR_OUTSIDE ->
+                    CorrectionWords.sentence(notice);
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
             case PULLS_EXCLUDED -> "Left out, with the reason in the table of pulls: " + names(notice)
                     + "; the finding with them is given beside it.";
@@ -52,22 +53,9 @@ public final class NoticeWords {
                     + "; the exports may lack the channel, or values to be typed are not noted yet.";
             case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY, PLAN_LOOK_APPROXIMATE ->
                     LookWords.sentence(notice);
-            case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN, PLAN_NOT_SIZED ->
+            case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN,
+                    PLAN_FUEL_NOT_KNOWN, PLAN_NOT_SIZED ->
                     ofPlan(notice);
-        };
-    }
-
-    private static String ofAir(Notice notice) {
-        return switch (notice.code()) {
-            case CORRECTED_HERE -> "Brought to the plan’s standard by the air noted at each pull: " + names(notice) + " (multiplied by "
-                    + AirWords.fixed(notice.figures().get(0), 4, "") + " to " + AirWords.fixed(notice.figures().get(1), 4, "")
-                    + "); the exports are kept as they came.";
-            case FACTOR_STEP -> "The correction factor steps by up to " + AirWords.percent(notice.figures().get(0))
-                    + " from the pull before at " + names(notice) + "; look whether the air changed or a sensor did.";
-            case FACTOR_OUTSIDE -> "The correction factor is outside " + AirWords.fixed(notice.figures().get(0), 2, "") + " to "
-                    + AirWords.fixed(notice.figures().get(1), 2, "") + " at " + names(notice)
-                    + "; so much correction cannot be trusted, so read the uncorrected figures beside it.";
-            default -> throw new IllegalArgumentException(notice.code() + " is not about the air");
         };
     }
 
@@ -82,6 +70,9 @@ public final class NoticeWords {
             case PLAN_NO_WARM_UPS -> "Some installs have no warm-up pull; first pulls differ from later ones, whatever is fitted.";
             case PLAN_NO_WORTHWHILE_GAIN -> "No worthwhile gain is named, so “no difference that matters” can never be said; "
                     + "name the smallest gain that matters.";
+            case PLAN_FUEL_NOT_KNOWN -> "iso-1585-ci follows fuel and boost, which change through a pull and which this program does "
+                    + "not read, so it cannot bring values to it: " + names(notice) + "; export them corrected so and import with "
+                    + "--corrected iso-1585-ci, or plan with no correction and gates on the air.";
             case PLAN_NOT_SIZED -> "Without figures for pull scatter and refit scatter it is not known what this plan can see; "
                     + "give both, a guess labelled as one if need be.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about a plan");

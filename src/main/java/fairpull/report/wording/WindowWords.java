@@ -5,6 +5,7 @@ import fairpull.domain.air.AmbientWindow.Change;
 import fairpull.domain.air.AmbientWindow.Obstacle;
 import fairpull.domain.air.AmbientWindow.Range;
 import fairpull.domain.air.AmbientWindow.Row;
+import fairpull.domain.air.StandardLimits;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,32 +29,38 @@ public final class WindowWords {
     /** {@return go or no-go, with the reason} */
     public static String decision(AmbientWindow window) {
         return window.go() ? "Go: a pull may start in this air." : "No go: "
-                + window.obstacles().stream().map(WindowWords::obstacle).collect(Collectors.joining("; ")) + ".";
+                + window.obstacles().stream().map(obstacle -> obstacle(obstacle, window.limits())).collect(Collectors.joining("; ")) + ".";
     }
 
     /** {@return why not, in a few words} */
-    public static String obstacle(Obstacle obstacle) {
+    public static String obstacle(Obstacle obstacle, StandardLimits limits) {
         return switch (obstacle) {
             case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong";
-            case CORRECTION_TOO_LARGE -> "this far from reference air the correction itself may be wrong by more than is left";
             case MOVED_TOO_FAR -> "the air has moved too far since the first install";
-            case TEMPERATURE_OUTSIDE -> "the temperature is outside the standard’s range";
-            case DRY_PRESSURE_OUTSIDE -> "the pressure of the dry air is outside the standard’s range";
-            case FACTOR_OUTSIDE -> "the factor is outside its range";
+            case TEMPERATURE_OUTSIDE -> "the temperature is outside the standard’s range, "
+                    + ends(limits.lowTemperatureK(), limits.highTemperatureK(), Units.CELSIUS::fromSi, 0, "°C");
+            case DRY_PRESSURE_OUTSIDE -> "the pressure of the dry air is outside the standard’s range, "
+                    + ends(limits.lowDryPressurePa(), limits.highDryPressurePa(), Units.HECTOPASCAL::fromSi, 0, "hPa");
+            case FACTOR_OUTSIDE -> "the factor is outside its range, "
+                    + ends(limits.lowFactor(), limits.highFactor(), factor -> factor, 2, "")
+                    + " (sources disagree on it; --factor-range sets another)";
         };
     }
 
     private static String budget(AmbientWindow window, boolean guessed) {
-        return "The correction may get " + AirWords.percent(window.allowedError()) + " wrong; sensors take "
-                + AirWords.percent(window.sensorError()) + " of that (twice the standard uncertainty within the session) and the "
-                + "correction itself " + AirWords.percent(window.modelError()) + " in this air" + (guessed
-                ? ", its error being a stated share of its distance from 1, which is a starting guess." : ".");
+        return "Between A and B the correction may get " + AirWords.percent(window.allowedError()) + " wrong; sensors take "
+                + AirWords.percent(window.sensorError()) + " of that (twice the standard uncertainty within the session)"
+                + window.changeSoFar().map(change -> " and the correction itself " + AirWords.percent(window.modelError())
+                + " by its change since the first install").orElse(" and the rest is left for a change of the air")
+                + ". What the correction gets wrong in the air of both parts cancels; counted is a stated share of its change"
+                + (guessed ? ", which is a starting guess." : ".");
     }
 
     private static String ranges(AmbientWindow window) {
         return "With the other two as they are, pulls may start at " + range(window.temperatureK(), "no temperature", Units.CELSIUS::fromSi,
                 1, "°C") + ", at " + range(window.pressurePa(), "no pressure", Units.HECTOPASCAL::fromSi, 1, "hPa") + ", and at "
-                + range(window.humidity(), "no humidity", Units.PERCENT::fromSi, 0, "%") + " relative humidity.";
+                + range(window.humidity(), "no humidity", Units.PERCENT::fromSi, 0, "%")
+                + " relative humidity; the gates of a plan hold besides.";
     }
 
     private interface Scale {
@@ -61,8 +68,11 @@ public final class WindowWords {
     }
 
     private static String range(Optional<Range> range, String none, Scale scale, int decimals, String unit) {
-        return range.map(ends -> AirWords.fixed(scale.of(ends.low()), decimals, "") + " to "
-                + AirWords.fixed(scale.of(ends.high()), decimals, unit)).orElse(none);
+        return range.map(found -> ends(found.low(), found.high(), scale, decimals, unit)).orElse(none);
+    }
+
+    private static String ends(double low, double high, Scale scale, int decimals, String unit) {
+        return AirWords.fixed(scale.of(low), decimals, "") + " to " + AirWords.fixed(scale.of(high), decimals, unit);
     }
 
     private static String change(AmbientWindow window) {

@@ -7,6 +7,7 @@ import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Measure;
 import fairpull.report.wording.CautionWords;
+import fairpull.report.wording.CorrectionWords;
 import fairpull.report.wording.MethodWords;
 import fairpull.report.wording.Numbers;
 import fairpull.report.wording.PlanWords;
@@ -66,11 +67,14 @@ final class DataCards {
         List<String> columns = new ArrayList<>(List.of("pull", "fate", "start"));
         int words = columns.size();
         measures.forEach((measure, numbers) -> columns.add(measure.name() + inUnit(measure.unit().symbol())));
+        boolean corrected = judgement.pulls().stream().anyMatch(pull -> pull.correction().isPresent());
+        columns.addAll(corrected ? List.of("correction factor") : List.of());
         conditions.forEach(condition -> columns.add(condition.words() + inUnit(PlanWords.unitOf(condition).symbol())));
         List<List<String>> rows = new ArrayList<>();
         for (PullSeen pull : judgement.pulls()) {
             List<String> row = new ArrayList<>(List.of(pull.pull().toString(), fate(pull), start(pull)));
             measures.forEach((measure, numbers) -> row.add(value(pull.values().get(measure.name()), numbers)));
+            row.addAll(corrected ? List.of(pull.correction().map(CorrectionWords::cell).orElse("")) : List.of());
             conditions.forEach(condition -> row.add(reading(pull, condition)));
             rows.add(row);
         }
