@@ -2,6 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
+import fairpull.ui.page.limits.LimitsPage;
 import fairpull.ui.page.question.QuestionPage;
 import fairpull.ui.page.rig.RigPage;
 import fairpull.ui.page.sequence.SequencePage;
@@ -14,6 +15,7 @@ public final class Pages {
 
     /** {@return the pages on a desk} */
     public static List<Page> of(Desk desk) {
-        return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk));
+        return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk),
+                new LimitsPage(desk));
     }
 }
