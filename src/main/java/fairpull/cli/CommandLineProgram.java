@@ -30,6 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(name = "fairpull", mixinStandardHelpOptions = true, versionProvider = CommandLineProgram.VersionText.class,
         description = "Plans a fair back-to-back power test, judges it, and says what would overturn the answer.",
         subcommands = {
+            OpenVerb.class,
             SizeVerb.class,
             SearchVerb.class,
             CorrectVerb.class,
@@ -54,6 +55,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "",
             "Exit status: 0 done, 2 wrong usage, 3 input that cannot be used, 1 a fault of the program."})
 public final class CommandLineProgram implements Runnable {
+    /** The status of a verb after which the program goes on: its window is open. */
+    public static final int STAYS = -1;
+
     private static final int DONE = 0;
     private static final int FAULT = 1;
     private static final int WRONG_USAGE = 2;
@@ -68,11 +72,12 @@ public final class CommandLineProgram implements Runnable {
     private final PrintWriter err;
     private final Clock clock;
     private final boolean onTerminal;
+    private final Opener opener;
     private Optional<WatchedWork> work = Optional.empty();
 
     /** Makes a program that prints to the given writers and takes the time from a clock. */
     public CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock) {
-        this(out, err, clock, false);
+        this(out, err, clock, false, test -> { });
     }
 
     /** {@return a program that prints where this one does, at another time} */
@@ -80,9 +85,10 @@ public final class CommandLineProgram implements Runnable {
         return new CommandLineProgram(out, err, otherClock);
     }
 
-    /** Makes one that shows the progress of long work where it runs on a terminal. */
-    CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock, boolean onTerminal) {
+    /** Makes one that shows the progress of long work where it runs on a terminal, and knows who opens the window. */
+    CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock, boolean onTerminal, Opener opener) {
         this.onTerminal = onTerminal;
+        this.opener = opener;
         this.out = out;
         this.err = err;
         this.clock = clock;
@@ -96,12 +102,18 @@ public final class CommandLineProgram implements Runnable {
         }
     }
 
-    /** {@return the exit status of a command line} */
-    public static int run(String[] arguments) {
+    /** Opens the window on a test, or on a new one. */
+    public interface Opener {
+        /** Opens it; returns as soon as it is on its way. */
+        void open(Optional<Path> test) throws IOException;
+    }
+
+    /** {@return the exit status of a command line; {@link #STAYS} while a window is open} */
+    public static int run(String[] arguments, Opener opener) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         return new CommandLineProgram(new PrintWriter(out, true), new PrintWriter(err, true), Clock.systemDefaultZone(),
-                System.console() != null).runVerb(List.of(arguments));
+                System.console() != null, opener).runVerb(List.of(arguments));
     }
 
     /** {@return the exit status of a command line} */
@@ -209,6 +221,11 @@ public final class CommandLineProgram implements Runnable {
     /** {@return now, to the second, with the zone's offset} */
     OffsetDateTime now() {
         return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** {@return who opens the window} */
+    Opener opener() {
+        return opener;
     }
 
     /** {@return the exit status of a verb that did its work} */

@@ -32,6 +32,11 @@ abstract class Verb implements Callable<Integer> {
     @Override
     public final Integer call() throws Exception {
         work();
+        return status();
+    }
+
+    /** {@return the exit status once the work is done} */
+    protected int status() {
         return CommandLineProgram.done();
     }
 

@@ -42,12 +42,28 @@ class ArchitectureTest {
                 .layer("report").definedBy("fairpull.report..")
                 .layer("app").definedBy("fairpull.app..")
                 .layer("cli").definedBy("fairpull.cli..")
+                .layer("ui").definedBy("fairpull.ui..")
                 .whereLayer("domain").mayNotAccessAnyLayer()
                 .whereLayer("engine").mayOnlyAccessLayers("domain")
                 .whereLayer("io").mayOnlyAccessLayers("domain")
                 .whereLayer("report").mayOnlyAccessLayers("domain")
                 .whereLayer("app").mayOnlyAccessLayers("domain", "engine", "io", "report")
-                .whereLayer("cli").mayOnlyAccessLayers("domain", "app"));
+                .whereLayer("cli").mayOnlyAccessLayers("domain", "app")
+                .whereLayer("ui").mayOnlyAccessLayers("domain", "app", "report"));
+    }
+
+    @Test
+    void theWindowPaintsChartsAndMakesNoSentences() {
+        check(noClasses().that().resideInAPackage("fairpull.ui..").should().dependOnClassesThat()
+                .resideInAnyPackage("fairpull.report.wording..", "fairpull.report.write.."));
+    }
+
+    @Test
+    void swingIsSeenByTheWindowAlone() {
+        check(noClasses().that().resideOutsideOfPackage("fairpull.ui..").should().dependOnClassesThat()
+                .resideInAPackage("javax.swing.."));
+        check(noClasses().that().resideOutsideOfPackages("fairpull.ui..", "fairpull.report.chart..").should().dependOnClassesThat()
+                .resideInAPackage("java.awt.."));
     }
 
     @Test
@@ -90,7 +106,7 @@ class ArchitectureTest {
 
     @Test
     void threadsAreStartedInOnePlace() {
-        check(noClasses().that().resideOutsideOfPackages("fairpull.app.task..", "fairpull.cli..").should().dependOnClassesThat()
+        check(noClasses().that().resideOutsideOfPackages("fairpull.app.task..", "fairpull.app.document..", "fairpull.cli..").should().dependOnClassesThat()
                 .resideInAPackage("java.util.concurrent.."));
     }
 
@@ -129,6 +145,8 @@ class ArchitectureTest {
         only("fairpull.report.write..", "com.openhtmltopdf..");
         only("fairpull.report.write..", "org.apache.pdfbox..");
         only("fairpull.cli..", "picocli..");
+        only("fairpull.ui..", "com.formdev..");
+        only("fairpull.ui..", "net.miginfocom..");
     }
 
     @Test

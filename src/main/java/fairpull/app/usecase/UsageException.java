@@ -2,6 +2,10 @@ package fairpull.app.usecase;
 
 /** What was asked for contradicts itself or is not understood: the caller's words, not a file, must change. */
 public final class UsageException extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final String problem;
+
     /**
      * Says which option is at fault.
      *
@@ -10,5 +14,11 @@ public final class UsageException extends RuntimeException {
      */
     public UsageException(String option, String problem) {
         super(option + ": " + problem);
+        this.problem = problem;
+    }
+
+    /** {@return what is wrong and what to do, for places that show by themselves what it is about} */
+    public String problem() {
+        return problem;
     }
 }

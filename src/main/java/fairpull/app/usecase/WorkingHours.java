@@ -116,7 +116,7 @@ final class WorkingHours {
         return times;
     }
 
-    private static LocalTime time(String option, String text) {
+    static LocalTime time(String option, String text) {
         try {
             return LocalTime.parse(text.strip(), TIME);
         } catch (DateTimeParseException noTime) {

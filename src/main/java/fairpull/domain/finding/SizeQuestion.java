@@ -88,4 +88,10 @@ public record SizeQuestion(String sequence, int pulls, int warmUps, double pullS
         return new SizeQuestion(sequence, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, refitDegreesOfFreedom, gain,
                 powerWanted, errorRate, sides, drift, clock, planned);
     }
+
+    /** {@return the same question with another record of refit scatter behind the same figure} */
+    public SizeQuestion withRefitDegreesOfFreedom(double other) {
+        return new SizeQuestion(sequence, pulls, warmUps, pullScatter, pullDegreesOfFreedom, refitScatter, other, gain, powerWanted,
+                errorRate, sides, drift, clock, looks);
+    }
 }

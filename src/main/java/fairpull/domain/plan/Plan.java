@@ -49,4 +49,55 @@ public record Plan(String title, String remark, Question question, Analysis anal
     public Plan with(Sequence other) {
         return new Plan(title, remark, question, analysis, rig, other, gates, checklist, looks, curve);
     }
+
+    /** {@return the same plan under another title} */
+    public Plan titled(String other) {
+        return new Plan(other, remark, question, analysis, rig, sequence, gates, checklist, looks, curve);
+    }
+
+    /** {@return the same plan with another remark} */
+    public Plan remarked(String other) {
+        return new Plan(title, other, question, analysis, rig, sequence, gates, checklist, looks, curve);
+    }
+
+    /** {@return the same plan with another question} */
+    public Plan with(Question other) {
+        return new Plan(title, remark, other, analysis, rig, sequence, gates, checklist, looks, curve);
+    }
+
+    /** {@return the same plan with another analysis} */
+    public Plan with(Analysis other) {
+        return new Plan(title, remark, question, other, rig, sequence, gates, checklist, looks, curve);
+    }
+
+    /** {@return the same plan on another rig} */
+    public Plan with(Rig other) {
+        return new Plan(title, remark, question, analysis, other, sequence, gates, checklist, looks, curve);
+    }
+
+    /** {@return the same plan with another sequence; planned looks that have no place in it are given up} */
+    public Plan resequenced(Sequence other) {
+        return new Plan(title, remark, question, analysis, rig, other, gates, checklist,
+                looks.filter(planned -> planned.fits(other.letters())), curve);
+    }
+
+    /** {@return the same plan with other curve settings} */
+    public Plan withCurve(Optional<CurveSettings> other) {
+        return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, looks, other);
+    }
+
+    /** {@return the same plan with other gates} */
+    public Plan withGates(List<Gate> others) {
+        return new Plan(title, remark, question, analysis, rig, sequence, others, checklist, looks, curve);
+    }
+
+    /** {@return the same plan with another checklist} */
+    public Plan withChecklist(List<String> others) {
+        return new Plan(title, remark, question, analysis, rig, sequence, gates, others, looks, curve);
+    }
+
+    /** {@return the same plan with other looks} */
+    public Plan withLooks(Optional<Looks> others) {
+        return new Plan(title, remark, question, analysis, rig, sequence, gates, checklist, others, curve);
+    }
 }

@@ -60,4 +60,40 @@ public record Question(String partA, String partB, Measure deciding, List<Measur
     public List<Measure> measures() {
         return Stream.concat(Stream.of(deciding), further.stream()).toList();
     }
+
+    /** {@return the same question about other parts} */
+    public Question between(String a, String b) {
+        return new Question(a, b, deciding, further, expectedLevelSi, worthwhileGainSi, sides, errorRate, powerWanted, claims);
+    }
+
+    /** {@return the same question decided by other measures} */
+    public Question measuredBy(Measure first, List<Measure> others) {
+        return new Question(partA, partB, first, others, expectedLevelSi, worthwhileGainSi, sides, errorRate, powerWanted, claims);
+    }
+
+    /** {@return the same question with another expected level} */
+    public Question expecting(OptionalDouble levelSi) {
+        return new Question(partA, partB, deciding, further, levelSi, worthwhileGainSi, sides, errorRate, powerWanted, claims);
+    }
+
+    /** {@return the same question with another worthwhile gain} */
+    public Question worth(OptionalDouble gainSi) {
+        return new Question(partA, partB, deciding, further, expectedLevelSi, gainSi, sides, errorRate, powerWanted, claims);
+    }
+
+    /** {@return the same question looking elsewhere} */
+    public Question looking(Sides others) {
+        return new Question(partA, partB, deciding, further, expectedLevelSi, worthwhileGainSi, others, errorRate, powerWanted, claims);
+    }
+
+    /** {@return the same question with other chances of error and of success} */
+    public Question risking(double otherErrorRate, double otherPowerWanted) {
+        return new Question(partA, partB, deciding, further, expectedLevelSi, worthwhileGainSi, sides, otherErrorRate,
+                otherPowerWanted, claims);
+    }
+
+    /** {@return the same question with other claims} */
+    public Question claiming(List<Claim> others) {
+        return new Question(partA, partB, deciding, further, expectedLevelSi, worthwhileGainSi, sides, errorRate, powerWanted, others);
+    }
 }

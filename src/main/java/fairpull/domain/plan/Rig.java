@@ -38,4 +38,39 @@ public record Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, Stri
     public boolean leansOnAGuess() {
         return Stream.of(pullScatter, refitScatter).flatMap(Optional::stream).anyMatch(scatter -> scatter.isRecord() && scatter.isGuess());
     }
+
+    /** {@return the same rig under another name} */
+    public Rig named(String other) {
+        return new Rig(other, kind, sweepRateRadPerS2, gear, tyrePressurePa, sensors, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig of another kind} */
+    public Rig of(Kind other) {
+        return new Rig(name, other, sweepRateRadPerS2, gear, tyrePressurePa, sensors, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig with another sweep rate} */
+    public Rig sweeping(OptionalDouble otherRateRadPerS2) {
+        return new Rig(name, kind, otherRateRadPerS2, gear, tyrePressurePa, sensors, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig in another gear} */
+    public Rig inGear(String other) {
+        return new Rig(name, kind, sweepRateRadPerS2, other, tyrePressurePa, sensors, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig with another tyre pressure} */
+    public Rig onTyresAt(OptionalDouble otherPa) {
+        return new Rig(name, kind, sweepRateRadPerS2, gear, otherPa, sensors, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig with other sensors} */
+    public Rig with(List<Sensor> others) {
+        return new Rig(name, kind, sweepRateRadPerS2, gear, tyrePressurePa, others, pullScatter, refitScatter);
+    }
+
+    /** {@return the same rig with other scatter figures} */
+    public Rig scattering(Optional<Scatter> pull, Optional<Scatter> refit) {
+        return new Rig(name, kind, sweepRateRadPerS2, gear, tyrePressurePa, sensors, pull, refit);
+    }
 }

@@ -1,0 +1,181 @@
+package fairpull.app.document;
+
+import fairpull.domain.plan.Plan;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The test that a window shows: the one thing in it that changes. Views show it and send it edits; it holds one undo stack over all of
+ * them. Not to be shared between threads.
+ */
+public final class Document {
+    private static final int DEEPEST = 1000;
+
+    private final Deque<Step> done = new ArrayDeque<>();
+    private final Deque<Step> undone = new ArrayDeque<>();
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Plan plan;
+    private Optional<Path> folder;
+    private Optional<Plan> saved;
+    private Optional<String> sealCode;
+    private boolean settled = true;
+
+    /** What an edit did: the plans on both sides of it. */
+    private record Step(String label, String field, Plan before, Plan after) {
+    }
+
+    private Document(Plan plan, Optional<Path> folder, Optional<Plan> saved, Optional<String> sealCode) {
+        this.plan = Objects.requireNonNull(plan, "plan");
+        this.folder = folder;
+        this.saved = saved;
+        this.sealCode = sealCode;
+    }
+
+    /** {@return a test that is nowhere on disk yet} */
+    public static Document unsaved(Plan plan) {
+        return new Document(plan, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** {@return a test as it lies in a folder} */
+    public static Document of(Path folder, Plan plan, Optional<String> sealCode) {
+        return new Document(plan, Optional.of(folder), Optional.of(plan), sealCode);
+    }
+
+    /** {@return a test with edits that were never saved, as they were found after a kill} */
+    public static Document recovered(Optional<Path> folder, Optional<Plan> saved, Plan plan) {
+        return new Document(plan, folder, saved, Optional.empty());
+    }
+
+    /** {@return the plan as it stands} */
+    public Plan plan() {
+        return plan;
+    }
+
+    /** {@return where it is kept, once it is} */
+    public Optional<Path> folder() {
+        return folder;
+    }
+
+    /** {@return the short code of its seal; empty while it is not sealed} */
+    public Optional<String> sealCode() {
+        return sealCode;
+    }
+
+    /** {@return whether the plan is fixed; then only amendments change it} */
+    public boolean isSealed() {
+        return sealCode.isPresent();
+    }
+
+    /** {@return whether it differs from what lies on disk} */
+    public boolean isChanged() {
+        return !saved.equals(Optional.of(plan));
+    }
+
+    /** {@return whether nobody has touched it yet} */
+    public boolean isUntouched() {
+        return saved.isEmpty() && done.isEmpty() && undone.isEmpty();
+    }
+
+    /**
+     * Changes the plan. An edit that changes nothing leaves no trace.
+     *
+     * @throws IllegalArgumentException if there is no such plan, in words for people; the document then stays as it is
+     * @throws IllegalStateException if the plan is sealed
+     */
+    public void edit(Edit edit) {
+        if (isSealed()) {
+            throw new IllegalStateException("a sealed plan is changed by an amendment only");
+        }
+        Plan next = edit.change().apply(plan);
+        if (next.equals(plan)) {
+            return;
+        }
+        undone.clear();
+        Step last = done.peek();
+        boolean sameField = last != null && !settled && !edit.field().isEmpty() && edit.field().equals(last.field());
+        Plan before = sameField ? done.pop().before() : plan;
+        if (!next.equals(before)) {
+            done.push(new Step(edit.label(), edit.field(), before, next));
+        }
+        if (done.size() > DEEPEST) {
+            done.removeLast();
+        }
+        settled = false;
+        become(next);
+    }
+
+    /** Ends what is being typed: the next edit of the same field is undone on its own. */
+    public void settle() {
+        settled = true;
+    }
+
+    /** {@return what “Undo” would take back} */
+    public Optional<String> undoLabel() {
+        return isSealed() ? Optional.empty() : Optional.ofNullable(done.peek()).map(Step::label);
+    }
+
+    /** {@return what “Redo” would do again} */
+    public Optional<String> redoLabel() {
+        return isSealed() ? Optional.empty() : Optional.ofNullable(undone.peek()).map(Step::label);
+    }
+
+    /** Takes the last edit back; nothing where there is none. */
+    public void undo() {
+        if (undoLabel().isPresent()) {
+            Step step = done.pop();
+            undone.push(step);
+            settled = true;
+            become(step.before());
+        }
+    }
+
+    /** Does the edit again that was taken back last; nothing where there is none. */
+    public void redo() {
+        if (redoLabel().isPresent()) {
+            Step step = undone.pop();
+            done.push(step);
+            settled = true;
+            become(step.after());
+        }
+    }
+
+    /** Hears that a plan now lies in a folder; what was edited meanwhile stays changed. */
+    public void savedTo(Path where, Plan written) {
+        folder = Optional.of(where);
+        saved = Optional.of(written);
+        tell();
+    }
+
+    /** Hears that the plan on disk was sealed. */
+    public void sealedAs(String code) {
+        sealCode = Optional.of(code);
+        tell();
+    }
+
+    /** Hears that the plan on disk was amended. */
+    public void amendedTo(Plan amended) {
+        saved = Optional.of(amended);
+        done.clear();
+        undone.clear();
+        become(amended);
+    }
+
+    /** Has {@code listener} called after every change, on the thread of the change. */
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void become(Plan next) {
+        plan = next;
+        tell();
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

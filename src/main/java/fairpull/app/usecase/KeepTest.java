@@ -1,0 +1,37 @@
+package fairpull.app.usecase;
+
+import fairpull.app.document.Document;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.Seal;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
+/** Brings a test from disk into a document and back. Documents change on their own thread only: these give what is to be told to them. */
+public final class KeepTest {
+    private KeepTest() {
+    }
+
+    /** {@return the test in a folder} */
+    public static Document open(Path folder) throws IOException {
+        TestFolder.Content content = TestFolder.open(folder).read();
+        return Document.of(folder, content.plan(), content.isSealed() ? content.seal().map(Seal::code) : Optional.empty());
+    }
+
+    /** Makes a test of a plan in a folder that holds none. */
+    public static void create(Path folder, Plan plan) throws IOException {
+        TestFolder.create(folder, plan);
+    }
+
+    /** Writes the plan of a test that is not sealed. */
+    public static void write(Path folder, Plan plan) throws IOException {
+        TestFolder.open(folder).writePlan(plan);
+    }
+
+    /** Seals the plan in a folder; returns the code of the seal. */
+    public static String seal(Path folder, OffsetDateTime now) throws IOException {
+        return SealPlan.seal(folder, false, now).code();
+    }
+}

@@ -1,0 +1,152 @@
+package fairpull.io.settings;
+
+import fairpull.domain.InputException;
+import fairpull.domain.plan.Plan;
+import fairpull.io.folder.AtomicWrite;
+import fairpull.io.json.PlanJson;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The folder of the program's user: settings, and a recovery file for every window with edits that were never saved. A file that cannot
+ * be read any more is as good as none; it is never a reason not to start.
+ */
+public final class UserFolder {
+    private static final String SETTINGS = "settings.properties";
+    private static final String RECOVERY = "recovery";
+    private static final long MOST_BYTES = 16L << 20;
+
+    private final Path folder;
+
+    /** A folder that is made when something is first written to it. */
+    public UserFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /** {@return the folder that the system has for such files; the property {@code fairpull.home} names another} */
+    public static UserFolder ofSystem() {
+        String asked = System.getProperty("fairpull.home");
+        return new UserFolder(asked != null ? Path.of(asked) : usual());
+    }
+
+    private static Path usual() {
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        Path home = Path.of(System.getProperty("user.home", "."));
+        if (system.contains("win")) {
+            return Optional.ofNullable(System.getenv("APPDATA")).map(Path::of).orElse(home).resolve("Fairpull");
+        }
+        if (system.contains("mac")) {
+            return home.resolve("Library").resolve("Application Support").resolve("Fairpull");
+        }
+        return Optional.ofNullable(System.getenv("XDG_STATE_HOME")).filter(state -> !state.isBlank()).map(Path::of)
+                .orElse(home.resolve(".local").resolve("state")).resolve("fairpull");
+    }
+
+    /** {@return what was remembered, by name; nothing where nothing can be read} */
+    public Map<String, String> settings() {
+        Map<String, String> settings = new TreeMap<>();
+        try {
+            Path file = folder.resolve(SETTINGS);
+            if (Files.exists(file) && Files.size(file) <= MOST_BYTES) {
+                Properties properties = new Properties();
+                properties.load(new StringReader(Files.readString(file)));
+                properties.stringPropertyNames().forEach(name -> settings.put(name, properties.getProperty(name)));
+            }
+        } catch (IOException | IllegalArgumentException unreadable) {
+            settings.clear();
+        }
+        return settings;
+    }
+
+    /** Remembers settings in place of all earlier ones. */
+    public void remember(Map<String, String> settings) throws IOException {
+        Files.createDirectories(folder);
+        StringBuilder text = new StringBuilder();
+        new TreeMap<>(settings).forEach((name, value) -> text.append(escaped(name)).append('=').append(escaped(value)).append('\n'));
+        AtomicWrite.text(folder.resolve(SETTINGS), text.toString());
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\").replace("\n", "\\n").replace("\r", "\\r").replace("=", "\\=").replace(":", "\\:")
+                .replace(" ", "\\ ").replace("#", "\\#").replace("!", "\\!");
+    }
+
+    /**
+     * Edits that were never saved.
+     *
+     * @param id of the recovery file
+     * @param folder of the test; empty where it had none
+     * @param plan as it was last seen
+     */
+    public record Recovered(String id, Optional<Path> folder, Plan plan) {
+    }
+
+    /** Keeps a plan in the recovery file of a window. */
+    public void keep(String id, Optional<Path> test, Plan plan) throws IOException {
+        Path kept = folder.resolve(RECOVERY);
+        Files.createDirectories(kept);
+        AtomicWrite.text(kept.resolve(id + ".where"), test.map(path -> path.toAbsolutePath().toString()).orElse(""));
+        AtomicWrite.text(kept.resolve(id + ".json"), PlanJson.indented(plan));
+    }
+
+    /** Forgets the recovery file of a window. */
+    public void forget(String id) throws IOException {
+        Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + ".json"));
+        Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + ".where"));
+    }
+
+    /** {@return the edits that were never saved, of windows that are not alive any more} */
+    public List<Recovered> recoverable() throws IOException {
+        Path kept = folder.resolve(RECOVERY);
+        List<Recovered> found = new ArrayList<>();
+        if (!Files.isDirectory(kept)) {
+            return found;
+        }
+        try (Stream<Path> files = Files.list(kept)) {
+            for (Path file : files.filter(file -> file.getFileName().toString().endsWith(".json")).sorted().toList()) {
+                read(file).filter(recovered -> !isAlive(recovered.id())).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Recovered> read(Path file) {
+        String name = file.getFileName().toString();
+        String id = name.substring(0, name.length() - ".json".length());
+        try {
+            if (Files.size(file) > MOST_BYTES) {
+                return Optional.empty();
+            }
+            Path where = file.resolveSibling(id + ".where");
+            String test = Files.exists(where) ? Files.readString(where).strip() : "";
+            Plan plan = PlanJson.read(Files.readString(file), name);
+            return Optional.of(new Recovered(id, test.isEmpty() ? Optional.empty() : Optional.of(Path.of(test)), plan));
+        } catch (IOException | InputException | IllegalArgumentException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** {@return a name for the recovery file of a window of this process} */
+    public static String id(int window) {
+        return ProcessHandle.current().pid() + "-" + window;
+    }
+
+    private static boolean isAlive(String id) {
+        try {
+            long pid = Long.parseLong(id.substring(0, id.indexOf('-')));
+            return pid != ProcessHandle.current().pid() && ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
+        } catch (NumberFormatException | IndexOutOfBoundsException noPid) {
+            return false;
+        }
+    }
+}

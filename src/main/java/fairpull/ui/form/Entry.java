@@ -1,0 +1,209 @@
+package fairpull.ui.form;
+
+import fairpull.app.usecase.UsageException;
+import fairpull.report.chart.Role;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+
+/**
+ * A line in which something is typed. What is understood is sent on while it is typed; what is not stays where it is, with the reason
+ * beneath it in words. Nothing is ever thrown away and no dialogue is opened.
+ *
+ * @param <T> what the text means
+ */
+public final class Entry<T> {
+    private static final int PAUSE_MS = 300;
+
+    private final JLabel label = new JLabel();
+    private final JTextField field = new JTextField();
+    private final JLabel complaint = new JLabel(" ");
+    private final Reader<T> reader;
+    private final Consumer<T> sent;
+    private final Runnable settled;
+    private final Timer pause;
+    private String shown = "";
+    private boolean showing;
+
+    /**
+     * Understands a text.
+     *
+     * @param <T> what it means
+     */
+    public interface Reader<T> {
+        /**
+         * Reads a text.
+         *
+         * @throws UsageException where it is not understood
+         * @throws IllegalArgumentException likewise, in words for people
+         */
+        T read(String text);
+    }
+
+    /**
+     * An entry.
+     *
+     * @param key of its label in the words; {@code key.tip} teaches the term
+     * @param reader understands what is typed
+     * @param sent gets what was understood; may refuse it with words for people
+     * @param settled hears that typing is over for now
+     */
+    public Entry(String key, Reader<T> reader, Consumer<T> sent, Runnable settled) {
+        this.reader = reader;
+        this.sent = sent;
+        this.settled = settled;
+        pause = new Timer(PAUSE_MS, event -> send());
+        pause.setRepeats(false);
+        label.setText(Words.of(key));
+        label.setLabelFor(field);
+        if (Words.mnemonic(key) != 0) {
+            label.setDisplayedMnemonic(Words.mnemonic(key));
+        }
+        field.setName(key);
+        field.getAccessibleContext().setAccessibleName(Words.of(key));
+        Words.find(key + ".tip").ifPresent(tip -> {
+            field.setToolTipText(Words.tip(tip));
+            label.setToolTipText(Words.tip(tip));
+            field.getAccessibleContext().setAccessibleDescription(tip);
+        });
+        Words.find(key + ".hint").ifPresent(hint -> field.putClientProperty("JTextField.placeholderText", hint));
+        complaint.setName(key + ".complaint");
+        complaint.setFont(Look.font(Look.Type.SMALL));
+        complaint.setForeground(Look.colour(Role.B));
+        complaint.setVisible(false);
+        listen();
+    }
+
+    private void listen() {
+        field.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                typed();
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                typed();
+            }
+        });
+        field.addActionListener(event -> finish());
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                finish();
+            }
+        });
+    }
+
+    private void typed() {
+        if (!showing) {
+            pause.restart();
+        }
+    }
+
+    private void finish() {
+        if (pause.isRunning()) {
+            send();
+        }
+        settled.run();
+        if (!complaint.isVisible()) {
+            SwingUtilities.invokeLater(() -> overwrite(shown));
+        }
+    }
+
+    private void send() {
+        pause.stop();
+        try {
+            sent.accept(reader.read(field.getText()));
+            complain("");
+        } catch (UsageException misunderstood) {
+            complain(misunderstood.problem());
+        } catch (IllegalArgumentException impossible) {
+            complain(impossible.getMessage());
+        }
+    }
+
+    private void complain(String words) {
+        complaint.setText(words.isEmpty() ? " " : Words.tip(words));
+        complaint.setVisible(!words.isEmpty());
+        field.putClientProperty("JComponent.outline", words.isEmpty() ? null : "warning");
+        field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? "" : words);
+    }
+
+    /** Shows what the document holds; what is being typed is not disturbed unless the document says something else. */
+    public void show(String text) {
+        boolean typing = field.isFocusOwner() || pause.isRunning() || complaint.isVisible();
+        if (text.equals(shown) && typing) {
+            return;
+        }
+        shown = text;
+        if (!typing || !meansTheSame(text)) {
+            overwrite(text);
+        }
+    }
+
+    private boolean meansTheSame(String text) {
+        try {
+            return reader.read(field.getText()).equals(reader.read(text));
+        } catch (UsageException | IllegalArgumentException misunderstood) {
+            return false;
+        }
+    }
+
+    private void overwrite(String text) {
+        if (!field.getText().equals(text)) {
+            showing = true;
+            field.setText(text);
+            showing = false;
+        }
+        complain("");
+    }
+
+    /** Whether it can be edited. */
+    public void enable(boolean enabled) {
+        field.setEnabled(enabled);
+        label.setEnabled(enabled);
+    }
+
+    /** {@return the field itself, for focus and tests} */
+    public JTextField field() {
+        return field;
+    }
+
+    /** Puts label, field and complaint into a panel of two columns. */
+    public void addTo(JPanel panel) {
+        addTo(panel, "growx, wmin 80");
+    }
+
+    /** Puts them into a panel of two columns, the field as wide as asked. */
+    public void addTo(JPanel panel, String constraints) {
+        panel.add(label, "aligny baseline");
+        panel.add(field, constraints);
+        panel.add(complaint, "skip 1, growx, wmin 0, hidemode 3");
+    }
+
+    /** {@return the label, for who lays it out in another way} */
+    public JComponent label() {
+        return label;
+    }
+
+    /** {@return what says beneath the field what is wrong} */
+    public JComponent complaint() {
+        return complaint;
+    }
+}

@@ -1,0 +1,56 @@
+package fairpull.ui.form;
+
+import fairpull.report.chart.Role;
+import fairpull.ui.theme.Look;
+import java.awt.Insets;
+import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
+
+/** Running text that wraps, can be selected and copied, and takes no focus on the way through a form. */
+public final class Prose extends JTextArea {
+    private final Role role;
+    private final Look.Type type;
+
+    /** Text of a role and size. */
+    public Prose(String text, Role role, Look.Type type) {
+        super(text);
+        this.role = role;
+        this.type = type;
+        setEditable(false);
+        setLineWrap(true);
+        setWrapStyleWord(true);
+        setOpaque(false);
+        setFocusable(false);
+        setBorder(null);
+        setMargin(new Insets(0, 0, 0, 0));
+        // words that change must not scroll the page to themselves
+        DefaultCaret still = new DefaultCaret();
+        still.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        setCaret(still);
+        dress();
+    }
+
+    /** Body text in ink. */
+    public static Prose body(String text) {
+        return new Prose(text, Role.INK, Look.Type.BODY);
+    }
+
+    /** Small text of lesser weight. */
+    public static Prose small(String text) {
+        return new Prose(text, Role.SOFT, Look.Type.SMALL);
+    }
+
+    private void dress() {
+        setFont(Look.font(type));
+        setForeground(Look.colour(role));
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBorder(null);
+        if (role != null) {
+            dress();
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package fairpull.ui.frame;
+
+import fairpull.ui.page.Desk;
+import fairpull.ui.page.Page;
+import fairpull.ui.page.limits.LimitsPage;
+import fairpull.ui.page.question.QuestionPage;
+import fairpull.ui.page.rig.RigPage;
+import fairpull.ui.page.sequence.SequencePage;
+import java.util.List;
+
+/** The pages of a test, in the order of the work. */
+public final class Pages {
+    private Pages() {
+    }
+
+    /** {@return the pages on a desk} */
+    public static List<Page> of(Desk desk) {
+        return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk),
+                new LimitsPage(desk));
+    }
+}

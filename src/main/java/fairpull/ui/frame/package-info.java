@@ -1,0 +1,2 @@
+/** The window around the pages: title, strip, path, side panel, menus. */
+package fairpull.ui.frame;

@@ -1,0 +1,22 @@
+package fairpull.ui.page;
+
+import fairpull.app.document.Document;
+import java.util.Optional;
+import javax.swing.JComponent;
+
+/** One page of the work. It shows the document and sends it edits; it holds nothing of its own that would be missed. */
+public interface Page {
+    /** {@return the key of its name in the words, such as {@code page.question}} */
+    String key();
+
+    /** {@return what is shown} */
+    JComponent view();
+
+    /** Shows the document as it stands; called when the page comes into view and after every change while it is. */
+    void show();
+
+    /** {@return why the page cannot be reached yet; empty where it can} */
+    default Optional<String> notYet(Document document) {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,47 @@
+package fairpull.ui.page.limits;
+
+import fairpull.ui.page.Desk;
+import fairpull.ui.page.Page;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** What must hold before a pull starts: gates, air, heat, checklist. */
+public final class LimitsPage implements Page {
+    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 2", "[50%!, fill][grow, fill]"));
+    private final GatesCard gates;
+    private final AirCard air;
+    private final HeatCard heat;
+    private final ChecklistCard checklist;
+
+    /** The page on a desk. */
+    public LimitsPage(Desk desk) {
+        view.setOpaque(false);
+        gates = new GatesCard(desk);
+        air = new AirCard(desk);
+        heat = new HeatCard(desk);
+        checklist = new ChecklistCard(desk);
+        view.add(gates, "aligny top, growy");
+        view.add(air, "aligny top, growy");
+        view.add(heat, "spanx");
+        view.add(checklist, "spanx");
+    }
+
+    @Override
+    public String key() {
+        return "page.limits";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void show() {
+        gates.refresh();
+        air.refresh();
+        heat.refresh();
+        checklist.refresh();
+    }
+}

@@ -1,0 +1,149 @@
+package fairpull.ui.page.sequence;
+
+import fairpull.app.document.SequenceEdits;
+import fairpull.app.task.Job;
+import fairpull.app.usecase.PlanSearch;
+import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.search.Costs;
+import fairpull.domain.search.SearchAnswer;
+import fairpull.domain.search.SearchRow;
+import fairpull.domain.unit.Unit;
+import fairpull.report.chart.FrontChart;
+import fairpull.ui.form.Card;
+import fairpull.ui.form.ChartView;
+import fairpull.ui.form.Entry;
+import fairpull.ui.form.Prose;
+import fairpull.ui.page.Desk;
+import fairpull.ui.theme.Words;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+
+/** The days worth choosing among within the hours of the day; a click takes one. */
+final class DaysCard extends Card {
+    private final Desk desk;
+    private final ChartView chart = new ChartView("days.chart", 300, this::draw);
+    private final Prose answer = Prose.small("");
+    private final JProgressBar progress = new JProgressBar(0, 100);
+    private final JButton cancel = new JButton(Words.of("cancel"));
+    private final JCheckBox balanced = new JCheckBox(Words.of("days.balanced"));
+    private final JCheckBox oneWay = new JCheckBox(Words.of("days.oneWay"));
+    private final Entry<Double> hours;
+    private final Entry<Integer> installs;
+    private double minutes = 8 * 60;
+    private int mostInstalls = 7;
+    private Optional<Job<Optional<SearchAnswer>>> job = Optional.empty();
+    private Optional<SearchAnswer> found = Optional.empty();
+    private Plan searched;
+    private PlanSearch.Limits within;
+
+    DaysCard(Desk desk) {
+        super(Words.of("days.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1, hidemode 3", "[grow, fill]"));
+        this.desk = desk;
+        hours = new Entry<>("days.hours", PlanTyping::hoursAsMinutes, value -> {
+            minutes = value;
+            search();
+        }, () -> { });
+        installs = new Entry<>("days.installs", text -> PlanTyping.count(text, 2, 10), value -> {
+            mostInstalls = value;
+            search();
+        }, () -> { });
+        add(Prose.small(Words.of("days.sub")), "growx, wmin 0");
+        add(chart, "growx, wmin 0");
+        add(answer, "growx, wmin 0");
+        JPanel limits = new JPanel(new MigLayout("insets 0, gap 8 4, hidemode 3, wrap 4", "[pref!][50:70]12[pref!][40:60]"));
+        limits.setOpaque(false);
+        limits.add(hours.label());
+        limits.add(hours.field(), "growx");
+        limits.add(installs.label());
+        limits.add(installs.field(), "growx");
+        limits.add(hours.complaint(), "spanx, wmin 0, growx");
+        limits.add(installs.complaint(), "spanx, wmin 0, growx");
+        for (JCheckBox box : new JCheckBox[] {balanced, oneWay}) {
+            box.setOpaque(false);
+            box.addActionListener(event -> search());
+            limits.add(box, "spanx");
+        }
+        balanced.setName("days.balanced");
+        balanced.setToolTipText(Words.tip(Words.of("days.balanced.tip")));
+        oneWay.setName("days.oneWay");
+        oneWay.setToolTipText(Words.tip(Words.of("days.oneWay.tip")));
+        add(limits, "growx");
+        cancel.setName("days.cancel");
+        cancel.addActionListener(event -> stop());
+        progress.setName("days.progress");
+        add(progress, "split 2, growx");
+        add(cancel, "growx 0");
+        chart.onClick(this::take);
+        working(false);
+    }
+
+    void refresh() {
+        hours.show(PlanTyping.hours(minutes));
+        installs.show(Integer.toString(mostInstalls));
+        search();
+    }
+
+    private void search() {
+        Plan plan = desk.document().plan();
+        PlanSearch.Limits limits = new PlanSearch.Limits(minutes, mostInstalls, 8, balanced.isSelected(), oneWay.isSelected(),
+                new Costs(0, 0, 0, 0));
+        if (plan.equals(searched) && limits.equals(within)) {
+            return;
+        }
+        stop();
+        searched = plan;
+        within = limits;
+        working(true);
+        job = Optional.of(Job.start(watch -> PlanSearch.days(plan, limits, watch), SwingUtilities::invokeLater,
+                share -> progress.setValue((int) Math.round(100 * share)), this::ended));
+    }
+
+    private void ended(Job.Ended<Optional<SearchAnswer>> ended) {
+        working(false);
+        found = ended.result().flatMap(front -> front);
+        answer.setText(ended.fault().filter(UsageException.class::isInstance).map(fault -> ((UsageException) fault).problem())
+                .orElseGet(() -> found.isPresent() ? Words.of("days.found", found.get().daysTried(), found.get().front().size())
+                        : Words.of("days.none")));
+        chart.refresh();
+    }
+
+    private void stop() {
+        job.ifPresent(Job::cancel);
+        job = Optional.empty();
+        working(false);
+    }
+
+    private void working(boolean busy) {
+        progress.setVisible(busy);
+        cancel.setVisible(busy);
+        progress.setValue(0);
+    }
+
+    private Optional<ChartView.Shown> draw(double width, double height) {
+        Plan plan = desk.document().plan();
+        if (found.isEmpty() || found.get().front().isEmpty() || plan.question().worthwhileGainSi().isEmpty()) {
+            return Optional.empty();
+        }
+        Unit unit = plan.question().deciding().unit();
+        double worthwhile = unit.differenceFromSi(plan.question().worthwhileGainSi().getAsDouble());
+        Optional<FrontChart.Now> now = PlanSearch.now(plan);
+        FrontChart front = FrontChart.draw(found.get().front(), worthwhile, unit.symbol(), now, width, height);
+        return Optional.of(new ChartView.Shown(front.drawing(), front.spots()));
+    }
+
+    private void take(int spot) {
+        SearchRow row = found.orElseThrow().front().get(spot);
+        Sequence old = desk.document().plan().sequence();
+        Sequence other = StartingPlan.refilled(old, row.order(), row.pulls(), row.warmUps());
+        desk.edit(SequenceEdits.take(Words.of("days.take", row.order()), other));
+    }
+}

@@ -1,0 +1,161 @@
+package fairpull.ui.page.sequence;
+
+import fairpull.app.document.Edit;
+import fairpull.app.document.SequenceEdits;
+import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.StartingPlan;
+import fairpull.domain.plan.Hours;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Sequence;
+import fairpull.domain.plan.Session;
+import fairpull.ui.form.Card;
+import fairpull.ui.form.Choice;
+import fairpull.ui.form.Entry;
+import fairpull.ui.page.Desk;
+import fairpull.ui.theme.Words;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The order as a whole and its clock: templates, letters, a draw, times, working hours. */
+final class OrderCard extends Card {
+    private static final String OWN = "";
+
+    private final Desk desk;
+    private final Choice<String> template;
+    private final Entry<String> letters;
+    private final Entry<Integer> pulls;
+    private final Entry<Integer> warmUps;
+    private final Entry<Double> interval;
+    private final Entry<Double> swap;
+    private final Entry<Double> setUp;
+    private final Entry<Optional<LocalTime>> start;
+    private final Entry<Optional<LocalTime>> end;
+    private final JButton draw = new JButton(Words.of("sequence.draw"));
+
+    OrderCard(Desk desk) {
+        super(Words.of("sequence.head"), new MigLayout("insets 20, gap 28 8, fillx", "[grow 3, fill][grow 2, fill][grow 2, fill]"));
+        this.desk = desk;
+        List<String> templates = new ArrayList<>(StartingPlan.TEMPLATES);
+        templates.add(OWN);
+        template = new Choice<>("sequence.template", templates, this::called, this::take);
+        Runnable settle = desk.document()::settle;
+        letters = new Entry<>("sequence.letters", text -> text, text -> desk.typed(reordered(text, OptionalLong.empty())), settle);
+        pulls = new Entry<>("sequence.pulls", text -> PlanTyping.count(text, 1, 1000),
+                count -> desk.typed(SequenceEdits.pullsOfAll(count, first().warmUpPulls())), settle);
+        warmUps = new Entry<>("sequence.warmUps", text -> PlanTyping.count(text, 0, 100),
+                count -> desk.typed(SequenceEdits.pullsOfAll(first().countedPulls(), count)), settle);
+        interval = minutes("sequence.interval", (old, seconds) -> SequenceEdits.times("interval", seconds, old.swapS(), old.setUpS()));
+        swap = minutes("sequence.swap", (old, seconds) -> SequenceEdits.times("swap", old.pullIntervalS(), seconds, old.setUpS()));
+        setUp = minutes("sequence.setUp", (old, seconds) -> SequenceEdits.times("set-up", old.pullIntervalS(), old.swapS(), seconds));
+        start = new Entry<>("sequence.start", PlanTyping::clock, this::startingAt, settle);
+        end = new Entry<>("sequence.end", PlanTyping::clock, this::endingAt, settle);
+        draw.setName("sequence.draw");
+        draw.setMnemonic(Words.mnemonic("sequence.draw"));
+        draw.setToolTipText(Words.tip(Words.of("sequence.draw.tip")));
+        draw.addActionListener(event -> draw());
+        JPanel order = column();
+        template.addTo(order);
+        letters.addTo(order);
+        order.add(draw, "skip 1, growx 0");
+        JPanel filling = column();
+        pulls.addTo(filling);
+        warmUps.addTo(filling);
+        interval.addTo(filling);
+        JPanel clock = column();
+        setUp.addTo(clock);
+        swap.addTo(clock);
+        start.addTo(clock);
+        end.addTo(clock);
+    }
+
+    private JPanel column() {
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
+        column.setOpaque(false);
+        add(column, "aligny top, wmin 0");
+        return column;
+    }
+
+    private interface TimesEdit {
+        Edit of(Sequence old, double seconds);
+    }
+
+    private Entry<Double> minutes(String key, TimesEdit edit) {
+        return new Entry<>(key, PlanTyping::minutes, seconds -> desk.typed(edit.of(sequence(), seconds)), desk.document()::settle);
+    }
+
+    private Sequence sequence() {
+        return desk.document().plan().sequence();
+    }
+
+    private Install first() {
+        return sequence().installs().findFirst().orElseThrow();
+    }
+
+    private String called(String order) {
+        return order.equals(OWN) ? Words.of("sequence.template.own") : order.replace("|", " | ");
+    }
+
+    private void take(String order) {
+        if (!order.equals(OWN)) {
+            desk.edit(reordered(order, OptionalLong.empty()));
+        }
+    }
+
+    private Edit reordered(String order, OptionalLong seed) {
+        return SequenceEdits.take(Words.of("sequence.order.edit", order), StartingPlan.reordered(sequence(), order, seed));
+    }
+
+    /** The seed is the time of the click: nobody chose it, and it is kept in the plan so that anyone can redo the draw. */
+    private void draw() {
+        desk.edit(reordered(sequence().letters(), OptionalLong.of(System.currentTimeMillis() % 1_000_000)));
+    }
+
+    private void startingAt(Optional<LocalTime> time) {
+        Optional<Hours> old = sequence().sessions().get(0).hours();
+        hours(time.map(at -> new Hours(at, old.flatMap(Hours::end), old.map(Hours::breaks).orElse(List.of()))));
+    }
+
+    private void endingAt(Optional<LocalTime> time) {
+        Optional<Hours> old = sequence().sessions().get(0).hours();
+        if (old.isEmpty() && time.isPresent()) {
+            throw new IllegalArgumentException(Words.of("sequence.end.first"));
+        }
+        hours(old.map(hours -> new Hours(hours.start(), time, hours.breaks())));
+    }
+
+    private void hours(Optional<Hours> hours) {
+        desk.typed(Edit.typing("working hours", "hours", plan -> {
+            Sequence old = plan.sequence();
+            return plan.with(old.withLabelled(old.sessions().stream()
+                    .map(session -> new Session(session.name(), session.installs(), hours)).toList()));
+        }));
+    }
+
+    void refresh() {
+        Sequence sequence = sequence();
+        template.show(StartingPlan.TEMPLATES.contains(sequence.letters()) ? sequence.letters() : OWN);
+        letters.show(sequence.letters());
+        pulls.show(common(sequence, true));
+        warmUps.show(common(sequence, false));
+        interval.show(PlanTyping.minutes(sequence.pullIntervalS()));
+        swap.show(PlanTyping.minutes(sequence.swapS()));
+        setUp.show(PlanTyping.minutes(sequence.setUpS()));
+        Optional<Hours> hours = sequence.sessions().get(0).hours();
+        start.show(hours.map(Hours::start).map(LocalTime::toString).orElse(""));
+        end.show(hours.flatMap(Hours::end).map(LocalTime::toString).orElse(""));
+        draw.setText(sequence.seed().isPresent() ? Words.of("sequence.drawn", sequence.seed().getAsLong()) : Words.of("sequence.draw"));
+        draw.setEnabled(!desk.document().isSealed());
+    }
+
+    /** The number that all installs share; the first one's where they differ. */
+    private static String common(Sequence sequence, boolean counted) {
+        return sequence.installs().findFirst().map(install -> Integer.toString(counted ? install.countedPulls() : install.warmUpPulls()))
+                .orElse("");
+    }
+}

@@ -1,0 +1,47 @@
+package fairpull.ui.page.sequence;
+
+import fairpull.ui.page.Desk;
+import fairpull.ui.page.Page;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The order of installs, their pulls and the clock; beside them the days and the numbers of pulls that could be had instead. */
+public final class SequencePage implements Page {
+    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 2", "[58%!, fill][grow, fill]"));
+    private final OrderCard order;
+    private final InstallCard install;
+    private final DaysCard days;
+    private final PullsCard pulls;
+
+    /** The page on a desk. */
+    public SequencePage(Desk desk) {
+        view.setOpaque(false);
+        order = new OrderCard(desk);
+        install = new InstallCard(desk);
+        days = new DaysCard(desk);
+        pulls = new PullsCard(desk);
+        view.add(order, "spanx");
+        view.add(days, "aligny top, growy");
+        view.add(pulls, "aligny top, growy");
+        view.add(install, "spanx");
+    }
+
+    @Override
+    public String key() {
+        return "page.sequence";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void show() {
+        order.refresh();
+        install.refresh();
+        days.refresh();
+        pulls.refresh();
+    }
+}

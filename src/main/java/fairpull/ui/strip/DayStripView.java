@@ -1,0 +1,240 @@
+package fairpull.ui.strip;
+
+import fairpull.app.document.Document;
+import fairpull.app.document.Edit;
+import fairpull.app.document.SequenceEdits;
+import fairpull.domain.day.DayClock;
+import fairpull.domain.plan.Install;
+import fairpull.report.chart.Bounds;
+import fairpull.report.chart.DrawingPainter;
+import fairpull.report.chart.PlanStrip;
+import fairpull.report.chart.Role;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+
+/**
+ * The day from left to right, always in view. A click or the arrow keys choose an install; it is dragged or moved with Alt and the
+ * arrows, given more or fewer pulls with + and −, added behind with Insert, left out with Delete, and swapped to the other part with X.
+ */
+public final class DayStripView extends JPanel {
+    private static final int HEIGHT = 150;
+    private static final double RADIUS = 12;
+    private static final int MARGIN = 6;
+
+    private final Document document;
+    private final List<Consumer<Optional<String>>> choosers = new ArrayList<>();
+    private final Consumer<String> refusals;
+    private Optional<PlanStrip.Heat> heat = Optional.empty();
+    private Optional<String> chosen = Optional.empty();
+    private PlanStrip strip;
+    private Optional<Drag> drag = Optional.empty();
+
+    /** An install on its way. */
+    private record Drag(String install, int fromX) {
+    }
+
+    /** A strip of a document; {@code refusals} hears, in words, of edits that cannot be. */
+    public DayStripView(Document document, Consumer<String> refusals) {
+        this.document = document;
+        this.refusals = refusals;
+        setName("strip");
+        setOpaque(false);
+        setFocusable(true);
+        setPreferredSize(new Dimension(900, HEIGHT));
+        setMinimumSize(new Dimension(400, HEIGHT));
+        getAccessibleContext().setAccessibleName(Words.of("strip"));
+        setToolTipText(Words.tip(Words.of("strip.tip")));
+        mouse();
+        keys();
+        document.listen(this::refresh);
+        refresh();
+    }
+
+    /** Hears which install is chosen; empty where none is. */
+    public void onChosen(Consumer<Optional<String>> chooser) {
+        choosers.add(chooser);
+    }
+
+    /** Shows start temperatures beneath the day. */
+    public void show(Optional<PlanStrip.Heat> predicted) {
+        heat = predicted;
+        refresh();
+    }
+
+    /** {@return the install that is chosen} */
+    public Optional<String> chosen() {
+        return chosen;
+    }
+
+    /** Chooses an install, as a click does. */
+    public void choose(Optional<String> install) {
+        if (!chosen.equals(install)) {
+            chosen = install;
+            choosers.forEach(chooser -> chooser.accept(install));
+            refresh();
+        }
+    }
+
+    /** {@return where an install stands, for tests and menus} */
+    public Optional<Bounds> boundsOf(String install) {
+        return strip.regions().stream().filter(region -> region.install().equals(install)).map(PlanStrip.Region::bounds).findFirst();
+    }
+
+    private void refresh() {
+        if (chosen.isPresent() && labels().stream().noneMatch(chosen.get()::equals)) {
+            chosen = Optional.empty();
+            choosers.forEach(chooser -> chooser.accept(Optional.empty()));
+        }
+        draw();
+        getAccessibleContext().setAccessibleDescription(strip.drawing().description());
+        repaint();
+    }
+
+    private void draw() {
+        strip = PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, Math.max(400, getWidth() - 2.0 * MARGIN));
+    }
+
+    private List<String> labels() {
+        return document.plan().sequence().installs().map(Install::label).toList();
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        if (document != null) {
+            draw();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        RoundRectangle2D shape = new RoundRectangle2D.Double(0.5, 0.5, getWidth() - 1, getHeight() - 1, RADIUS, RADIUS);
+        g.setColor(Look.colour(Role.CARD));
+        g.fill(shape);
+        g.setColor(Look.colour(isFocusOwner() ? Role.A : Role.LINE));
+        g.draw(shape);
+        g.translate(MARGIN, MARGIN);
+        DrawingPainter.paint(strip.drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
+        g.dispose();
+    }
+
+    private void mouse() {
+        MouseAdapter adapter = new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                requestFocusInWindow();
+                Optional<String> at = installAt(event);
+                choose(at);
+                drag = at.map(install -> new Drag(install, event.getX()));
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent event) {
+                drag.ifPresent(moved -> drop(moved, event.getX()));
+                drag = Optional.empty();
+                setCursor(Cursor.getDefaultCursor());
+            }
+
+            @Override
+            public void mouseDragged(MouseEvent event) {
+                setCursor(Cursor.getPredefinedCursor(drag.isPresent() ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
+            }
+        };
+        addMouseListener(adapter);
+        addMouseMotionListener(adapter);
+    }
+
+    private Optional<String> installAt(MouseEvent event) {
+        double x = event.getX() - MARGIN;
+        double y = event.getY() - MARGIN;
+        return strip.regions().stream().filter(region -> region.bounds().x() <= x && x <= region.bounds().right()
+                && region.bounds().y() <= y && y <= region.bounds().bottom()).map(PlanStrip.Region::install).findFirst();
+    }
+
+    /** An install that is let go beyond the middle of others changes places with them. */
+    private void drop(Drag moved, int x) {
+        if (Math.abs(x - moved.fromX()) < 8) {
+            return;
+        }
+        int from = labels().indexOf(moved.install());
+        int to = (int) strip.regions().stream().filter(region -> !region.install().equals(moved.install()))
+                .filter(region -> region.bounds().middle() < x - MARGIN).count();
+        if (to != from) {
+            edit(SequenceEdits.move(moved.install(), to - from));
+            choose(Optional.of(labels().get(Math.min(to, labels().size() - 1))));
+        }
+    }
+
+    private void keys() {
+        key("LEFT", () -> step(-1));
+        key("RIGHT", () -> step(1));
+        key("alt LEFT", () -> moveBy(-1));
+        key("alt RIGHT", () -> moveBy(1));
+        key("DELETE", () -> chosen.ifPresent(install -> edit(SequenceEdits.remove(install))));
+        key("INSERT", () -> chosen.ifPresent(install -> edit(SequenceEdits.addAfter(install))));
+        key("X", () -> chosen.ifPresent(install -> edit(SequenceEdits.otherPart(install))));
+        for (String plus : List.of("PLUS", "ADD", "shift EQUALS")) {
+            key(plus, () -> pulls(1));
+        }
+        for (String minus : List.of("MINUS", "SUBTRACT")) {
+            key(minus, () -> pulls(-1));
+        }
+    }
+
+    private void key(String stroke, Runnable work) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+
+    private void step(int by) {
+        List<String> labels = labels();
+        int from = chosen.map(labels::indexOf).orElse(by > 0 ? -1 : labels.size());
+        choose(Optional.of(labels.get(Math.max(0, Math.min(labels.size() - 1, from + by)))));
+    }
+
+    private void moveBy(int by) {
+        chosen.ifPresent(install -> {
+            int from = labels().indexOf(install);
+            edit(SequenceEdits.move(install, by));
+            choose(Optional.of(labels().get(Math.max(0, Math.min(labels().size() - 1, from + by)))));
+        });
+    }
+
+    private void pulls(int by) {
+        chosen.flatMap(label -> document.plan().sequence().installs().filter(install -> install.label().equals(label)).findFirst())
+                .filter(install -> install.countedPulls() + by >= 1)
+                .ifPresent(install -> edit(SequenceEdits.pulls(install.label(), install.countedPulls() + by, install.warmUpPulls())));
+    }
+
+    private void edit(Edit edit) {
+        try {
+            document.edit(edit);
+            refusals.accept("");
+        } catch (IllegalArgumentException | IllegalStateException impossible) {
+            refusals.accept(impossible.getMessage());
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package fairpull.ui;
+
+import fairpull.app.document.Document;
+import fairpull.app.document.Settings;
+import fairpull.app.usecase.KeepTest;
+import fairpull.ui.frame.Pages;
+import fairpull.ui.frame.TestPane;
+import fairpull.ui.page.Page;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Mode;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
+
+/** Draws every page of the window to a picture, light and dark, at single and double size: {@code Gallery FOLDER}. */
+public final class Gallery {
+    private static final int WIDTH = 1280;
+    private static final int HEIGHT = 800;
+
+    private Gallery() {
+    }
+
+    /** Draws them. */
+    public static void main(String[] arguments) throws Exception {
+        System.setProperty("java.awt.headless", "true");
+        Path folder = Files.createDirectories(Path.of(arguments.length > 0 ? arguments[0] : "target/pictures"));
+        for (Mode mode : Mode.values()) {
+            for (int scale : new int[] {1, 2}) {
+                draw(folder, mode, scale);
+            }
+        }
+        System.exit(0);
+    }
+
+    private static void draw(Path folder, Mode mode, int scale) throws Exception {
+        Document document = KeepTest.open(Path.of("plans/electric-pump"));
+        TestPane[] pane = new TestPane[1];
+        SwingUtilities.invokeAndWait(() -> {
+            Look.install(mode, 1);
+            pane[0] = new TestPane(document, Settings.in(folder.resolve("none")), Pages::of);
+            OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
+        });
+        for (Page page : pane[0].pages()) {
+            SwingUtilities.invokeAndWait(() -> {
+                pane[0].go(page);
+                OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
+            });
+            Waiting.forQuiet();
+            SwingUtilities.invokeAndWait(() -> write(folder, page, mode, scale, pane[0]));
+        }
+    }
+
+    private static void write(Path folder, Page page, Mode mode, int scale, TestPane pane) {
+        String name = page.key().replace("page.", "") + "-" + mode.name().toLowerCase(Locale.ROOT) + "-" + scale + "x.png";
+        BufferedImage image = OffScreen.picture(pane, WIDTH, HEIGHT, scale);
+        try {
+            File file = folder.resolve(name).toFile();
+            ImageIO.write(image, "png", file);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+}
