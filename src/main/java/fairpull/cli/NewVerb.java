@@ -40,7 +40,8 @@ final class NewVerb extends Verb {
 
     @Option(names = "--measure", required = true, paramLabel = "TEXT",
             description = "The deciding measure with its unit: “mean power 3000-6500 rpm in hp”, “peak torque in N·m”, “power at 5500 "
-                    + "rpm in kW”, “time 60-100 km/h in s”, “typed trap speed in mph”; “, less is better” may follow.")
+                    + "rpm in kW”, “time 60-100 km/h in s”, “response of torque to 90 %% in s”, "
+                    + "“typed trap speed in mph”; “, less is better” may follow.")
     private String measure;
 
     @Option(names = "--further", paramLabel = "TEXT", description = "A further measure, likewise; may be given several times.")
@@ -70,9 +71,8 @@ final class NewVerb extends Verb {
     @Option(names = "--covariate", paramLabel = "CONDITION", description = "A condition whose slope is taken out, such as intake-air.")
     private List<String> covariates = List.of();
 
-    @Option(names = "--bandwidth", paramLabel = "RPM", description = "The bandwidth that curves over engine speed are smoothed to; a rig "
-            + "record matches only with the same.")
-    private String bandwidth;
+    @Mixin
+    private CurveOptions curve;
 
     @Option(names = "--rig", defaultValue = "roller-brake", paramLabel = "KIND",
             description = "roller-inertia, roller-brake, hub, engine-bench, road or strip; default ${DEFAULT-VALUE}.")
@@ -88,6 +88,9 @@ final class NewVerb extends Verb {
     private TypedScatterOptions scatter;
 
     @Mixin
+    private MotionOptions motion;
+
+    @Mixin
     private OrderOptions order;
 
     @Override
@@ -96,9 +99,10 @@ final class NewVerb extends Verb {
                 .map(name -> JudgingOptions.constant("--covariate", name, Condition.values())).toList();
         NewPlan.Asked asked = new NewPlan.Asked(partA, partB, measure, further,
                 JudgingOptions.constant("--correction", correction, Correction.values()), expected, worthwhile, judging.sides(),
-                judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions, bandwidth);
+                judging.errorRate(), Numbers.share("--power-wanted", powerWanted, 1), claims, judging.drift(), conditions, curve.typed());
         NewPlan.RigTyped typedRig = new NewPlan.RigTyped(rigName, JudgingOptions.constant("--rig", rig, Rig.Kind.values()), gear,
-                scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf, scatter.records, scatter.startingGuess);
+                scatter.pullScatter, scatter.pullDf, scatter.refitScatter, scatter.refitDf, scatter.records, scatter.startingGuess,
+                motion.typed());
         String name = title == null ? nameOf(folder) : title;
         NewPlan.Made made = NewPlan.make(folder, new NewPlan.Request(name, remark, asked, typedRig, order.typed()));
         answer(Receipt.made(folder, made));

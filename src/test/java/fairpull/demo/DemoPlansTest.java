@@ -83,6 +83,26 @@ class DemoPlansTest {
     }
 
     @Test
+    void aScoredWindowAMovingMassAndAResponseAreValidByTheSchemaAndReadBack() throws IOException {
+        String plan = Files.readString(PLANS.resolve("electric-pump/plan.json"));
+        String scored = "\"curve\":{\"scored\":{\"liftOffS\":0.2,\"tipInRadPerS\":31,\"tipInS\":0.5}}";
+        String mass = "\"movingMass\":{\"coastDown\":{\"f0N\":110,\"f1NsPerM\":-0.9,\"f2Ns2PerM2\":0.42,\"uncertaintyF0N\":8,"
+                + "\"uncertaintyF1NsPerM\":0,\"uncertaintyF2Ns2PerM2\":0.01},\"massKg\":1480,\"massUncertaintyKg\":15,\"windowS\":0.5}";
+        String response = "{\"better\":\"less\",\"correction\":\"none\",\"definition\":{\"kind\":\"response\",\"of\":\"torque\",\"share\":0.9},"
+                + "\"name\":\"response\",\"unit\":\"s\"}";
+        String full = plan.replaceFirst("\\{", "{" + scored + ",").replaceFirst("(\"rig\"\\s*:\\s*\\{)", "$1" + mass + ",")
+                .replaceFirst("(\"further\"\\s*:\\s*\\[)[^\\]]*", "$1" + response);
+
+        assertThat(PlanSchema.errors(full)).isEmpty();
+        assertThat(PlanSchema.errors(full.replace("\"share\":0.9", "\"share\":1"))).isNotEmpty();
+        assertThat(PlanSchema.errors(full.replace("\"tipInRadPerS\":31", "\"tipInRadPerS\":0"))).isNotEmpty();
+        assertThat(PlanSchema.errors(plan.replaceFirst("\\{", "{\"curve\":{},"))).isNotEmpty();
+        assertThat(PlanJson.canonical(PlanJson.read(full, "plan.json"))).contains(scored, mass, response);
+        assertThatThrownBy(() -> PlanJson.read(full.replace("\"windowS\":0.5", "\"windowS\":0"), "plan.json"))
+                .hasMessageContaining("window of the acceleration");
+    }
+
+    @Test
     void theCanonicalPlanIsSortedAndReadsBackToItself() throws IOException {
         String canonical = PlanJson.canonical(PlanJson.read(Files.readString(PLANS.resolve("electric-pump/plan.json")), "plan.json"));
 

@@ -163,10 +163,10 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             try {
                 Channels channels = PullValues.channels(test, content.mappings(), taken);
                 if (used) {
-                    PullValues.checkDeciding(channels, plan.question().deciding(), taken.file(),
+                    PullValues.checkDeciding(channels, plan, taken.file(),
                             "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
                 }
-                PullValues.of(channels, plan.question().measures()).forEach(values::putIfAbsent);
+                PullValues.of(channels, plan).forEach(values::putIfAbsent);
             } catch (InputException unusable) {
                 if (used) {
                     throw unusable;

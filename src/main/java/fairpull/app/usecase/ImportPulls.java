@@ -16,6 +16,7 @@ import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
+import fairpull.report.wording.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -144,14 +145,14 @@ public final class ImportPulls {
     private Map<Measure, Double> values(Export export, PullId pull, Mapping mapping, String name, List<String> doubts) {
         List<Measure> measures = content.plan().question().measures();
         Channels channels = MappedExport.channels(export, mapping);
-        PullValues.checkDeciding(channels, measures.get(0), name, "leave it out, and note the pull as aborted");
+        PullValues.checkDeciding(channels, content.plan(), name, "leave it out, and note the pull as aborted");
         measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
                 PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
-        doubts.addAll(PullValues.doubts(channels, measures));
+        doubts.addAll(PullValues.doubts(channels, content.plan()));
         if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
             doubts.add("not known whether the values are corrected for air; say so with --corrected");
         }
-        Map<String, Double> si = PullValues.of(channels, measures);
+        Map<String, Double> si = PullValues.of(channels, content.plan());
         Map<Measure, Double> values = new LinkedHashMap<>();
         measures.stream().filter(measure -> si.containsKey(measure.name()))
                 .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
@@ -165,6 +166,7 @@ public final class ImportPulls {
         Measure deciding = content.plan().question().deciding();
         PullTraces.of(pull, !pull.warmUp(), export, mapping, deciding, air.at(pull)).ifPresent(trace -> {
             doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
+            SweepDoubts.of(content.plan(), List.of(trace)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
             traces.add(trace);
         });
     }
@@ -200,6 +202,12 @@ public final class ImportPulls {
     private Set<Quantity> needed() {
         Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
         content.plan().question().measures().forEach(measure -> needed.addAll(measure.definition().channels()));
+        if (!needed.isEmpty() && content.plan().scoredWindow().isPresent()) {
+            needed.add(Quantity.FRACTION);
+        }
+        if (!needed.isEmpty() && content.plan().rig().movingMass().isPresent()) {
+            needed.add(Quantity.SPEED);
+        }
         if (needed.isEmpty()) {
             throw new InputException(Place.of("plan.json"), "every measure of this plan is typed by hand, none is read from exports",
                     "type the values: fairpull note TEST B1-3 --value 13.42s");

@@ -19,6 +19,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullTrace;
 import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
 import fairpull.engine.judging.Judge;
@@ -80,9 +81,11 @@ public final class JudgeFolder {
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
-        List<CheckOutcome> checks = PullChecks.of(test, content, evidence.pulls());
+        List<PullTrace> traces = PullChecks.traces(test, content, evidence.pulls());
+        List<CheckOutcome> checks = PullChecks.of(plan.question(), traces, evidence.pulls());
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
+        notices.addAll(SweepDoubts.of(plan, traces));
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
                 amendments(), notices, checks, look.taken());
     }

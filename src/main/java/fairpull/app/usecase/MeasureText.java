@@ -17,18 +17,21 @@ import java.util.regex.Pattern;
 
 /**
  * A measure as a person types it, its unit last: {@code mean power 3000-6500 rpm in hp}, {@code peak torque in N·m},
- * {@code power at 5500 rpm in kW}, {@code time 60-100 km/h in s}, {@code typed trap speed in mph}. A comma and {@code less is better}
+ * {@code power at 5500 rpm in kW}, {@code time 60-100 km/h in s},
+ * {@code response of torque to 90 % in s}, {@code typed trap speed in mph}. A comma and {@code less is better}
  * or {@code more is better} may follow; without it a time is better shorter, all else larger.
  */
 public final class MeasureText {
     private static final String HOW = "write it like “mean power 3000-6500 rpm in hp”, “peak torque in N·m”, “power at 5500 rpm in kW”, "
-            + "“time 60-100 km/h in s” or “typed trap speed in mph”";
+            + "“time 60-100 km/h in s”, “response of torque to 90 % in s” or “typed trap speed in mph”";
     private static final Pattern WHOLE =
             Pattern.compile("(?<what>.+?) in (?<unit>[^,]+?)(?:\\s*,\\s*(?<better>more|less) is better)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern BAND = Pattern.compile("mean (\\w+) ([\\d.]+)\\s*[-–]\\s*([\\d.]+)\\s*(\\S+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern PEAK = Pattern.compile("peak (\\w+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern AT = Pattern.compile("(\\w+) at (.+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIME = Pattern.compile("time ([\\d.]+)\\s*[-–]\\s*([\\d.]+)\\s*(\\S+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern RESPONSE =
+            Pattern.compile("response of (\\w+) to ([\\d.]+)\\s*%", Pattern.CASE_INSENSITIVE);
     private static final Pattern TYPED = Pattern.compile("typed (.+)", Pattern.CASE_INSENSITIVE);
 
     private final String text;
@@ -63,7 +66,7 @@ public final class MeasureText {
     }
 
     private Defined defined(String what, Unit unit) {
-        List<Function<String, Optional<Defined>>> forms = List.of(this::band, this::peak, this::elapsed, this::at,
+        List<Function<String, Optional<Defined>>> forms = List.of(this::band, this::peak, this::elapsed, this::response, this::at,
                 typed -> typed(typed, unit));
         for (Function<String, Optional<Defined>> form : forms) {
             Optional<Defined> defined = form.apply(what);
@@ -104,6 +107,16 @@ public final class MeasureText {
             double to = number(parts.group(2));
             check(from < to, "an elapsed time runs from the lower to the higher speed");
             return new Defined(what, new Definition.Elapsed(speed.quantity(), speed.toSi(from), speed.toSi(to)));
+        });
+    }
+
+    private Optional<Defined> response(String what) {
+        return match(RESPONSE, what).map(parts -> {
+            Quantity of = channel(parts.group(1));
+            check(of == Quantity.TORQUE || of == Quantity.POWER, "a response of torque or power");
+            double percent = number(parts.group(2));
+            check(percent > 0 && percent < 100, "a share between 0 and 100 %");
+            return new Defined(what, new Definition.Response(of, Units.PERCENT.toSi(percent)));
         });
     }
 

@@ -5,7 +5,6 @@ import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
-import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
@@ -20,7 +19,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -57,11 +55,21 @@ public final class NewPlan {
      * @param claims gains to be checked, as typed
      * @param drift how drift is modelled
      * @param covariates conditions whose slope is taken out
-     * @param bandwidth the bandwidth to which curves are smoothed
+     * @param curve how pulls become curves
      */
     public record Asked(String partA, String partB, String measure, List<String> further, Correction correction, String expected,
             String worthwhile, Sides sides, double errorRate, double powerWanted, List<String> claims, Drift drift,
-            List<Condition> covariates, String bandwidth) {
+            List<Condition> covariates, CurveTyped curve) {
+    }
+
+    /**
+     * How pulls become curves, as typed; null where an option was not given.
+     *
+     * @param bandwidth the bandwidth to which curves are smoothed
+     * @param tipIn what is dropped after full throttle: engine speeds and times
+     * @param liftOff what is dropped before lift-off, likewise
+     */
+    public record CurveTyped(String bandwidth, List<String> tipIn, List<String> liftOff) {
     }
 
     /**
@@ -76,9 +84,10 @@ public final class NewPlan {
      * @param refitDf its degrees of freedom
      * @param records the folder of rig records to take the matching one from
      * @param startingGuess whether a labelled guess is taken where there is no record
+     * @param motion what a pull accelerates
      */
     public record RigTyped(String name, Rig.Kind kind, String gear, String pullScatter, String pullDf, String refitScatter,
-            String refitDf, Path records, boolean startingGuess) {
+            String refitDf, Path records, boolean startingGuess, TypedMotion.Typing motion) {
     }
 
     /**
@@ -134,12 +143,13 @@ public final class NewPlan {
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Typed.levelSi("--expected", asked.expected(), deciding));
             Typed typed = new Typed(deciding, expected);
-            OptionalDouble bandwidth = Typed.bandwidth("--bandwidth", asked.bandwidth());
+            OptionalDouble bandwidth = Typed.bandwidth("--bandwidth", asked.curve().bandwidth());
             PlanScatter scatter = PlanScatter.of(request.rig(), deciding, expected, bandwidth, !request.order().strapsStay());
             Rig rig = rig(request.rig(), scatter);
             Plan plan = new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
-                    StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()), curve(bandwidth));
+                    StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()),
+                    TypedCurve.of(bandwidth, asked.curve().tipIn(), asked.curve().liftOff()));
             List<String> warnings = PlanReview.ofLooks(plan).stream()
                     .filter(notice -> notice.code().severity() == Severity.WARNING)
                     .map(notice -> NoticeWords.sentence(notice, deciding.unit().symbol())).toList();
@@ -147,10 +157,6 @@ public final class NewPlan {
         } catch (IllegalArgumentException contradiction) {
             throw new UsageException("plan", contradiction.getMessage());
         }
-    }
-
-    private static Optional<CurveSettings> curve(OptionalDouble bandwidth) {
-        return bandwidth.isPresent() ? Optional.of(new CurveSettings(bandwidth.getAsDouble())) : Optional.empty();
     }
 
     private static Question question(Asked asked, Measure deciding, OptionalDouble expected, Typed typed) {
@@ -169,7 +175,7 @@ public final class NewPlan {
 
     private static Rig rig(RigTyped rig, PlanScatter scatter) {
         return new Rig(rig.name(), rig.kind(), OptionalDouble.empty(), rig.gear(), OptionalDouble.empty(), List.of(), scatter.pull(),
-                scatter.refit());
+                scatter.refit(), TypedMotion.parse(rig.motion()));
     }
 
     private static Sequence sequence(OrderTyped order) {

@@ -25,14 +25,17 @@ final class PullChecks {
     private PullChecks() {
     }
 
-    /** {@return what came of every check of a test} */
-    static List<CheckOutcome> of(TestFolder test, TestFolder.Content content, List<PullSeen> pulls) {
+    /** {@return the exports of some pulls, in their order, those left out that cannot be read} */
+    static List<PullTrace> traces(TestFolder test, TestFolder.Content content, List<PullSeen> pulls) {
         Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
         CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
-        List<PullTrace> traces = pulls.stream().map(seen -> Optional.ofNullable(taken.get(seen.pull()))
+        return pulls.stream().map(seen -> Optional.ofNullable(taken.get(seen.pull()))
                 .flatMap(one -> trace(test, content, one, seen.fate() == Fate.USED, air.at(seen.pull()))))
                 .flatMap(Optional::stream).toList();
-        Question question = content.plan().question();
+    }
+
+    /** {@return what came of every check of the pulls of a test} */
+    static List<CheckOutcome> of(Question question, List<PullTrace> traces, List<PullSeen> pulls) {
         List<CheckOutcome> outcomes = new ArrayList<>(Checklist.ofEach(question, traces));
         outcomes.addAll(Checklist.ofPairs(question, traces));
         outcomes.add(StartOrder.check(pulls));

@@ -5,12 +5,14 @@ import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
+import fairpull.engine.curve.DrivenPower;
 import fairpull.engine.curve.MeasureValue;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
@@ -56,10 +58,10 @@ final class PullValues {
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
-    static Map<String, Double> of(Channels channels, List<Measure> measures) {
+    static Map<String, Double> of(Channels channels, Plan plan) {
         Map<String, Double> values = new TreeMap<>();
-        for (Measure measure : measures) {
-            Optional<Double> value = MeasureValue.of(channels, measure.definition())
+        for (Measure measure : plan.question().measures()) {
+            Optional<Double> value = outcome(channels, measure, plan)
                     .match(found -> Optional.of(found.si()), missing -> Optional.empty());
             value.ifPresent(si -> values.put(measure.name(), si));
         }
@@ -67,10 +69,10 @@ final class PullValues {
     }
 
     /** {@return what is not certain about the values: which of several runs counts} */
-    static List<String> doubts(Channels channels, List<Measure> measures) {
+    static List<String> doubts(Channels channels, Plan plan) {
         List<String> doubts = new ArrayList<>();
-        for (Measure measure : measures) {
-            int runs = MeasureValue.of(channels, measure.definition()).match(Outcome.Value::runs, missing -> 1);
+        for (Measure measure : plan.question().measures()) {
+            int runs = outcome(channels, measure, plan).match(Outcome.Value::runs, missing -> 1);
             if (runs > 1) {
                 doubts.add(measure.name() + ": the first of " + runs + " runs in the file counts");
             }
@@ -79,14 +81,21 @@ final class PullValues {
     }
 
     /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
-    static void checkDeciding(Channels channels, Measure deciding, String file, String remedy) {
+    static void checkDeciding(Channels channels, Plan plan, String file, String remedy) {
+        Measure deciding = plan.question().deciding();
         if (deciding.definition() instanceof Definition.Typed) {
             return;
         }
-        String reason = MeasureValue.of(channels, deciding.definition()).match(found -> "", PullValues::reason);
+        String reason = outcome(channels, deciding, plan).match(found -> "", PullValues::reason);
         if (!reason.isEmpty()) {
             throw new InputException(Place.of(file), "no value of " + deciding.name() + ": " + reason, remedy);
         }
+    }
+
+    /** Where the rig is told what a pull accelerates and the pull has no power, that is computed first. */
+    private static Outcome outcome(Channels channels, Measure measure, Plan plan) {
+        Channels driven = plan.rig().movingMass().map(mass -> DrivenPower.added(channels, mass)).orElse(channels);
+        return MeasureValue.of(driven, measure.definition(), plan.scoredWindow());
     }
 
     /** {@return whether a correction for air applies to a measure} */
@@ -112,7 +121,10 @@ final class PullValues {
         String channel = missing.channel().words();
         return switch (missing.reason()) {
             case CHANNEL_ABSENT -> "no column for " + channel;
-            case NO_SWEEP -> "no run of rising engine speed in it";
+            case NO_SWEEP -> "no run of rising engine speed in it, at full throttle where it has the throttle";
+            case NOTHING_SCORED -> "nothing of the sweep is left between tip-in and lift-off as the plan drops them";
+            case NO_PEDAL_STEP -> "the pedal never steps from below half to full within half a second";
+            case NO_RESPONSE -> "after the pedal step it never rises through the share asked for";
             case BAND_NOT_COVERED -> "the sweep does not cover the band" + coverage(missing);
             case SPEED_NOT_COVERED -> "the sweep does not reach that engine speed" + coverage(missing);
             case SPEEDS_NOT_PASSED -> "no run from below the first speed up to the second" + coverage(missing);

@@ -143,6 +143,22 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         STRETCH_COPIED(Severity.WARNING),
         /** Pulls that started before the one ahead of them in their install. Figures: how many. Names: pulls. */
         STARTS_OUT_OF_ORDER(Severity.WARNING),
+        /** No sweep at full throttle in the log. Names: pulls. */
+        SWEEP_NOT_FOUND(Severity.WARNING),
+        /** Several sweeps in one log. Names: pulls. */
+        SWEEPS_SEVERAL(Severity.WARNING),
+        /** The largest steady throttle falls short of the reference pull's. Figures: smallest, largest share of it. Names: pulls. */
+        THROTTLE_NEVER_FULL(Severity.WARNING),
+        /** Engine speed over roller or car speed varies within a sweep. Figures: smallest, largest spread (share). Names: pulls. */
+        SLIP(Severity.WARNING),
+        /** Engine speed over roller or car speed steps. Names: pulls. */
+        GEAR_CHANGED(Severity.WARNING),
+        /** That ratio differs from the reference pull's. Figures: smallest, largest difference (share). Names: pulls. */
+        SPEED_RATIO_DIFFERS(Severity.WARNING),
+        /** The sweep rate differs from the reference pull's. Figures: smallest, largest difference (share). Names: pulls. */
+        SWEEP_RATE_DIFFERS(Severity.WARNING),
+        /** Power out of speed and time. Figures: mass (kg), window (s), largest relative standard uncertainty. Names: pulls. */
+        POWER_FROM_MOTION(Severity.INFORMATION),
         /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
         PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
         /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */

@@ -2,14 +2,19 @@ package fairpull.domain.plan;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How every pull of a test becomes a curve over engine speed.
  *
- * @param bandwidthRadPerS the bandwidth to which curves are smoothed: the width of the local linear fit around each speed
- * @param grid the speeds at which they are compared; empty where the pulls themselves settle that, and then not written to a file
+ * <p>What is empty is not written to a file.
+ *
+ * @param bandwidthRadPerS the bandwidth to which curves are smoothed: the width of the local linear fit around each speed; empty where
+ *     they are taken as exported
+ * @param grid the speeds at which they are compared; empty where the pulls themselves settle that
+ * @param scored what is dropped of every sweep before it is scored; empty where all of it counts
  */
-public record CurveSettings(double bandwidthRadPerS, Optional<Grid> grid) {
+public record CurveSettings(OptionalDouble bandwidthRadPerS, Optional<Grid> grid, Optional<ScoredWindow> scored) {
     /**
      * Evenly spaced engine speeds.
      *
@@ -29,12 +34,11 @@ public record CurveSettings(double bandwidthRadPerS, Optional<Grid> grid) {
     }
 
     public CurveSettings {
-        Checks.positive("the bandwidth of curves", bandwidthRadPerS);
+        bandwidthRadPerS.ifPresent(width -> Checks.positive("the bandwidth of curves", width));
         Objects.requireNonNull(grid, "the grid of curves");
-    }
-
-    /** Curves whose speeds the pulls settle. */
-    public CurveSettings(double bandwidthRadPerS) {
-        this(bandwidthRadPerS, Optional.empty());
+        Objects.requireNonNull(scored, "the scored window");
+        if (bandwidthRadPerS.isEmpty() && grid.isEmpty() && scored.isEmpty()) {
+            throw new IllegalArgumentException("the settings of curves say nothing: leave them out");
+        }
     }
 }

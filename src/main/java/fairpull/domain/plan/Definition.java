@@ -31,6 +31,8 @@ public sealed interface Definition {
 
         R elapsed(Elapsed elapsed);
 
+        R response(Response response);
+
         R typed(Typed typed);
     }
 
@@ -116,6 +118,37 @@ public sealed interface Definition {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.elapsed(this);
+        }
+    }
+
+    /**
+     * The time from a step of the pedal until a channel first comes to a share of what it then reaches. It says how a car answers, not what
+     * it makes: a quicker pedal map shortens it and adds nothing at full throttle.
+     *
+     * @param of torque or power
+     * @param share the share, above 0 and below 1
+     */
+    record Response(Quantity of, double share) implements Definition {
+        public Response {
+            if (of != Quantity.TORQUE && of != Quantity.POWER) {
+                throw new IllegalArgumentException("a response is one of torque or power, not of " + of.words());
+            }
+            Checks.inOpenUnitRange("the share of a response", share);
+        }
+
+        @Override
+        public Quantity quantity() {
+            return Quantity.TIME;
+        }
+
+        @Override
+        public Set<Quantity> channels() {
+            return EnumSet.of(of, Quantity.TIME, Quantity.FRACTION);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.response(this);
         }
     }
 

@@ -42,7 +42,12 @@ public record Plan(String title, String remark, Question question, Analysis anal
 
     /** {@return the bandwidth to which curves are smoothed; empty where they are taken as exported} */
     public OptionalDouble bandwidthRadPerS() {
-        return curve.map(CurveSettings::bandwidthRadPerS).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+        return curve.map(CurveSettings::bandwidthRadPerS).orElseGet(OptionalDouble::empty);
+    }
+
+    /** {@return what is dropped of every sweep before it is scored; empty where all of it counts} */
+    public Optional<ScoredWindow> scoredWindow() {
+        return curve.flatMap(CurveSettings::scored);
     }
 
     /** {@return the same plan with another sequence} */

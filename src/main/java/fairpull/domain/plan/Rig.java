@@ -17,9 +17,10 @@ import java.util.stream.Stream;
  * @param sensors the sensors that matter, with their uncertainty
  * @param pullScatter scatter of pulls within one install
  * @param refitScatter scatter that a new strap-down and refit adds
+ * @param movingMass what a pull accelerates, where power is to come from that; empty where it is measured, and then not written to a file
  */
 public record Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, String gear, OptionalDouble tyrePressurePa,
-        List<Sensor> sensors, Optional<Scatter> pullScatter, Optional<Scatter> refitScatter) {
+        List<Sensor> sensors, Optional<Scatter> pullScatter, Optional<Scatter> refitScatter, Optional<MovingMass> movingMass) {
     /** The kinds of rig. */
     public enum Kind {
         ROLLER_INERTIA, ROLLER_BRAKE, HUB, ENGINE_BENCH, ROAD, STRIP
@@ -30,8 +31,15 @@ public record Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, Stri
         Objects.requireNonNull(kind, "the kind of rig");
         Objects.requireNonNull(gear, "gear");
         sensors = List.copyOf(sensors);
+        Objects.requireNonNull(movingMass, "the moving mass");
         sweepRateRadPerS2.ifPresent(rate -> Checks.positive("the sweep rate", rate));
         tyrePressurePa.ifPresent(pressure -> Checks.positive("the tyre pressure", pressure));
+    }
+
+    /** A rig that measures power itself. */
+    public Rig(String name, Kind kind, OptionalDouble sweepRateRadPerS2, String gear, OptionalDouble tyrePressurePa,
+            List<Sensor> sensors, Optional<Scatter> pullScatter, Optional<Scatter> refitScatter) {
+        this(name, kind, sweepRateRadPerS2, gear, tyrePressurePa, sensors, pullScatter, refitScatter, Optional.empty());
     }
 
     /** {@return whether a scatter that takes part in the judgement is a starting guess} */

@@ -13,6 +13,7 @@ public enum Quantity {
     FORCE("force", "N"),
     LENGTH("length", "m"),
     MASS("mass", "kg"),
+    MOMENT_OF_INERTIA("moment of inertia", "kg·m²"),
     MASS_FLOW("mass flow", "kg/s"),
     VOLUME("volume", "m³"),
     VOLTAGE("voltage", "V"),

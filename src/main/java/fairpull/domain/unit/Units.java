@@ -55,6 +55,9 @@ public final class Units {
     public static final Unit FOOT = add(Quantity.LENGTH, "ft", 0.3048);
     public static final Unit KILOGRAM = add(Quantity.MASS, "kg", 1);
     public static final Unit POUND = add(Quantity.MASS, "lb", 0.45359237, "lbs");
+    public static final Unit KILOGRAM_SQUARE_METRE = add(Quantity.MOMENT_OF_INERTIA, "kg·m²", 1, "kg·m2", "kgm2", "kgm²", "kg*m2");
+    public static final Unit POUND_SQUARE_FOOT =
+            add(Quantity.MOMENT_OF_INERTIA, "lb·ft²", 0.45359237 * 0.3048 * 0.3048, "lb·ft2", "lbft2");
     public static final Unit KILOGRAM_PER_S = add(Quantity.MASS_FLOW, "kg/s", 1);
     public static final Unit GRAM_PER_S = add(Quantity.MASS_FLOW, "g/s", 0.001);
     public static final Unit KILOGRAM_PER_HOUR = add(Quantity.MASS_FLOW, "kg/h", 1.0 / 3600);

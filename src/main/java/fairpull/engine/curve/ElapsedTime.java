@@ -31,7 +31,8 @@ final class ElapsedTime {
                 : Outcome.missing(Reason.TIME_NOT_RISING, Quantity.TIME);
     }
 
-    private static boolean isRising(Samples time) {
+    /** {@return whether each time stamp is later than the one before it} */
+    static boolean isRising(Samples time) {
         for (int row = 1; row < time.size(); row++) {
             if (!(time.at(row) > time.at(row - 1))) {
                 return false;

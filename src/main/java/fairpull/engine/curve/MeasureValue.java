@@ -1,6 +1,7 @@
 package fairpull.engine.curve;
 
 import fairpull.domain.plan.Definition;
+import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
@@ -12,12 +13,17 @@ import java.util.function.Function;
 /**
  * The value of a measure in one pull.
  *
- * <p>Values over engine speed come from the {@link Sweep} alone; the peak of a pull without engine speed comes from all of its rows.
- * Power is torque × engine speed where the pull has no power, torque is power ÷ engine speed where it has no torque (definition of
- * power, all in SI).
+ * <p>Values over engine speed come from the {@link Sweep} alone, and of that only what is scored; the peak of a pull without engine speed
+ * comes from all of its rows. Power is torque × engine speed where the pull has no power, torque is power ÷ engine speed where it has no
+ * torque (definition of power, all in SI).
  */
 public final class MeasureValue {
     private MeasureValue() {
+    }
+
+    /** Computes a measure of which the whole sweep is scored. */
+    public static Outcome of(Channels channels, Definition definition) {
+        return of(channels, definition, Optional.empty());
     }
 
     /**
@@ -25,30 +31,36 @@ public final class MeasureValue {
      *
      * @param channels the channels of the pull in SI, rows in the order in which they were recorded
      * @param definition what is asked for
+     * @param window what is dropped at the ends of the sweep; measures of time are not touched by it
      * @return the value in SI, or why there is none
      */
-    public static Outcome of(Channels channels, Definition definition) {
+    public static Outcome of(Channels channels, Definition definition, Optional<ScoredWindow> window) {
         return definition.match(new Definition.Cases<>() {
             @Override
             public Outcome meanOverBand(Definition.MeanOverBand band) {
-                return onCurve(channels, band.quantity(), curve -> meanOver(curve, band));
+                return onCurve(channels, window, band.quantity(), curve -> meanOver(curve, band));
             }
 
             @Override
             public Outcome peak(Definition.Peak peak) {
                 return channels.find(Quantity.ENGINE_SPEED).isPresent()
-                        ? onCurve(channels, peak.quantity(), curve -> Outcome.value(curve.peak()))
+                        ? onCurve(channels, window, peak.quantity(), curve -> Outcome.value(curve.peak()))
                         : peakOfAll(channels, peak.quantity());
             }
 
             @Override
             public Outcome atSpeed(Definition.AtSpeed at) {
-                return onCurve(channels, at.quantity(), curve -> valueAt(curve, at.speedRadPerS()));
+                return onCurve(channels, window, at.quantity(), curve -> valueAt(curve, at.speedRadPerS()));
             }
 
             @Override
             public Outcome elapsed(Definition.Elapsed elapsed) {
                 return ElapsedTime.between(channels, elapsed);
+            }
+
+            @Override
+            public Outcome response(Definition.Response response) {
+                return ResponseTime.of(channels, response);
             }
 
             @Override
@@ -58,15 +70,24 @@ public final class MeasureValue {
         });
     }
 
-    private static Outcome onCurve(Channels channels, Quantity quantity, Function<SpeedCurve, Outcome> measure) {
+    private static Outcome onCurve(Channels channels, Optional<ScoredWindow> window, Quantity quantity,
+            Function<SpeedCurve, Outcome> measure) {
         if (channels.find(Quantity.ENGINE_SPEED).isEmpty()) {
             return Outcome.missing(Reason.CHANNEL_ABSENT, Quantity.ENGINE_SPEED);
         }
         if (!SpeedCurve.canHold(channels, quantity)) {
             return Outcome.missing(Reason.CHANNEL_ABSENT, quantity);
         }
-        Optional<SpeedCurve> curve = Sweep.of(channels).flatMap(sweep -> SpeedCurve.of(channels, quantity, sweep));
-        return curve.map(measure).orElseGet(() -> Outcome.missing(Reason.NO_SWEEP, Quantity.ENGINE_SPEED));
+        if (window.isPresent() && window.get().needsTime() && channels.find(Quantity.TIME).isEmpty()) {
+            return Outcome.missing(Reason.CHANNEL_ABSENT, Quantity.TIME);
+        }
+        Optional<Sweep> sweep = Sweep.of(channels);
+        if (sweep.isEmpty()) {
+            return Outcome.missing(Reason.NO_SWEEP, Quantity.ENGINE_SPEED);
+        }
+        Optional<Sweep> scored = window.isEmpty() ? sweep : sweep.get().scored(channels, window.get());
+        return scored.flatMap(rows -> SpeedCurve.of(channels, quantity, rows)).map(measure)
+                .orElseGet(() -> Outcome.missing(window.isEmpty() ? Reason.NO_SWEEP : Reason.NOTHING_SCORED, Quantity.ENGINE_SPEED));
     }
 
     private static Outcome peakOfAll(Channels channels, Quantity quantity) {

@@ -15,7 +15,7 @@ public sealed interface Outcome {
      * The measure has a value.
      *
      * @param si the value in SI
-     * @param runs how many runs the pull holds that would give a value, of which the first one counts; 1 for all but elapsed times
+     * @param runs how many runs the pull holds that would give a value, of which the first one counts; 1 for all but measures of time
      */
     record Value(double si, int runs) implements Outcome {
         public Value {
@@ -57,8 +57,14 @@ public sealed interface Outcome {
     enum Reason {
         /** The pull does not hold the channel, nor what it could be computed from. */
         CHANNEL_ABSENT,
-        /** No rising run of engine speed: nothing that could be a sweep. */
+        /** No rising run of engine speed (at full throttle, where the throttle is known): nothing that could be a sweep. */
         NO_SWEEP,
+        /** Tip-in and lift-off, as the plan drops them, leave nothing of the sweep. */
+        NOTHING_SCORED,
+        /** The pedal never steps to full. */
+        NO_PEDAL_STEP,
+        /** After the step the channel never comes to the share from below. */
+        NO_RESPONSE,
         /** The sweep ends short of the band; nothing is extrapolated. */
         BAND_NOT_COVERED,
         /** The sweep does not reach the engine speed that is asked for. */

@@ -88,7 +88,8 @@ final class SpeedCurve {
         return area / (highRadPerS - lowRadPerS);
     }
 
-    private static Optional<RowValue> valueOf(Channels channels, Quantity quantity) {
+    /** {@return the quantity row by row, measured or computed; empty if the pull has neither it nor what it is computed from} */
+    static Optional<RowValue> valueOf(Channels channels, Quantity quantity) {
         Optional<Samples> measured = channels.find(quantity);
         if (measured.isPresent()) {
             return measured.map(samples -> samples::at);
@@ -105,7 +106,7 @@ final class SpeedCurve {
         return Optional.empty();
     }
 
-    private interface RowValue {
+    interface RowValue {
         double at(int row);
     }
 

@@ -35,6 +35,9 @@ import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Gate;
+import fairpull.domain.plan.MovingMass;
+import fairpull.domain.plan.Rig;
+import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
@@ -64,8 +67,11 @@ final class Mapper {
             .addMixIn(Gate.Limit.class, LimitKinds.class)
             .addMixIn(LogEntry.class, EntryKinds.class)
             .addMixIn(Session.class, SessionFields.class)
-            .addMixIn(CurveSettings.class, CurveFields.class)
             .addMixIn(LogEntry.PullTaken.class, PullTakenFields.class)
+            .addMixIn(CurveSettings.class, WrittenWherePresent.class)
+            .addMixIn(ScoredWindow.class, WrittenWherePresent.class)
+            .addMixIn(MovingMass.class, WrittenWherePresent.class)
+            .addMixIn(Rig.class, RigFields.class)
             .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -222,9 +228,13 @@ final class Mapper {
         Optional<Hours> hours();
     }
 
-    private interface CurveFields {
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    private interface WrittenWherePresent {
+    }
+
+    private interface RigFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
-        Optional<CurveSettings.Grid> grid();
+        Optional<MovingMass> movingMass();
     }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
@@ -233,6 +243,7 @@ final class Mapper {
         @JsonSubTypes.Type(value = Definition.Peak.class, name = "peak"),
         @JsonSubTypes.Type(value = Definition.AtSpeed.class, name = "at-speed"),
         @JsonSubTypes.Type(value = Definition.Elapsed.class, name = "elapsed"),
+        @JsonSubTypes.Type(value = Definition.Response.class, name = "response"),
         @JsonSubTypes.Type(value = Definition.Typed.class, name = "typed")})
     private interface DefinitionKinds {
     }

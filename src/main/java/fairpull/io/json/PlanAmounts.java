@@ -51,8 +51,11 @@ final class PlanAmounts {
     private Optional<Unit> unit(String field, String[] steps, JsonNode parent) {
         return switch (field) {
             case "pullIntervalS", "swapS", "setUpS", "lengthS" -> Optional.of(Units.MINUTE);
-            case "lowRadPerS", "highRadPerS", "speedRadPerS", "fromRadPerS", "toRadPerS", "stepRadPerS", "bandwidthRadPerS" ->
+            case "lowRadPerS", "highRadPerS", "speedRadPerS", "fromRadPerS", "toRadPerS", "stepRadPerS", "bandwidthRadPerS", "tipInRadPerS",
+                    "liftOffRadPerS" ->
                     Optional.of(Units.RPM);
+            case "tipInS", "liftOffS", "windowS" -> Optional.of(Units.SECOND);
+            case "massKg", "massUncertaintyKg" -> Optional.of(Units.KILOGRAM);
             case "tyrePressurePa" -> Optional.of(Units.BAR);
             case "worthwhileGainSi", "expectedLevelSi", "standardDeviationSi" -> Optional.of(plan.question().deciding().unit());
             case "atLeastSi" -> plan.question().measures().stream().filter(one -> one.name().equals(parent.path("measure").asText()))

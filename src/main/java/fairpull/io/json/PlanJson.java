@@ -29,7 +29,8 @@ public final class PlanJson {
     public static final int SCHEMA_VERSION = 1;
 
     /** Fields that a plan may get later; where they do not belong they are refused as any unknown field is. */
-    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve");
+    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve", "scored", "tipInRadPerS", "tipInS",
+            "liftOffRadPerS", "liftOffS", "movingMass", "coastDown");
 
     private PlanJson() {
     }
@@ -119,7 +120,7 @@ public final class PlanJson {
     }
 
     private static JsonNode parse(String value, JsonNode present, ToDoubleFunction<Amount> toSi) {
-        if (present.isNumber() || present.isNull()) {
+        if (present.isNumber() || present.isNull() || present.isMissingNode()) {
             Optional<Amount> amount = Amount.parse(value).filter(typed -> !typed.isBare());
             if (amount.isPresent()) {
                 return Mapper.strict().getNodeFactory().numberNode(PlainNumber.shortest(toSi.applyAsDouble(amount.get())));

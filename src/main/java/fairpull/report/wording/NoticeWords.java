@@ -48,6 +48,8 @@ public final class NoticeWords {
             case UNITS_MIXED_UP, POWER_NOT_TORQUE_TIMES_SPEED, CORRECTION_TWICE, CORRECTION_NOT_APPLIED, CORRECTION_STEP, PLATEAU,
                     TIME_NOT_RISING, BAND_NOT_COVERED, BAND_SPARSE, THROTTLE_NOT_FULL, SPIKES, NUMBERS_REPEATED, PULL_IS_MULTIPLE,
                     STRETCH_COPIED, STARTS_OUT_OF_ORDER -> PullNoticeWords.sentence(notice);
+            case SWEEP_NOT_FOUND, SWEEPS_SEVERAL, THROTTLE_NEVER_FULL, SLIP, GEAR_CHANGED, SPEED_RATIO_DIFFERS, SWEEP_RATE_DIFFERS,
+                    POWER_FROM_MOTION -> SweepNoticeWords.sentence(notice);
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
             case STARTING_GUESS_USED -> "The scatter taken from outside this test is a starting guess, engineering judgement with "

@@ -10,11 +10,14 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
+import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** What was planned, in words. */
@@ -35,6 +38,10 @@ public final class PlanWords {
         plan.looks().ifPresent(looks -> text.append(LookWords.planned(looks, question.errorRate())).append(' '));
         plan.bandwidthRadPerS().ifPresent(width -> text.append("Curves over engine speed: ").append(bandwidth(plan.bandwidthRadPerS()))
                 .append(". "));
+        plan.scoredWindow().ifPresent(window -> text.append("Not scored of each sweep: ").append(scored(window)).append(". "));
+        plan.rig().movingMass().ifPresent(mass -> text.append("Where exports lack power, it comes from ")
+                .append(Numbers.given(mass.massKg(), "kg")).append(" accelerated").append(mass.coastDown().isPresent()
+                        ? " and the coast-down" : "").append(", smoothed over ").append(Numbers.given(mass.windowS(), "s")).append(". "));
         return text.append("Order ").append(plan.sequence().letters()).append(", ").append(counted(plan)).append(" counted pulls, on ")
                 .append(plan.rig().name()).append(" (").append(kind(plan.rig().kind())).append("). Drift modelled: ")
                 .append(plan.analysis().drift().name().toLowerCase(Locale.ROOT)).append('.').toString();
@@ -44,6 +51,15 @@ public final class PlanWords {
     static String bandwidth(OptionalDouble radPerS) {
         return radPerS.isPresent() ? "bandwidth " + Numbers.given(Units.RPM.differenceFromSi(radPerS.getAsDouble()), "rpm")
                 : "curves as exported";
+    }
+
+    private static String scored(ScoredWindow window) {
+        List<String> parts = new ArrayList<>();
+        window.tipInRadPerS().ifPresent(drop -> parts.add("the first " + Numbers.given(Units.RPM.differenceFromSi(drop), "rpm")));
+        window.tipInS().ifPresent(drop -> parts.add("the first " + Numbers.given(drop, "s")));
+        window.liftOffRadPerS().ifPresent(drop -> parts.add("the last " + Numbers.given(Units.RPM.differenceFromSi(drop), "rpm")));
+        window.liftOffS().ifPresent(drop -> parts.add("the last " + Numbers.given(drop, "s")));
+        return String.join(", ", parts);
     }
 
     private static int counted(Plan plan) {
@@ -79,6 +95,12 @@ public final class PlanWords {
                 Unit unit = elapsed.speed() == Quantity.ENGINE_SPEED ? Units.RPM : Units.KM_PER_HOUR;
                 return "time from " + Numbers.given(unit.fromSi(elapsed.fromSi())) + " to "
                         + Numbers.given(unit.fromSi(elapsed.toSi()), unit.symbol());
+            }
+
+            @Override
+            public String response(Definition.Response response) {
+                return "time from the pedal step to " + Numbers.given(Units.PERCENT.fromSi(response.share()), "%") + " of the "
+                        + response.of().words() + " then reached";
             }
 
             @Override

@@ -48,7 +48,7 @@ final class Identity {
                 asked.worthwhileGainSi(), asked.sides(), asked.errorRate(), asked.powerWanted(), List.of());
         Rig own = plan.rig();
         Rig rig = new Rig("rig", own.kind(), own.sweepRateRadPerS2(), own.gear(), own.tyrePressurePa(), List.of(), own.pullScatter(),
-                own.refitScatter());
+                own.refitScatter(), own.movingMass());
         Sequence order = plan.sequence();
         Sequence sequence = new Sequence(order.sessions().stream()
                 .map(session -> session.named(sessions.get(session.name()))).toList(), order.origin(), order.seed(),

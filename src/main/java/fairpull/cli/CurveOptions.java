@@ -1,0 +1,23 @@
+package fairpull.cli;
+
+import fairpull.app.usecase.NewPlan;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** How pulls become curves over engine speed. */
+final class CurveOptions {
+    @Option(names = "--bandwidth", paramLabel = "RPM", description = "The bandwidth that curves over engine speed are smoothed to; a rig "
+            + "record matches only with the same.")
+    private String bandwidth;
+
+    @Option(names = "--tip-in", paramLabel = "AMOUNT", description = "What is not scored after full throttle: 300rpm, 0.5s; given twice, "
+            + "both have to pass. The throttle column of the exports is then read, where there is one.")
+    private List<String> tipIn = List.of();
+
+    @Option(names = "--lift-off", paramLabel = "AMOUNT", description = "What is not scored before lift-off, likewise.")
+    private List<String> liftOff = List.of();
+
+    NewPlan.CurveTyped typed() {
+        return new NewPlan.CurveTyped(bandwidth, tipIn, liftOff);
+    }
+}
