@@ -118,7 +118,7 @@ class DemoPlansTest {
         assertThat(judgement.deciding().verdict().words()).isEqualTo("gain");
         assertThat(judgement.deciding().worthwhile()).contains(Worthwhile.YES);
         assertThat(judgement.notices()).extracting(Notice::code).containsExactlyInAnyOrder(Notice.Code.NO_RECORD_FOR_MEASURE,
-                Notice.Code.GATES_NOT_READ, Notice.Code.LOG_STATE);
+                Notice.Code.GATES_NOT_READ, Notice.Code.LOG_STATE, Notice.Code.PULLS_ABORTED);
     }
 
     @Test

@@ -47,7 +47,8 @@ public record ScatterSource(Optional<Scatter> pull, Optional<Scatter> refit, Str
     }
 
     private static NewPlan.RigTyped typed(Rig rig, Path records) {
-        return new NewPlan.RigTyped(rig.name(), rig.kind(), rig.gear(), null, null, null, null, records, records == null);
+        return new NewPlan.RigTyped(rig.name(), rig.kind(), rig.gear(), null, null, null, null, records, records == null,
+                new TypedMotion.Typing(null, null, null));
     }
 
     private static boolean unstraps(Plan plan) {
