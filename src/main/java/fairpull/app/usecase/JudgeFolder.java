@@ -84,7 +84,7 @@ public final class JudgeFolder {
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices, checks, look.taken());
+                amendments(), notices, checks, look.taken(), FolderCurves.judge(test, content, evidence, deciding));
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {
