@@ -166,7 +166,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                     PullValues.checkDeciding(channels, plan.question().deciding(), taken.file(),
                             "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
                 }
-                PullValues.of(channels, plan.question().measures()).forEach(values::putIfAbsent);
+                PullValues.of(channels, plan.question().measures(), plan.bandwidthRadPerS()).forEach(values::putIfAbsent);
             } catch (InputException unusable) {
                 if (used) {
                     throw unusable;

@@ -151,7 +151,7 @@ public final class ImportPulls {
         if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
             doubts.add("not known whether the values are corrected for air; say so with --corrected");
         }
-        Map<String, Double> si = PullValues.of(channels, measures);
+        Map<String, Double> si = PullValues.of(channels, measures, content.plan().bandwidthRadPerS());
         Map<Measure, Double> values = new LinkedHashMap<>();
         measures.stream().filter(measure -> si.containsKey(measure.name()))
                 .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** The values of a pull: out of its export by the mapping it was taken with, or as they were typed. */
@@ -55,11 +56,15 @@ final class PullValues {
         return file;
     }
 
-    /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
-    static Map<String, Double> of(Channels channels, List<Measure> measures) {
+    /**
+     * {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out}
+     *
+     * @param bandwidthRadPerS the bandwidth to which curves over engine speed are brought first; empty where the plan declares none
+     */
+    static Map<String, Double> of(Channels channels, List<Measure> measures, OptionalDouble bandwidthRadPerS) {
         Map<String, Double> values = new TreeMap<>();
         for (Measure measure : measures) {
-            Optional<Double> value = MeasureValue.of(channels, measure.definition())
+            Optional<Double> value = MeasureValue.of(channels, measure.definition(), bandwidthRadPerS)
                     .match(found -> Optional.of(found.si()), missing -> Optional.empty());
             value.ifPresent(si -> values.put(measure.name(), si));
         }

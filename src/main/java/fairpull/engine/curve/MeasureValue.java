@@ -20,30 +20,39 @@ public final class MeasureValue {
     private MeasureValue() {
     }
 
+    /** {@return the value of a measure in SI, curves taken as recorded, or why there is none} */
+    public static Outcome of(Channels channels, Definition definition) {
+        return of(channels, definition, OptionalDouble.empty());
+    }
+
     /**
      * Computes a measure.
      *
      * @param channels the channels of the pull in SI, rows in the order in which they were recorded
      * @param definition what is asked for
+     * @param bandwidthRadPerS how far the window of the local linear fits reaches to which values over engine speed are brought first;
+     *     empty where they are taken as recorded
      * @return the value in SI, or why there is none
      */
-    public static Outcome of(Channels channels, Definition definition) {
+    public static Outcome of(Channels channels, Definition definition, OptionalDouble bandwidthRadPerS) {
         return definition.match(new Definition.Cases<>() {
             @Override
             public Outcome meanOverBand(Definition.MeanOverBand band) {
-                return onCurve(channels, band.quantity(), curve -> meanOver(curve, band));
+                return onCurve(channels, band.quantity(), curve -> meanOver(
+                        brought(curve, bandwidthRadPerS, band.lowRadPerS(), band.highRadPerS()), band));
             }
 
             @Override
             public Outcome peak(Definition.Peak peak) {
                 return channels.find(Quantity.ENGINE_SPEED).isPresent()
-                        ? onCurve(channels, peak.quantity(), curve -> Outcome.value(curve.peak()))
+                        ? onCurve(channels, peak.quantity(), curve -> Outcome.value(brought(curve, bandwidthRadPerS).peak()))
                         : peakOfAll(channels, peak.quantity());
             }
 
             @Override
             public Outcome atSpeed(Definition.AtSpeed at) {
-                return onCurve(channels, at.quantity(), curve -> valueAt(curve, at.speedRadPerS()));
+                return onCurve(channels, at.quantity(), curve -> valueAt(brought(curve, bandwidthRadPerS, at.speedRadPerS()),
+                        at.speedRadPerS()));
             }
 
             @Override
@@ -56,6 +65,10 @@ public final class MeasureValue {
                 return Outcome.missing(Reason.TYPED_BY_HAND, typed.quantity());
             }
         });
+    }
+
+    private static SpeedCurve brought(SpeedCurve curve, OptionalDouble bandwidthRadPerS, double... readAt) {
+        return bandwidthRadPerS.isPresent() ? curve.smoothed(bandwidthRadPerS.getAsDouble(), readAt) : curve;
     }
 
     private static Outcome onCurve(Channels channels, Quantity quantity, Function<SpeedCurve, Outcome> measure) {

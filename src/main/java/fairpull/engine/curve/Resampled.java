@@ -26,6 +26,16 @@ public final class Resampled {
         return held ? Sweep.of(channels).flatMap(sweep -> SpeedCurve.of(channels, quantity, sweep)).map(Resampled::new) : Optional.empty();
     }
 
+    /**
+     * {@return the curve of some points, values at equal speeds averaged; empty if fewer than two speeds carry a value}
+     *
+     * @param speedsRadPerS finite speeds in any order
+     * @param values one a speed, finite
+     */
+    public static Optional<Resampled> ofPoints(double[] speedsRadPerS, double[] values) {
+        return SpeedCurve.ofPoints(speedsRadPerS, values).map(Resampled::new);
+    }
+
     /** {@return the lowest speed of the sweep with a value} */
     public double lowestRadPerS() {
         return curve.lowestRadPerS();

@@ -38,6 +38,19 @@ final class SpeedCurve {
                 bySpeed.computeIfAbsent(at, key -> new Mean()).add(here);
             }
         }
+        return of(bySpeed);
+    }
+
+    /** {@return the curve of some points; empty if fewer than two speeds carry a value} */
+    static Optional<SpeedCurve> ofPoints(double[] speeds, double[] values) {
+        TreeMap<Double, Mean> bySpeed = new TreeMap<>();
+        for (int i = 0; i < speeds.length; i++) {
+            bySpeed.computeIfAbsent(speeds[i], key -> new Mean()).add(values[i]);
+        }
+        return of(bySpeed);
+    }
+
+    private static Optional<SpeedCurve> of(TreeMap<Double, Mean> bySpeed) {
         if (bySpeed.size() < 2) {
             return Optional.empty();
         }

@@ -7,6 +7,7 @@ import fairpull.domain.finding.CurvePoint;
 import fairpull.domain.finding.CurveQuestion;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.finding.JudgeSettings;
+import fairpull.domain.finding.RelativeScatter;
 import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Sides;
 import fairpull.engine.stats.MaximumT;
@@ -16,13 +17,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Judges the difference B − A at every engine speed, and makes a band that holds for all speeds at once.
  *
  * <p>At each speed the model of {@link Judge} is fitted to the pulls that cover it. The band reaches c standard errors to either side,
  * P(max |T| &gt; c) = error rate for a multivariate t: its correlation that of the residual curves (within installs and between them, each
- * standardised at every speed and weighted by their degrees of freedom), its degrees of freedom the median over the speeds. Where the
+ * standardised at every speed and weighted by their degrees of freedom), its degrees of freedom the median over the speeds. Of these the
+ * record's are shared by all speeds; the others stand for scatter that every speed estimates by itself, up to {@value #MOST_OWN} of them
+ * (with more the difference no longer shows). Where the
  * interval of a speed alone reaches further than c, the band reaches as far as that. With unequal pulls and no record of refit scatter a
  * speed counts as shown only where the test on install means, with its own band, says so too.
  *
@@ -32,12 +36,15 @@ import java.util.stream.IntStream;
  */
 public final class CurveJudge {
     private static final int DIRECTIONS_A_CHUNK = 1000;
+    private static final int MOST_OWN = 8;
+    private static final long CHUNKS_A_SEED = 1_000_003;
 
     private final CurveTable table;
     private final CurveQuestion question;
     private final CurveFit fit;
     private final int[] places;
     private final List<CurveFit.Column> columns;
+    private final double degreesOfFreedom;
     private final Optional<MaximumT> maximum;
 
     private CurveJudge(CurveTable table, CurveQuestion question) {
@@ -54,6 +61,7 @@ public final class CurveJudge {
             }
         }
         places = Arrays.copyOf(judged, columns.size());
+        degreesOfFreedom = median(columns.stream().mapToDouble(column -> column.change().degreesOfFreedom()));
         maximum = columns.isEmpty() ? Optional.empty() : Optional.of(MaximumT.of(vectors(columns)));
     }
 
@@ -100,7 +108,13 @@ public final class CurveJudge {
     /** {@return one chunk of draws, its seed its own; may be called from several threads at once} */
     public double[] draw(int chunk) {
         int directions = Math.min(DIRECTIONS_A_CHUNK, question.draws() - chunk * DIRECTIONS_A_CHUNK);
-        return maximum.orElseThrow().draw(question.seed() * 1_000_003 + chunk, directions, bothSides());
+        return maximum.orElseThrow().draw(question.seed() * CHUNKS_A_SEED + chunk, directions, scatter(degreesOfFreedom), bothSides());
+    }
+
+    private MaximumT.Scatter scatter(double df) {
+        double shared = Stream.of(question.pullRecord(), question.refitRecord()).flatMap(Optional::stream)
+                .mapToDouble(RelativeScatter::degreesOfFreedom).filter(Double::isFinite).sum();
+        return new MaximumT.Scatter(df, (int) Math.max(0, Math.min(MOST_OWN, Math.floor(df - shared))));
     }
 
     /**
@@ -114,13 +128,12 @@ public final class CurveJudge {
             return Optional.empty();
         }
         double[] all = drawn.stream().flatMapToDouble(Arrays::stream).toArray();
-        double degreesOfFreedom = median(columns.stream().mapToDouble(column -> column.change().degreesOfFreedom()));
         double critical = critical(all, degreesOfFreedom);
         List<CurvePoint> points = new ArrayList<>();
         for (int j = 0; j < places.length; j++) {
             points.add(point(j, critical));
         }
-        CurveRanges ranges = new CurveRanges(table.grid(), places, shown(points, all));
+        CurveRanges ranges = new CurveRanges(table.grid(), places, shown(points));
         return Optional.of(new CurveFinding(table.unit(), table.bandwidthRadPerS(), question.declared(), level(), critical,
                 degreesOfFreedom, question.draws(), recordUse(), points, ranges.gains(), ranges.losses(), ranges.shareOfGain(),
                 CurveFigures.of(table, fit, settings()), ranges.transientGain(), table));
@@ -143,12 +156,15 @@ public final class CurveJudge {
         return 1 - settings().errorRate();
     }
 
-    private double critical(double[] drawn, double degreesOfFreedom) {
-        return maximum.orElseThrow().criticalValue(drawn, degreesOfFreedom, settings().errorRate(), bothSides());
+    private double critical(double[] drawn, double df) {
+        return maximum.orElseThrow().criticalValue(drawn, scatter(df), settings().errorRate(), bothSides());
     }
 
     private static double median(DoubleStream values) {
         double[] sorted = values.sorted().toArray();
+        if (sorted.length == 0) {
+            return Double.NaN;
+        }
         int half = sorted.length / 2;
         return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
@@ -158,7 +174,12 @@ public final class CurveJudge {
         TStatement change = column.change();
         double reach = Math.max(critical * change.standardError(), change.reach(settings()));
         return new CurvePoint(table.grid().at(places[j]), column.meanA(), column.meanB(), change.estimate(settings()),
-                change.interval(settings()), around(change.change(), reach));
+                change.interval(settings()), around(change.change(), reach), meansAgree(column));
+    }
+
+    private boolean meansAgree(CurveFit.Column column) {
+        return question.refitRecord().isPresent() || column.equalPulls()
+                || column.means().map(means -> side(means.interval(settings()))).orElse(0) == side(column.change().interval(settings()));
     }
 
     private Interval around(double change, double reach) {
@@ -169,11 +190,11 @@ public final class CurveJudge {
     }
 
     /** What is shown at each judged speed: 1 a gain, −1 a loss, 0 neither. */
-    private int[] shown(List<CurvePoint> points, double[] drawn) {
+    private int[] shown(List<CurvePoint> points) {
         int[] shown = points.stream().mapToInt(point -> side(point.band())).toArray();
         boolean ownData = question.refitRecord().isEmpty();
         if (ownData && columns.stream().anyMatch(column -> !column.equalPulls())) {
-            double critical = criticalOfMeans(drawn);
+            double critical = criticalOfMeans();
             for (int j = 0; j < shown.length; j++) {
                 boolean agrees = columns.get(j).equalPulls() || shown[j] == sideByMeans(columns.get(j), critical);
                 shown[j] = agrees ? shown[j] : 0;
@@ -182,9 +203,10 @@ public final class CurveJudge {
         return shown;
     }
 
-    private double criticalOfMeans(double[] drawn) {
-        double[] df = columns.stream().flatMap(column -> column.means().stream()).mapToDouble(TStatement::degreesOfFreedom).toArray();
-        return df.length == 0 ? Double.POSITIVE_INFINITY : critical(drawn, median(Arrays.stream(df)));
+    private double criticalOfMeans() {
+        double df = median(columns.stream().flatMap(column -> column.means().stream()).mapToDouble(TStatement::degreesOfFreedom));
+        return Double.isNaN(df) ? Double.POSITIVE_INFINITY
+                : critical(maximum.orElseThrow().draw(question.seed(), question.draws(), scatter(df), bothSides()), df);
     }
 
     private int sideByMeans(CurveFit.Column column, double critical) {

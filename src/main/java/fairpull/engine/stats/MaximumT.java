@@ -4,12 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The largest of many correlated t statistics that share one estimate of scatter: P(maxⱼ |Tⱼ| &gt; c) for T = Z/S, Z normal with unit
- * variances and a correlation of low rank, S² = χ²(ν)/ν.
+ * The largest of many correlated t statistics: P(maxⱼ |Tⱼ| &gt; c) for Tⱼ = Zⱼ/Sⱼ, Z normal with unit variances and a correlation of low
+ * rank, ν·Sⱼ² a χ² of ν degrees of freedom. Of these, m (a whole number) are estimated at each statistic from curves of their own that are
+ * correlated as Z is, the others are one estimate that all share; with m = 0 this is the usual multivariate t.
  *
- * <p>With Z = r·Lᵀu, u a random direction in as many dimensions d as the correlation has rank and r² = χ²(d) independent of it, the event
- * given u is r²/(d·S²) &gt; c²/(d·m²), m = maxⱼ |uᵀlⱼ|, the left side an F(d, ν) variable. So only directions are drawn; length and
- * scatter are integrated exactly, and with one dimension the answer is Student's t whatever was drawn.
+ * <p>With Z = r·Lᵀu, u a random direction in as many dimensions d as the correlation has rank, and all curves behind the estimates of
+ * scatter likewise of one length s and one direction, r²/s² is independent of the directions and d⁻¹r²/(D⁻¹s²), D = m·d + ν − m, an
+ * F(d, D) variable. So only directions are drawn; both lengths are integrated exactly, and with one dimension the answer is Student's t
+ * whatever was drawn.
  *
  * <p>Checked against: mvtnorm in R (computed/maximum-t-mvtnorm), published tables (MaximumTTest).
  *
@@ -107,36 +109,106 @@ public final class MaximumT {
     }
 
     /**
-     * Draws directions.
+     * How the scatter behind the statistics is known.
+     *
+     * @param degreesOfFreedom ν, above 0; infinity where it is known
+     * @param own how many of them each statistic has of its own, m; not above ν
+     */
+    public record Scatter(double degreesOfFreedom, int own) {
+        public Scatter {
+            if (!(degreesOfFreedom > 0 && own >= 0 && own <= degreesOfFreedom)) {
+                throw new IllegalArgumentException("of " + degreesOfFreedom + " degrees of freedom, " + own + " cannot be its own");
+            }
+        }
+
+        private boolean isKnown() {
+            return Double.isInfinite(degreesOfFreedom);
+        }
+
+        private double shared() {
+            return degreesOfFreedom - own;
+        }
+    }
+
+    /**
+     * Draws directions. The curves behind the scatter of a draw are those that follow it, so that each curve drawn serves several times.
      *
      * @param seed the same seed gives the same draws
      * @param directions how many
+     * @param scatter how scatter is known
      * @param bothSides whether the sign of a statistic does not matter
-     * @return for each direction the largest cosine m with a statistic; one-sided for the direction and for its opposite, not below 0
+     * @return for each direction the largest statistic for lengths of 1; one-sided for the direction and for its opposite, not below 0
      */
-    public double[] draw(long seed, int directions, boolean bothSides) {
+    public double[] draw(long seed, int directions, Scatter scatter, boolean bothSides) {
         Deviates deviates = new Deviates(seed);
+        int own = scatter.isKnown() ? 0 : scatter.own();
+        double[][] curves = new double[own + 1][statistics];
+        double[] squares = new double[own + 1];
+        for (int ahead = 0; ahead < own; ahead++) {
+            squares[ahead] = next(deviates, curves[ahead]);
+        }
         double[] largest = new double[bothSides ? directions : 2 * directions];
-        double[] direction = new double[rows.length];
-        double[] projections = new double[statistics];
+        double[] scales = new double[statistics];
         for (int draw = 0; draw < directions; draw++) {
-            double squares = 0;
-            for (int k = 0; k < direction.length; k++) {
-                direction[k] = deviates.normal();
-                squares += direction[k] * direction[k];
+            int newest = (draw + own) % (own + 1);
+            squares[newest] = next(deviates, curves[newest]);
+            double shared = shared(scatter, deviates);
+            int oldest = draw % (own + 1);
+            double total = shared;
+            Arrays.fill(scales, shared);
+            for (int k = 0; k <= own; k++) {
+                if (k != oldest) {
+                    total += squares[k];
+                    addSquares(scales, curves[k]);
+                }
             }
-            project(direction, projections);
-            double length = Math.sqrt(squares);
-            double high = highest(projections) / length;
-            double low = lowest(projections) / length;
+            double factor = Math.sqrt(total / squares[oldest]);
+            double[] extremes = extremes(curves[oldest], scales);
             if (bothSides) {
-                largest[draw] = Math.max(high, -low);
+                largest[draw] = factor * Math.max(extremes[1], -extremes[0]);
             } else {
-                largest[2 * draw] = Math.max(0, high);
-                largest[2 * draw + 1] = Math.max(0, -low);
+                largest[2 * draw] = factor * Math.max(0, extremes[1]);
+                largest[2 * draw + 1] = factor * Math.max(0, -extremes[0]);
             }
         }
         return largest;
+    }
+
+    /** Where scatter is known or shared altogether, its size drops out. */
+    private static double shared(Scatter scatter, Deviates deviates) {
+        if (scatter.own() == 0 || scatter.isKnown()) {
+            return 1;
+        }
+        return scatter.shared() > 0 ? deviates.chiSquare(scatter.shared()) : 0;
+    }
+
+    private double next(Deviates deviates, double[] curve) {
+        double[] direction = new double[rows.length];
+        double squares = 0;
+        for (int k = 0; k < direction.length; k++) {
+            direction[k] = deviates.normal();
+            squares += direction[k] * direction[k];
+        }
+        project(direction, curve);
+        return squares;
+    }
+
+    private static void addSquares(double[] to, double[] curve) {
+        for (int j = 0; j < to.length; j++) {
+            to[j] += curve[j] * curve[j];
+        }
+    }
+
+    /** The lowest and the highest of curve/√scale. */
+    private static double[] extremes(double[] curve, double[] scales) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int j = 0; j < curve.length; j++) {
+            double square = curve[j] * Math.abs(curve[j]) / scales[j];
+            low = square < low ? square : low;
+            high = square > high ? square : high;
+        }
+        return new double[] {Math.signum(low) * Math.sqrt(Math.abs(low)), Math.signum(high) * Math.sqrt(Math.abs(high))};
     }
 
     /** Several rows at once, so that each projection is loaded and stored as seldom as may be. */
@@ -165,52 +237,37 @@ public final class MaximumT {
         }
     }
 
-    private static double highest(double[] values) {
-        double best = values[0];
-        for (double value : values) {
-            best = value > best ? value : best;
-        }
-        return best;
-    }
-
-    private static double lowest(double[] values) {
-        double best = values[0];
-        for (double value : values) {
-            best = value < best ? value : best;
-        }
-        return best;
-    }
-
     /**
      * The value that the largest statistic passes with a given probability.
      *
      * @param drawn from {@link #draw}, of several calls with different seeds together; not changed
-     * @param degreesOfFreedom ν, above 0; infinity where scatter is known
+     * @param scatter as for the draws
      * @param errorRate the probability, in (0, 0.5)
-     * @param bothSides as the directions were drawn
+     * @param bothSides as for the draws
      * @return c with P(max &gt; c) = {@code errorRate}; infinity where that passes what a double holds
      */
-    public double criticalValue(double[] drawn, double degreesOfFreedom, double errorRate, boolean bothSides) {
+    public double criticalValue(double[] drawn, Scatter scatter, double errorRate, boolean bothSides) {
         double tail = bothSides ? errorRate / 2 : errorRate;
-        double one = StudentT.upperQuantile(tail, degreesOfFreedom);
-        double all = StudentT.upperQuantile(tail / statistics, degreesOfFreedom);
+        double one = StudentT.upperQuantile(tail, scatter.degreesOfFreedom());
+        double all = StudentT.upperQuantile(tail / statistics, scatter.degreesOfFreedom());
         if (all > 1e100) {
             return all;
         }
-        double[] cosines = grouped(drawn);
-        return Math.exp(Roots.between(u -> passes(Math.exp(u), cosines, degreesOfFreedom) - errorRate, Math.log(one / 2),
-                Math.log(2 * all), 1e-9));
+        double[] largest = grouped(drawn);
+        return Math.exp(Roots.between(u -> passes(Math.exp(u), largest, scatter) - errorRate, Math.log(one / 2), Math.log(2 * all), 1e-9));
     }
 
-    private double passes(double c, double[] cosines, double degreesOfFreedom) {
+    private double passes(double c, double[] largest, Scatter scatter) {
+        double lower = scatter.isKnown() ? Double.POSITIVE_INFINITY : scatter.own() * rank() + scatter.shared();
+        double perDegree = scatter.isKnown() ? 1.0 / rank() : lower / (scatter.degreesOfFreedom() * rank());
         double sum = 0;
-        for (double cosine : cosines) {
-            if (cosine > 0) {
-                double ratio = c / cosine;
-                sum += FisherF.upperTail(ratio * ratio / rank(), rank(), degreesOfFreedom);
+        for (double one : largest) {
+            if (one > 0) {
+                double ratio = c / one;
+                sum += FisherF.upperTail(ratio * ratio * perDegree, rank(), lower);
             }
         }
-        return sum / cosines.length;
+        return sum / largest.length;
     }
 
     private static double[] grouped(double[] drawn) {

@@ -31,6 +31,7 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
@@ -65,6 +66,7 @@ final class Mapper {
             .addMixIn(LogEntry.class, EntryKinds.class)
             .addMixIn(Session.class, SessionFields.class)
             .addMixIn(CurveSettings.class, CurveFields.class)
+            .addMixIn(Claim.class, ClaimFields.class)
             .addMixIn(LogEntry.PullTaken.class, PullTakenFields.class)
             .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
             .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
@@ -220,6 +222,11 @@ final class Mapper {
     private interface SessionFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<Hours> hours();
+    }
+
+    private interface ClaimFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        OptionalDouble speedRadPerS();
     }
 
     private interface CurveFields {

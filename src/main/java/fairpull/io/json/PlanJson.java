@@ -29,7 +29,7 @@ public final class PlanJson {
     public static final int SCHEMA_VERSION = 1;
 
     /** Fields that a plan may get later; where they do not belong they are refused as any unknown field is. */
-    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve");
+    private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve", "speedRadPerS");
 
     private PlanJson() {
     }
