@@ -65,7 +65,8 @@ public final class ClaimWords {
 
     private static String against(Judgement judgement, Claim claim) {
         return findings(judgement, claim).findFirst().flatMap(finding -> finding.interval()
-                .map(interval -> ", held against a gain of " + CheckWords.ends(Numbers.of(finding), asGain(finding.settings().better(), interval))
+                .map(interval -> ", held against a gain of "
+                        + CheckWords.ends(Numbers.of(finding), asGain(finding.settings().better(), interval))
                         + " (" + CheckWords.level(interval) + ")")).orElse("");
     }
 
