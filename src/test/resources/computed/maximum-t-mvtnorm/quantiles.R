@@ -7,7 +7,7 @@ correlation <- list(
 cases <- rbind(
   expand.grid(kind = "equal", n = c(2, 20), a = c(0, 0.5), df = c(1, 5, Inf), tail = "both.tails", rate = 0.05),
   expand.grid(kind = "exponential", n = 12, a = 4, df = c(2, 13, Inf), tail = c("both.tails", "upper.tail"), rate = c(0.05, 0.01)),
-  expand.grid(kind = "gaussian", n = 25, a = c(3, 10), df = c(3, 8.5), tail = "both.tails", rate = 0.05))
+  expand.grid(kind = "gaussian", n = 25, a = c(3, 10), df = c(3, 8), tail = "both.tails", rate = 0.05))
 cat("kind,n,a,df,sides,rate,quantile\n")
 for (i in seq_len(nrow(cases))) {
   k <- cases[i, ]
