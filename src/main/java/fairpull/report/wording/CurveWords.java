@@ -161,6 +161,7 @@ public final class CurveWords {
         for (PullOnGrid pull : pulls) {
             shortest = pull.highRadPerS() - pull.lowRadPerS() < shortest.highRadPerS() - shortest.lowRadPerS() ? pull : shortest;
         }
-        return shortest.pull() + ", runs from " + range(new SpeedRange(shortest.lowRadPerS(), shortest.highRadPerS()));
+        String name = shortest.pull().startsWith(shortest.install()) ? shortest.pull() : shortest.pull() + " of " + shortest.install();
+        return name + ", runs from " + range(new SpeedRange(shortest.lowRadPerS(), shortest.highRadPerS()));
     }
 }
