@@ -18,7 +18,6 @@ import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.finding.RelativeScatter;
 import fairpull.domain.finding.ScatterRecord;
-import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
@@ -136,8 +135,6 @@ final class FolderCurves {
     /** What the pull's values were multiplied by to be brought to the plan's standard. */
     private double multiplier(PullRow row) {
         PullSeen seen = evidence.pulls().stream().filter(one -> one.pull().toString().equals(row.pull())).findFirst().orElseThrow();
-        Optional<Correction> inHand = PullValues.inHand(content.mappings(), content.log().pulls().get(seen.pull()), measure);
-        return PulledAir.isNeeded(measure, inHand)
-                ? new PulledAir(seen.pull(), seen.conditionsSi()).multiplier(inHand.get(), measure.correction()) : 1;
+        return seen.correction().flatMap(correction -> correction.multiplier().stream().boxed().findFirst()).orElse(1.0);
     }
 }

@@ -119,7 +119,7 @@ public final class PlanJson {
     }
 
     private static JsonNode parse(String value, JsonNode present, ToDoubleFunction<Amount> toSi) {
-        if (present.isNumber() || present.isNull()) {
+        if (present.isNumber() || present.isNull() || present.isMissingNode()) {
             Optional<Amount> amount = Amount.parse(value).filter(typed -> !typed.isBare());
             if (amount.isPresent()) {
                 return Mapper.strict().getNodeFactory().numberNode(PlainNumber.shortest(toSi.applyAsDouble(amount.get())));
