@@ -1,6 +1,7 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
+import fairpull.app.usecase.JudgeCurves;
 import fairpull.app.usecase.JudgeTable;
 import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.UsageException;
@@ -28,6 +29,14 @@ final class JudgeVerb extends Verb {
 
     @Option(names = "--table", paramLabel = "FILE", description = "A plain table of pulls, instead of a test.")
     private Path table;
+
+    @Option(names = "--curves", paramLabel = "FILE", description = "A plain long table of curves, instead of a test: install, part, pull, "
+            + "speed and value, units in brackets behind the last two; one row a speed of a pull.")
+    private Path curves;
+
+    @Option(names = "--bandwidth", paramLabel = "RPM", description = "How far the local linear fits of --curves reach to either side; "
+            + "default 100 rpm.")
+    private String bandwidth;
 
     @Mixin
     private ScatterOptions scatter;
@@ -59,10 +68,14 @@ final class JudgeVerb extends Verb {
 
     @Override
     protected void work() throws IOException {
-        if (table == null && test == null) {
-            throw new UsageException("TEST", "is missing; name the folder of a test, or a table with --table FILE");
+        if (table == null && test == null && curves == null) {
+            throw new UsageException("TEST", "is missing; name the folder of a test, or a table with --table FILE or --curves FILE");
         }
-        if (table == null) {
+        if (curves != null) {
+            ofCurves();
+        } else if (bandwidth != null) {
+            throw new UsageException("--bandwidth", "belongs to --curves; that of a test stands in its plan");
+        } else if (table == null) {
             refuseTableOptions();
             answer(Answer.of(look ? JudgeFolder.look(test, now()) : JudgeFolder.judge(test)));
         } else if (look) {
@@ -72,6 +85,15 @@ final class JudgeVerb extends Verb {
         } else {
             throw new UsageException("--table", "judge a test or a table, not both; leave “" + test + "” or --table out");
         }
+    }
+
+    private void ofCurves() throws IOException {
+        String other = table != null ? "--table" : test != null ? "TEST" : look ? "--look" : drawn ? "--drawn"
+                : worthwhile != null ? "--worthwhile" : null;
+        if (other != null) {
+            throw new UsageException(other, "does not go with --curves; leave one of them out");
+        }
+        answer(Answer.of(JudgeCurves.judge(curves, settings(), unit, decimal.mark(), bandwidth)));
     }
 
     private JudgeSettings settings() {

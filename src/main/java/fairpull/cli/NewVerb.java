@@ -62,7 +62,8 @@ final class NewVerb extends Verb {
             description = "Chance wanted of finding it; default ${DEFAULT-VALUE}.")
     private String powerWanted;
 
-    @Option(names = "--claim", paramLabel = "AMOUNT", description = "A claim “at least …” to be checked; may be given several times.")
+    @Option(names = "--claim", paramLabel = "AMOUNT", description = "A claim “at least …” to be checked, "
+            + "for one engine speed as 5hp@4500rpm; may be given several times.")
     private List<String> claims = List.of();
 
     @Mixin

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
@@ -9,6 +10,7 @@ import fairpull.domain.heat.SoakAnswer;
 import fairpull.domain.proof.ProofAnswer;
 import fairpull.domain.proof.ProofQuestion;
 import fairpull.engine.planning.Sizing;
+import fairpull.io.json.CurveJson;
 import fairpull.io.json.FindingJson;
 import fairpull.io.json.ProofJson;
 import fairpull.io.json.SizeJson;
@@ -36,6 +38,11 @@ public record Answer(String text, String json) {
     public static Answer of(Finding finding) {
         return new Answer(TextFinding.text(finding, Subject.of("the value")), FindingJson.document(finding, sentences(finding.notices(),
                 finding)));
+    }
+
+    /** {@return the answer for a table of curves} */
+    public static Answer of(CurveFinding curve) {
+        return new Answer(TextFinding.text(curve), CurveJson.document(curve, List.of()));
     }
 
     /** {@return the answer for a test} */

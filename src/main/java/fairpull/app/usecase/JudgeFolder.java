@@ -4,6 +4,7 @@ import fairpull.domain.InputException;
 import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.ClaimStanding;
+import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.JudgeSettings;
@@ -86,8 +87,9 @@ public final class JudgeFolder {
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
         notices.addAll(SweepDoubts.of(plan, traces));
-        return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices, checks, look.taken());
+        Optional<CurveFinding> curve = FolderCurves.judge(test, content, evidence, deciding);
+        return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary, curve),
+                evidence.pulls(), amendments(), notices, checks, look.taken(), curve);
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {
@@ -123,10 +125,14 @@ public final class JudgeFolder {
         return look.taken().map(taken -> planned.withErrorRate(taken.level())).orElse(planned);
     }
 
-    private List<ClaimStanding> claims(Finding deciding, List<Judgement.Secondary> secondary) {
+    private List<ClaimStanding> claims(Finding deciding, List<Judgement.Secondary> secondary, Optional<CurveFinding> curve) {
+        SpeedsNamed named = new SpeedsNamed(content);
         List<ClaimStanding> standings = new ArrayList<>();
         plan.question().claims().forEach(claim -> {
-            if (claim.measure().equals(plan.question().deciding().name())) {
+            if (claim.speedRadPerS().isPresent()) {
+                double atLeast = plan.question().deciding().unit().differenceFromSi(claim.atLeastSi());
+                standings.add(ClaimCheck.atSpeed(claim, atLeast, curve, plan.question().deciding().better(), named.before(claim)));
+            } else if (claim.measure().equals(plan.question().deciding().name())) {
                 double atLeast = plan.question().deciding().unit().differenceFromSi(claim.atLeastSi());
                 standings.add(ClaimCheck.standing(claim, atLeast, deciding));
             } else {

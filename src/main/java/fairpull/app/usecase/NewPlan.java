@@ -12,6 +12,7 @@ import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Sides;
+import fairpull.domain.unit.Amount;
 import fairpull.engine.planning.PlanReview;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.NoticeWords;
@@ -166,11 +167,23 @@ public final class NewPlan {
                 : OptionalDouble.of(typed.differenceSi("--worthwhile", asked.worthwhile()));
         List<Claim> claims = new ArrayList<>();
         for (String claim : asked.claims()) {
-            double atLeastSi = typed.differenceSi("--claim", claim);
-            claims.add(new Claim("at least " + Typed.words(claim, deciding), deciding.name(), atLeastSi));
+            claims.add(claim(claim, deciding, typed));
         }
         return new Question(asked.partA(), asked.partB(), deciding, further, expected, worthwhile, asked.sides(), asked.errorRate(),
                 asked.powerWanted(), claims);
+    }
+
+    /** An amount, and behind an @ the engine speed at which it is claimed. */
+    private static Claim claim(String text, Measure deciding, Typed typed) {
+        int at = text.indexOf('@');
+        String amount = at < 0 ? text : text.substring(0, at);
+        double atLeastSi = typed.differenceSi("--claim", amount);
+        String words = "at least " + Typed.words(amount, deciding);
+        if (at < 0) {
+            return new Claim(words, deciding.name(), atLeastSi);
+        }
+        Amount speed = Typed.engineSpeed("--claim", text.substring(at + 1));
+        return new Claim(words + " at " + speed.words(), deciding.name(), atLeastSi, OptionalDouble.of(speed.si()));
     }
 
     private static Rig rig(RigTyped rig, PlanScatter scatter) {

@@ -92,10 +92,13 @@ final class PullValues {
         }
     }
 
-    /** Where the rig is told what a pull accelerates and the pull has no power, that is computed first. */
     private static Outcome outcome(Channels channels, Measure measure, Plan plan) {
-        Channels driven = plan.rig().movingMass().map(mass -> DrivenPower.added(channels, mass)).orElse(channels);
-        return MeasureValue.of(driven, measure.definition(), plan.scoredWindow());
+        return MeasureValue.of(driven(channels, plan), measure.definition(), plan.curve());
+    }
+
+    /** {@return the channels; where the rig is told what a pull accelerates and the pull has no power, that is computed first} */
+    static Channels driven(Channels channels, Plan plan) {
+        return plan.rig().movingMass().map(mass -> DrivenPower.added(channels, mass)).orElse(channels);
     }
 
     /** {@return whether a correction for air applies to a measure} */

@@ -83,13 +83,15 @@ final class Typed {
 
     /** {@return a bandwidth of engine speed in rad/s: a bare number means 1/min; empty where none is given} */
     static OptionalDouble bandwidth(String option, String text) {
-        if (text == null) {
-            return OptionalDouble.empty();
-        }
+        return text == null ? OptionalDouble.empty() : OptionalDouble.of(engineSpeed(option, text).differenceSi());
+    }
+
+    /** {@return an engine speed: a bare number means 1/min} */
+    static Amount engineSpeed(String option, String text) {
         Amount amount = Amount.parse(text).filter(typed -> typed.value() > 0 && !Double.isInfinite(typed.value())
                 && (typed.isBare() || typed.unit().quantity() == Quantity.ENGINE_SPEED)).orElseThrow(() -> new UsageException(option,
                 "expected an engine speed above 0, such as 100rpm; found “" + text + "”"));
-        return OptionalDouble.of(amount.isBare() ? Units.RPM.differenceToSi(amount.value()) : amount.differenceSi());
+        return amount.isBare() ? new Amount(amount.value(), Units.RPM) : amount;
     }
 
     private static Amount amount(String option, String text) {

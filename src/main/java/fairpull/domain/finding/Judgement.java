@@ -21,10 +21,11 @@ import java.util.OptionalDouble;
  * @param notices what a reader must know about the test as a whole
  * @param checks what came of each check of the pulls; those raised are among the notices
  * @param look at which planned look it is judged; empty where no looks are planned
+ * @param curve the difference curve of the deciding measure over engine speed; empty where its pulls hold no curves that can be judged
  */
 public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
         List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices,
-        List<CheckOutcome> checks, Optional<LookTaken> look) {
+        List<CheckOutcome> checks, Optional<LookTaken> look, Optional<CurveFinding> curve) {
     /**
      * A further measure.
      *
@@ -44,9 +45,10 @@ public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Option
         checks = List.copyOf(checks);
     }
 
-    /** A judgement of a test without planned looks, none of its pulls checked. */
+    /** A judgement of a test without planned looks and without curves, none of its pulls checked. */
     public Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
             List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices) {
-        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, List.of(), Optional.empty());
+        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, List.of(), Optional.empty(),
+                Optional.empty());
     }
 }

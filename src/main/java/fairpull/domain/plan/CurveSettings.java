@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  *
  * <p>What is empty is not written to a file.
  *
- * @param bandwidthRadPerS the bandwidth to which curves are smoothed: the width of the local linear fit around each speed; empty where
- *     they are taken as exported
+ * @param bandwidthRadPerS the bandwidth to which curves are smoothed: how far the window of the local linear fit reaches to either side of
+ *     each speed; empty where they are taken as exported
  * @param grid the speeds at which they are compared; empty where the pulls themselves settle that
  * @param scored what is dropped of every sweep before it is scored; empty where all of it counts
  */

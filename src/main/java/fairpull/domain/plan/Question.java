@@ -48,6 +48,11 @@ public record Question(String partA, String partB, Measure deciding, List<Measur
                 throw new IllegalArgumentException("the claim “" + claim.words() + "” is about " + claim.measure()
                         + ", which is not a measure of this plan");
             }
+            boolean ofCurve = claim.measure().equals(deciding.name()) && deciding.definition().isReadOffCurve();
+            if (claim.speedRadPerS().isPresent() && !ofCurve) {
+                throw new IllegalArgumentException("the claim “" + claim.words() + "” is about one engine speed, which needs a deciding "
+                        + "measure that is read off a curve over engine speed");
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 package fairpull.engine.curve;
 
+import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.pull.Channels;
@@ -21,7 +22,7 @@ public final class MeasureValue {
     private MeasureValue() {
     }
 
-    /** Computes a measure of which the whole sweep is scored. */
+    /** Computes a measure: the whole sweep is scored, curves are taken as recorded. */
     public static Outcome of(Channels channels, Definition definition) {
         return of(channels, definition, Optional.empty());
     }
@@ -31,26 +32,32 @@ public final class MeasureValue {
      *
      * @param channels the channels of the pull in SI, rows in the order in which they were recorded
      * @param definition what is asked for
-     * @param window what is dropped at the ends of the sweep; measures of time are not touched by it
+     * @param settings what is dropped at the ends of the sweep and to which bandwidth values over engine speed are brought; measures of
+     *     time are not touched by it
      * @return the value in SI, or why there is none
      */
-    public static Outcome of(Channels channels, Definition definition, Optional<ScoredWindow> window) {
+    public static Outcome of(Channels channels, Definition definition, Optional<CurveSettings> settings) {
+        Optional<ScoredWindow> window = settings.flatMap(CurveSettings::scored);
+        OptionalDouble bandwidthRadPerS = settings.map(CurveSettings::bandwidthRadPerS).orElseGet(OptionalDouble::empty);
         return definition.match(new Definition.Cases<>() {
             @Override
             public Outcome meanOverBand(Definition.MeanOverBand band) {
-                return onCurve(channels, window, band.quantity(), curve -> meanOver(curve, band));
+                return onCurve(channels, window, band.quantity(), curve -> meanOver(
+                        brought(curve, bandwidthRadPerS, band.lowRadPerS(), band.highRadPerS()), band));
             }
 
             @Override
             public Outcome peak(Definition.Peak peak) {
                 return channels.find(Quantity.ENGINE_SPEED).isPresent()
-                        ? onCurve(channels, window, peak.quantity(), curve -> Outcome.value(curve.peak()))
+                        ? onCurve(channels, window, peak.quantity(),
+                                curve -> Outcome.value(brought(curve, bandwidthRadPerS).peak()))
                         : peakOfAll(channels, peak.quantity());
             }
 
             @Override
             public Outcome atSpeed(Definition.AtSpeed at) {
-                return onCurve(channels, window, at.quantity(), curve -> valueAt(curve, at.speedRadPerS()));
+                return onCurve(channels, window, at.quantity(), curve -> valueAt(brought(curve, bandwidthRadPerS, at.speedRadPerS()),
+                        at.speedRadPerS()));
             }
 
             @Override
@@ -68,6 +75,10 @@ public final class MeasureValue {
                 return Outcome.missing(Reason.TYPED_BY_HAND, typed.quantity());
             }
         });
+    }
+
+    private static SpeedCurve brought(SpeedCurve curve, OptionalDouble bandwidthRadPerS, double... readAt) {
+        return bandwidthRadPerS.isPresent() ? curve.smoothed(bandwidthRadPerS.getAsDouble(), readAt) : curve;
     }
 
     private static Outcome onCurve(Channels channels, Optional<ScoredWindow> window, Quantity quantity,

@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Checks;
+import fairpull.domain.finding.ClaimStanding;
 import fairpull.domain.finding.Estimate;
 import fairpull.domain.finding.FactorSpread;
 import fairpull.domain.finding.Finding;
@@ -29,14 +30,14 @@ public final class FindingJson {
         judgement.look().ifPresent(look -> tree.tree("look", Tree.empty().whole("number", look.number()).whole("planned", look.planned())
                 .whole("afterInstalls", look.afterInstalls()).number("level", look.level()).number("errorRate", look.errorRate())));
         tree.trees("secondary", judgement.secondary(), FindingJson::secondary);
+        optional(tree, "curve", judgement.curve().map(CurveJson::tree));
         judgement.withExcluded().ifPresentOrElse(
                 with -> tree.tree("withExcludedPulls", fill(Tree.empty(), with)), () -> tree.nothing("withExcludedPulls"));
         judgement.seal().ifPresentOrElse(
                 seal -> tree.tree("seal", Tree.empty().text("code", seal.code()).text("planSha256", seal.planSha256())
                         .text("at", seal.at().toString())),
                 () -> tree.nothing("seal"));
-        tree.trees("claims", judgement.claims(), (claim, standing) -> claim.text("claim", standing.claim().words())
-                .text("measure", standing.claim().measure()).text("standing", words(standing.standing())));
+        tree.trees("claims", judgement.claims(), FindingJson::claim);
         optional(tree, "correctionFactor", FactorSpread.of(judgement.pulls()).map(spread -> Tree.empty()
                 .tree("A", Tree.empty().number("least", spread.leastA()).number("largest", spread.largestA()))
                 .tree("B", Tree.empty().number("least", spread.leastB()).number("largest", spread.largestB()))));
@@ -53,6 +54,14 @@ public final class FindingJson {
                 .texts("places", seen.amendment().changes().stream().map(change -> change.place()).toList()));
         tree.trees("checks", judgement.checks(), FindingJson::check);
         return tree.texts("warnings", warnings).document();
+    }
+
+    private static void claim(Tree tree, ClaimStanding standing) {
+        tree.text("claim", standing.claim().words()).text("measure", standing.claim().measure())
+                .text("standing", words(standing.standing()));
+        standing.against().ifPresent(against -> tree.tree("atSpeed", CurveJson.speed(Tree.empty(), "speed", against.speedRadPerS())
+                .number("low", against.interval().low()).number("high", against.interval().high())
+                .flag("namedBefore", against.namedBefore())));
     }
 
     private static void correction(Tree pull, PullCorrection correction) {

@@ -31,6 +31,7 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
@@ -67,6 +68,7 @@ final class Mapper {
             .addMixIn(Gate.Limit.class, LimitKinds.class)
             .addMixIn(LogEntry.class, EntryKinds.class)
             .addMixIn(Session.class, SessionFields.class)
+            .addMixIn(Claim.class, ClaimFields.class)
             .addMixIn(LogEntry.PullTaken.class, PullTakenFields.class)
             .addMixIn(CurveSettings.class, WrittenWherePresent.class)
             .addMixIn(ScoredWindow.class, WrittenWherePresent.class)
@@ -230,6 +232,11 @@ final class Mapper {
 
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
     private interface WrittenWherePresent {
+    }
+
+    private interface ClaimFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        OptionalDouble speedRadPerS();
     }
 
     private interface RigFields {

@@ -30,7 +30,8 @@ public final class PlanJson {
 
     /** Fields that a plan may get later; where they do not belong they are refused as any unknown field is. */
     private static final Set<String> ABSENT_UNTIL_PLANNED = Set.of("hours", "curve", "scored", "tipInRadPerS", "tipInS",
-            "liftOffRadPerS", "liftOffS", "movingMass", "coastDown");
+            "liftOffRadPerS", "liftOffS", "movingMass", "coastDown",
+            "speedRadPerS");
 
     private PlanJson() {
     }

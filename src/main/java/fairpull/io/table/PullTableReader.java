@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /** Reads a plain table of pulls: a header with install, part, pull and value, one row a pull, further columns as wanted. */
 public final class PullTableReader {
@@ -26,7 +27,7 @@ public final class PullTableReader {
     private final TableHeader header;
     private final DecimalMark mark;
 
-    private PullTableReader(String file, TableOptions options, TableHeader header, DecimalMark mark) {
+    PullTableReader(String file, TableOptions options, TableHeader header, DecimalMark mark) {
         this.file = file;
         this.options = options;
         this.header = header;
@@ -51,17 +52,22 @@ public final class PullTableReader {
         if (data.isEmpty()) {
             throw new InputException(Place.of(file, header.line()), "there is a header but no pull below it", "write one row a pull");
         }
-        DecimalMark mark = options.decimalMark().orElseGet(() -> mark(source, delimiter, header, options, data));
+        DecimalMark mark = options.decimalMark().orElseGet(() -> mark(source, delimiter, header, options, List.of(), data));
         List<PullRow> pulls = new PullTableReader(file, options, header, mark).pulls(data);
         return new PullTable(options.unit(), options.covariates(), pulls);
     }
 
     static Delimiter delimiter(TextSource source) {
+        return delimiter(source, UnaryOperator.identity());
+    }
+
+    /** The delimiter under which most of the columns needed are found, titles being changed into names first. */
+    static Delimiter delimiter(TextSource source, UnaryOperator<List<String>> names) {
         Delimiter best = Delimiter.COMMA;
         long most = 0;
         for (Delimiter delimiter : Delimiter.CHARACTERS) {
             List<SampleRow> rows = Sample.of(source, delimiter).rows();
-            long known = rows.isEmpty() ? 0 : TableHeader.known(rows.get(0).cells());
+            long known = rows.isEmpty() ? 0 : TableHeader.known(names.apply(rows.get(0).cells()));
             if (known > most) {
                 most = known;
                 best = delimiter;
@@ -82,11 +88,12 @@ public final class PullTableReader {
         return rows;
     }
 
-    private static DecimalMark mark(TextSource source, Delimiter delimiter, TableHeader header, TableOptions options,
-                                    List<SampleRow> data) {
+    static DecimalMark mark(TextSource source, Delimiter delimiter, TableHeader header, TableOptions options, List<String> further,
+            List<SampleRow> data) {
         List<Integer> numeric = new ArrayList<>(List.of(header.place("value")));
         header.minutes().ifPresent(numeric::add);
         options.covariates().forEach(name -> numeric.add(header.place(name)));
+        further.forEach(name -> numeric.add(header.place(name)));
         MarkFinder finder = new MarkFinder(source, delimiter);
         for (SampleRow row : data) {
             finder.sawQuotes(row.quoted());
@@ -99,10 +106,6 @@ public final class PullTableReader {
         TableChecks checks = new TableChecks(file);
         List<PullRow> pulls = new ArrayList<>();
         for (SampleRow row : data) {
-            if (row.usedCells() > header.width()) {
-                throw new InputException(Place.of(file, row.line()), "the line has " + row.cells().size() + " cells and the header "
-                        + header.width(), "decimal commas between commas must stand in quotes");
-            }
             PullRow pull = pull(row);
             checks.take(row.line(), pull);
             pulls.add(pull);
@@ -111,7 +114,11 @@ public final class PullTableReader {
         return pulls;
     }
 
-    private PullRow pull(SampleRow row) {
+    PullRow pull(SampleRow row) {
+        if (row.usedCells() > header.width()) {
+            throw new InputException(Place.of(file, row.line()), "the line has " + row.cells().size() + " cells and the header "
+                    + header.width(), "decimal commas between commas must stand in quotes");
+        }
         List<Double> covariates = new ArrayList<>();
         for (String name : options.covariates()) {
             covariates.add(number(row, name));
@@ -146,7 +153,7 @@ public final class PullTableReader {
         };
     }
 
-    private double number(SampleRow row, String name) {
+    double number(SampleRow row, String name) {
         String cell = row.cell(header.place(name)).strip();
         Place place = Place.of(file, row.line(), name);
         if (cell.isEmpty()) {

@@ -33,13 +33,14 @@ final class Identity {
         judgement.plan().sequence().sessions().forEach(session -> sessions.put(session.name(), "session " + (sessions.size() + 1)));
         List<ClaimStanding> claims = new ArrayList<>();
         for (ClaimStanding standing : judgement.claims()) {
-            Claim claim = new Claim("claim " + (claims.size() + 1), standing.claim().measure(), standing.claim().atLeastSi());
-            claims.add(new ClaimStanding(claim, standing.standing()));
+            Claim claim = new Claim("claim " + (claims.size() + 1), standing.claim().measure(), standing.claim().atLeastSi(),
+                    standing.claim().speedRadPerS());
+            claims.add(new ClaimStanding(claim, standing.standing(), standing.against()));
         }
         return new Judgement(plan(judgement.plan(), sessions), judgement.seal(), finding(judgement.deciding(), sessions),
                 judgement.withExcluded().map(finding -> finding(finding, sessions)), judgement.secondary(), claims, judgement.pulls(),
                 judgement.amendments().stream().map(Identity::amendment).toList(), judgement.notices(), judgement.checks(),
-                judgement.look());
+                judgement.look(), judgement.curve().map(found -> found.of(found.curves().mapSessions(sessions::get))));
     }
 
     private static Plan plan(Plan plan, Map<String, String> sessions) {

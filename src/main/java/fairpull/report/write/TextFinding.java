@@ -1,11 +1,13 @@
 package fairpull.report.write;
 
+import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.Estimate;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.report.wording.CheckWords;
 import fairpull.report.wording.ClaimWords;
+import fairpull.report.wording.CurveWords;
 import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.wording.Numbers;
@@ -17,6 +19,7 @@ import fairpull.report.wording.TippingWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A finding as plain text for a terminal of 100 columns. */
@@ -42,10 +45,20 @@ public final class TextFinding {
         text.append(alarms.isEmpty() ? "" : "\n" + notices(alarms, deciding.unit()));
         text.append('\n').append(finding(deciding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
         judgement.withExcluded().ifPresent(with -> text.append(Lines.wrapped(FindingWords.withExcluded(deciding, with), "")).append('\n'));
+        text.append(curve(judgement.curve()));
         text.append(section("Further measures", SecondaryWords.all(judgement)));
         text.append(section("Claims", ClaimWords.all(judgement)));
         text.append(section("Amendments", SealWords.amendments(judgement)));
         return text.append(notices(notices.stream().filter(notice -> !isAlarm(notice)).toList(), deciding.unit())).toString();
+    }
+
+    /** {@return the finding of a table of curves} */
+    public static String text(CurveFinding curve) {
+        return curve(Optional.of(curve));
+    }
+
+    private static String curve(Optional<CurveFinding> curve) {
+        return curve.map(found -> section("Difference B − A over engine speed", CurveWords.all(found))).orElse("");
     }
 
     private static boolean isAlarm(Notice notice) {

@@ -3,6 +3,7 @@ package fairpull.engine.curve;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.pull.Channels;
@@ -113,9 +114,14 @@ class SweepsTest {
         Definition peak = new Definition.Peak(Quantity.TORQUE);
 
         assertThat(MeasureValue.of(log, peak)).isEqualTo(Outcome.value(300));
-        assertThat(MeasureValue.of(log, peak, Optional.of(new ScoredWindow(NONE, OptionalDouble.of(0.5), NONE, NONE))))
+        assertThat(MeasureValue.of(log, peak, scoring(0.5)))
                 .isEqualTo(Outcome.value(200));
-        assertThat(MeasureValue.of(log, peak, Optional.of(new ScoredWindow(NONE, OptionalDouble.of(6), NONE, NONE))))
+        assertThat(MeasureValue.of(log, peak, scoring(6)))
                 .isEqualTo(Outcome.missing(Outcome.Reason.NOTHING_SCORED, Quantity.ENGINE_SPEED));
+    }
+
+    private static Optional<CurveSettings> scoring(double tipInS) {
+        return Optional.of(new CurveSettings(NONE, Optional.empty(),
+                Optional.of(new ScoredWindow(NONE, OptionalDouble.of(tipInS), NONE, NONE))));
     }
 }
