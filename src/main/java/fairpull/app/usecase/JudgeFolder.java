@@ -76,7 +76,7 @@ public final class JudgeFolder {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary), evidence.pulls(),
-                amendments(), notices(secondary), look.taken());
+                amendments(), notices(secondary), look.taken(), FolderCurves.judge(test, content, evidence, deciding));
     }
 
     private Finding judge(Measure measure, Predicate<Fate> fates) {

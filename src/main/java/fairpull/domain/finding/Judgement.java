@@ -20,10 +20,11 @@ import java.util.OptionalDouble;
  * @param amendments in the order of the log
  * @param notices what a reader must know about the test as a whole
  * @param look at which planned look it is judged; empty where no looks are planned
+ * @param curve the difference curve of the deciding measure over engine speed; empty where its pulls hold no curves that can be judged
  */
 public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
         List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices,
-        Optional<LookTaken> look) {
+        Optional<LookTaken> look, Optional<CurveFinding> curve) {
     /**
      * A further measure.
      *
@@ -42,9 +43,9 @@ public record Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Option
         notices = List.copyOf(notices);
     }
 
-    /** A judgement of a test without planned looks. */
+    /** A judgement of a test without planned looks and without curves. */
     public Judgement(Plan plan, Optional<Seal> seal, Finding deciding, Optional<Finding> withExcluded, List<Secondary> secondary,
             List<ClaimStanding> claims, List<PullSeen> pulls, List<AmendmentSeen> amendments, List<Notice> notices) {
-        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, Optional.empty());
+        this(plan, seal, deciding, withExcluded, secondary, claims, pulls, amendments, notices, Optional.empty(), Optional.empty());
     }
 }

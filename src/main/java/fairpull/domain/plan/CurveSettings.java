@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * How every pull of a test becomes a curve over engine speed.
  *
- * @param bandwidthRadPerS the bandwidth to which curves are smoothed: the width of the local linear fit around each speed
+ * @param bandwidthRadPerS the bandwidth to which curves are smoothed: how far the window of the local linear fit reaches to
+ *     either side of each speed
  * @param grid the speeds at which they are compared; empty where the pulls themselves settle that, and then not written to a file
  */
 public record CurveSettings(double bandwidthRadPerS, Optional<Grid> grid) {

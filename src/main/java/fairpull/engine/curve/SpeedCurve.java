@@ -6,6 +6,7 @@ import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * A channel over engine speed within one sweep: ordered by speed, values at equal speeds averaged, straight lines between.
@@ -70,6 +71,22 @@ final class SpeedCurve {
         int above = -place - 1;
         double share = (speedRadPerS - speeds[above - 1]) / (speeds[above] - speeds[above - 1]);
         return values[above - 1] + share * (values[above] - values[above - 1]);
+    }
+
+    /**
+     * This curve brought to a bandwidth by local linear fits, at its own speeds and at some others that it covers.
+     *
+     * @see LocalLinear
+     */
+    SpeedCurve smoothed(double bandwidthRadPerS, double... alsoAt) {
+        double[] at = DoubleStream.concat(Arrays.stream(speeds), Arrays.stream(alsoAt).filter(this::covers)).sorted().distinct().toArray();
+        LocalLinear fit = new LocalLinear(speeds, values, bandwidthRadPerS);
+        return new SpeedCurve(at, Arrays.stream(at).map(fit::at).toArray());
+    }
+
+    /** {@return the local linear fits to this curve} */
+    LocalLinear fits(double bandwidthRadPerS) {
+        return new LocalLinear(speeds, values, bandwidthRadPerS);
     }
 
     /** {@return ∫ value dω ÷ (high − low) by the trapezoid rule, the ends interpolated; both ends must be covered} */

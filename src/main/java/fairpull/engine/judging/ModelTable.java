@@ -233,6 +233,16 @@ final class ModelTable {
         return design.ofMeans().sumsOf(oneWay.means());
     }
 
+    /** What all columns leave over of each pull, less its install's mean. */
+    double[] residualsWithin() {
+        return OneWay.of(install, design.residuals(values)).deviations();
+    }
+
+    /** What sessions, drift and part leave over of each install mean. */
+    double[] residualsOfMeans() {
+        return designOfMeans.residuals(oneWay.means());
+    }
+
     OneWay oneWay() {
         return oneWay;
     }

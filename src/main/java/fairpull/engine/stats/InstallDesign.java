@@ -210,6 +210,25 @@ public final class InstallDesign {
     }
 
     /**
+     * What plain least squares leaves over.
+     *
+     * @param values one a pull
+     * @return values less the fit of all columns
+     */
+    public double[] residuals(double[] values) {
+        double[] rest = values.clone();
+        // the second pass takes out the rounding of the first
+        for (int pass = 0; pass < 2; pass++) {
+            double[] products = basis.stream().mapToDouble(direction -> Sums.product(direction, rest)).toArray();
+            double[] step = leastSquares(products);
+            for (int j = 0; j < step.length; j++) {
+                Sums.subtract(rest, step[j], basis.get(j));
+            }
+        }
+        return rest;
+    }
+
+    /**
      * The combination of basis coefficients that gives the coefficient of a column: with z what of the column lies outside the span of
      * the others, the coefficient of any vector y of the whole span is zᵀy/zᵀz.
      */

@@ -38,7 +38,8 @@ final class Identity {
         }
         return new Judgement(plan(judgement.plan(), sessions), judgement.seal(), finding(judgement.deciding(), sessions),
                 judgement.withExcluded().map(finding -> finding(finding, sessions)), judgement.secondary(), claims, judgement.pulls(),
-                judgement.amendments().stream().map(Identity::amendment).toList(), judgement.notices(), judgement.look());
+                judgement.amendments().stream().map(Identity::amendment).toList(), judgement.notices(), judgement.look(),
+                judgement.curve().map(found -> found.of(found.curves().mapSessions(sessions::get))));
     }
 
     private static Plan plan(Plan plan, Map<String, String> sessions) {

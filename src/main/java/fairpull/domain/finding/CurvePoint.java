@@ -1,7 +1,4 @@
-package fairpull.domain.curve;
-
-import fairpull.domain.finding.Estimate;
-import fairpull.domain.finding.Interval;
+package fairpull.domain.finding;
 
 /**
  * The change at one engine speed.

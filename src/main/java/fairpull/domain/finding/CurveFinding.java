@@ -1,5 +1,7 @@
-package fairpull.domain.curve;
+package fairpull.domain.finding;
 
+import fairpull.domain.curve.CurveTable;
+import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.unit.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +13,10 @@ import java.util.Optional;
  * @param bandwidthRadPerS half the width of the window of the local linear fit
  * @param declared whether grid and bandwidth stand in the sealed plan; otherwise they were chosen after the day
  * @param level the level of band and intervals, as 0.95
- * @param criticalValue what the standard error is multiplied by for the band: a quantile of the largest |t| over all speeds
+ * @param criticalValue what the standard error is multiplied by for the band: a quantile of the largest |t| over all speeds; a speed
+ *     whose own interval reaches further keeps that reach
  * @param degreesOfFreedom median over the speeds, with which the band is reckoned
- * @param draws how many maxima were drawn for the critical value
+ * @param draws how many directions were drawn for the critical value
  * @param recordUsed whether refit scatter rests on a rig record, and then on which figure
  * @param points the speeds that can be judged, rising
  * @param gains where the band lies beyond zero on the better side
@@ -41,5 +44,11 @@ public record CurveFinding(Unit unit, double bandwidthRadPerS, boolean declared,
         gains = List.copyOf(gains);
         losses = List.copyOf(losses);
         figures = List.copyOf(figures);
+    }
+
+    /** {@return the same finding of the same curves under other names} */
+    public CurveFinding of(CurveTable others) {
+        return new CurveFinding(unit, bandwidthRadPerS, declared, level, criticalValue, degreesOfFreedom, draws, recordUsed, points, gains,
+                losses, shareShown, figures, transientGain, others);
     }
 }

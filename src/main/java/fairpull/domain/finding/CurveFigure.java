@@ -1,7 +1,4 @@
-package fairpull.domain.curve;
-
-import fairpull.domain.finding.Estimate;
-import fairpull.domain.finding.Interval;
+package fairpull.domain.finding;
 
 /**
  * One number made of each pull's curve and judged by the same model as the curve.
