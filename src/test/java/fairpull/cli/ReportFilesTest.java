@@ -83,6 +83,19 @@ class ReportFilesTest {
     }
 
     @Test
+    void theDemoShowsItsChangeOverEngineSpeed() throws IOException {
+        Run.of("report", PUMP, "--out", folder.resolve("r.html"), "--csv", folder.resolve("t"), "--without-identity").succeeded();
+
+        assertThat(folder.resolve("r.html")).content().contains("Over engine speed, a gain is shown from", "bandwidth ±",
+                "All 25 pulls cover every speed");
+        assertThat(folder.resolve("t/curves.csv")).content().startsWith("engine speed (rpm),A1-1 power (hp),");
+        assertThat(folder.resolve("t/difference.csv")).content().startsWith("engine speed (rpm),mean of A (hp),");
+        assertThat(Files.readAllLines(folder.resolve("t/pulls.csv")).get(1)).startsWith("A1,A,A1-1,session 1,");
+        assertThat(settings(folder.resolve("t/settings.csv"))).containsKeys("curve: critical value", "curve: seed", "curve: bandwidth",
+                "curve: degrees of freedom", "curve: directions drawn", "curve: first speed");
+    }
+
+    @Test
     void whatIsTypedWrongIsNamed() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "kept");
         Run.of("report", PUMP).refused(2, "--out", "--pdf", "--csv");

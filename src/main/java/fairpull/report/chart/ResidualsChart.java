@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 public final class ResidualsChart {
     /** More panels than these would be too small to read. */
     public static final int MOST = 24;
-    private static final int COLUMNS = 4;
+    private static final int COLUMNS = 5;
     private static final double TOP = 30;
     private static final double TITLE = 18;
     private static final double PANEL = 84;

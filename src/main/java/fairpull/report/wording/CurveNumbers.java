@@ -10,6 +10,8 @@ import java.util.stream.DoubleStream;
 
 /** How the figures of a difference curve are printed: to what the half-width of its band deserves. */
 public final class CurveNumbers {
+    private static final int MOST_RANGES = 3;
+
     private final double halfWidth;
     private final Numbers numbers;
 
@@ -71,8 +73,19 @@ public final class CurveNumbers {
                 : "from " + bareRpm(range.lowRadPerS()) + " to " + rpm(range.highRadPerS());
     }
 
-    /** {@return several ranges, one after the other} */
+    /** {@return several ranges for a heading: each by itself, or where they are many how many and between which speeds} */
     public static String ranges(List<SpeedRange> ranges) {
+        return areMany(ranges) ? "over " + ranges.size() + " ranges between " + bareRpm(ranges.get(0).lowRadPerS()) + " and "
+                + rpm(ranges.get(ranges.size() - 1).highRadPerS()) : everyRange(ranges);
+    }
+
+    /** {@return whether a heading would be too long that named each of these ranges} */
+    static boolean areMany(List<SpeedRange> ranges) {
+        return ranges.size() > MOST_RANGES;
+    }
+
+    /** {@return several ranges, one after the other} */
+    static String everyRange(List<SpeedRange> ranges) {
         return ranges.stream().map(CurveNumbers::range).collect(Collectors.joining(" and "));
     }
 }

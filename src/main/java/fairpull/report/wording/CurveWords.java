@@ -45,6 +45,12 @@ public final class CurveWords {
                 + CurveNumbers.rpm(largest.speedRadPerS()) + ", band " + numbers.ends(largest.band()) + ". That speed was picked after "
                 + "looking, so the band speaks for it, which holds for all speeds at once; the narrower interval of one speed is for a "
                 + "speed that was named before the day.");
+        if (CurveNumbers.areMany(curve.gains())) {
+            sentences.add("A gain is shown " + CurveNumbers.everyRange(curve.gains()) + ".");
+        }
+        if (CurveNumbers.areMany(curve.losses())) {
+            sentences.add("A loss is shown " + CurveNumbers.everyRange(curve.losses()) + ".");
+        }
         curve.transientGain().ifPresent(range -> sentences.add("The gain lies near the start of the sweep only ("
                 + CurveNumbers.range(range) + "). A throttle that opened quicker, or a pull begun at another speed, would look the same: "
                 + "compare how the pulls began before calling it power."));

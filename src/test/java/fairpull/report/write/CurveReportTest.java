@@ -3,9 +3,11 @@ package fairpull.report.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.domain.finding.CurveFinding;
+import fairpull.domain.unit.Units;
 import fairpull.report.CurveExamples;
 import fairpull.report.Examples;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CurveReportTest {
@@ -17,6 +19,16 @@ class CurveReportTest {
                 "of the speeds compared");
         assertThat(html(CurveExamples.nothing())).contains("Over engine speed, no change is shown at any speed");
         assertThat(html(CurveExamples.lossAndGain())).contains("a gain is shown from", "and a loss from");
+    }
+
+    @Test
+    void manyRangesAreCountedInTheHeadingAndNamedBelow() {
+        CurveFinding curve = CurveExamples.finding("ABAB", 3, CurveExamples.gain().curves().grid(), Units.HORSEPOWER,
+                rpm -> 9 * Math.sin(rpm / 120), Optional.empty());
+
+        assertThat(curve.gains()).hasSizeGreaterThan(3);
+        assertThat(html(curve)).contains("<h2>Over engine speed, a gain is shown over " + curve.gains().size() + " ranges between ",
+                "<p>A gain is shown from ");
     }
 
     @Test
