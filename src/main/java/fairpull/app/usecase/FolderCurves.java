@@ -14,11 +14,11 @@ import fairpull.domain.finding.CurveQuestion;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.JudgeSettings;
+import fairpull.domain.finding.PullCorrection;
 import fairpull.domain.finding.PullRow;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.finding.RelativeScatter;
 import fairpull.domain.finding.ScatterRecord;
-import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
@@ -35,6 +35,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The curves of the deciding measure in a test's folder, on one grid, and their difference. */
 final class FolderCurves {
@@ -135,9 +136,7 @@ final class FolderCurves {
 
     /** What the pull's values were multiplied by to be brought to the plan's standard. */
     private double multiplier(PullRow row) {
-        PullSeen seen = evidence.pulls().stream().filter(one -> one.pull().toString().equals(row.pull())).findFirst().orElseThrow();
-        Optional<Correction> inHand = PullValues.inHand(content.mappings(), content.log().pulls().get(seen.pull()), measure);
-        return PulledAir.isNeeded(measure, inHand)
-                ? new PulledAir(seen.pull(), seen.conditionsSi()).multiplier(inHand.get(), measure.correction()) : 1;
+        return evidence.pulls().stream().filter(one -> one.pull().toString().equals(row.pull())).findFirst()
+                .flatMap(PullSeen::correction).map(PullCorrection::multiplier).orElse(OptionalDouble.empty()).orElse(1);
     }
 }
