@@ -65,6 +65,8 @@ class HelpTest {
             lines.forEach(line -> Run.of(line.toArray()).succeeded());
         }
         assertThat(folder.resolve("pump-test.html")).isNotEmptyFile();
+        assertThat(folder.resolve("pump-test.pdf")).isNotEmptyFile();
+        assertThat(folder.resolve("pump-tables/pulls.csv")).isNotEmptyFile();
     }
 
     private List<List<Object>> workedLines(String verb) {
@@ -88,6 +90,6 @@ class HelpTest {
         if (word.equals("exports/*.csv")) {
             return Stream.of(folder.resolve("exports").toFile().list()).sorted().map(name -> folder.resolve("exports").resolve(name));
         }
-        return Stream.of(word.matches("pump-test(\\.html)?|my-rig|\\w+\\.csv") ? folder.resolve(word) : word);
+        return Stream.of(word.matches("pump-test(\\.html|\\.pdf)?|pump-tables|my-rig|\\w+\\.csv") ? folder.resolve(word) : word);
     }
 }

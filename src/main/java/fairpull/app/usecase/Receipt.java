@@ -13,6 +13,7 @@ import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** What the verbs that write answer: what was done, and what comes next. */
@@ -79,8 +80,16 @@ public final class Receipt {
         return new Answer("Wrote " + file + ", " + pages + (pages == 1 ? " page." : " pages."), ReceiptJson.sheet(file.toString(), pages));
     }
 
-    /** {@return the answer after a report was written} */
-    public static Answer written(Path file, Judgement judgement) {
-        return new Answer("Wrote " + file, ReceiptJson.written(file.toString(), judgement.deciding().verdict().words()));
+    /**
+     * {@return the answer after a report was written}
+     *
+     * @param files what was written, in that order
+     * @param pages how many pages the PDF has, where there is one
+     */
+    public static Answer reported(List<Path> files, OptionalInt pages, Judgement judgement) {
+        String text = files.stream().map(file -> "Wrote " + file).collect(Collectors.joining("\n"))
+                + (pages.isPresent() ? "\n" + pages.getAsInt() + (pages.getAsInt() == 1 ? " page." : " pages.") : "");
+        return new Answer(text, ReceiptJson.reported(files.stream().map(Path::toString).toList(), pages,
+                judgement.deciding().verdict().words()));
     }
 }

@@ -25,4 +25,9 @@ public record CurveRow(String session, String install, Part part, String pull, d
         Objects.requireNonNull(pull, "pull");
         covariates = List.copyOf(covariates);
     }
+
+    /** {@return the name of the pull within the test: {@code A1-2}} */
+    public String name() {
+        return pull.startsWith(install + "-") ? pull : install + "-" + pull;
+    }
 }

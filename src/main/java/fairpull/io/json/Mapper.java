@@ -43,6 +43,7 @@ import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
+import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import java.io.IOException;

@@ -16,6 +16,7 @@ import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

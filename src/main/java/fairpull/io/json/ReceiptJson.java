@@ -7,6 +7,7 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -81,8 +82,8 @@ public final class ReceiptJson {
         return Tree.empty().text("file", file).whole("pages", pages).document();
     }
 
-    /** {@return a report that was written} */
-    public static String written(String file, String verdict) {
-        return Tree.empty().text("file", file).text("verdict", verdict).document();
+    /** {@return what was written of a report: the first file, all of them, the pages of the PDF} */
+    public static String reported(List<String> files, OptionalInt pages, String verdict) {
+        return Tree.empty().text("file", files.get(0)).texts("files", files).whole("pages", pages).text("verdict", verdict).document();
     }
 }

@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import fairpull.domain.unit.PlainNumber;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;

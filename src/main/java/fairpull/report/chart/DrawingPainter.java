@@ -9,6 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 
 /** Paints a drawing on a screen or a page, in the colours of a palette. The counterpart of {@link SvgWriter}. */
 public final class DrawingPainter implements Shape.Cases<Void> {
@@ -121,20 +122,32 @@ public final class DrawingPainter implements Shape.Cases<Void> {
 
     @Override
     public Void polygon(Shape.Polygon polygon) {
+        Path2D outline = through(polygon.corners());
+        outline.closePath();
+        g.setColor(colour(polygon.role()));
+        g.fill(outline);
+        return null;
+    }
+
+    @Override
+    public Void path(Shape.Path path) {
+        stroke(path.role(), path.width(), path.dash());
+        g.draw(through(path.points()));
+        return null;
+    }
+
+    private static Path2D through(List<Point> points) {
         Path2D path = new Path2D.Double();
         boolean first = true;
-        for (Point corner : polygon.corners()) {
+        for (Point point : points) {
             if (first) {
-                path.moveTo(corner.x(), corner.y());
+                path.moveTo(point.x(), point.y());
             } else {
-                path.lineTo(corner.x(), corner.y());
+                path.lineTo(point.x(), point.y());
             }
             first = false;
         }
-        path.closePath();
-        g.setColor(colour(polygon.role()));
-        g.fill(path);
-        return null;
+        return path;
     }
 
     @Override

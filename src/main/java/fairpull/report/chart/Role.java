@@ -21,7 +21,13 @@ public enum Role {
     /** Gates and the ends of the worthwhile zone. */
     GATE("gate"),
     /** The inside of a gate and of the zone that does not matter. */
-    GATE_FILL("gate-fill");
+    GATE_FILL("gate-fill"),
+    /** One pull of A behind the mean of many. */
+    A_FAINT("a-faint"),
+    /** One pull of B behind the mean of many. */
+    B_FAINT("b-faint"),
+    /** The inside of the band around a change. */
+    BAND("band");
 
     private final String token;
 

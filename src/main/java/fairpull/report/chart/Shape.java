@@ -23,12 +23,32 @@ public sealed interface Shape {
 
         R polygon(Polygon polygon);
 
+        R path(Path path);
+
         R words(Words words);
     }
 
     /** Whether a line is drawn through or broken. */
     enum Dash {
-        SOLID, BROKEN, DOTTED
+        SOLID(1, 0), BROKEN(5, 3), DOTTED(2, 3);
+
+        private final double on;
+        private final double off;
+
+        Dash(double on, double off) {
+            this.on = on;
+            this.off = off;
+        }
+
+        /** {@return how far it is drawn, in units of the drawing} */
+        public double on() {
+            return on;
+        }
+
+        /** {@return how far it is left out; 0 for a line without gaps} */
+        public double off() {
+            return off;
+        }
     }
 
     /** Where a text stands against its point. */
@@ -116,6 +136,18 @@ public sealed interface Shape {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.polygon(this);
+        }
+    }
+
+    /** A line through several points. */
+    record Path(List<Point> points, Role role, double width, Dash dash) implements Shape {
+        public Path {
+            points = List.copyOf(points);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.path(this);
         }
     }
 

@@ -28,7 +28,7 @@ public final class StartTemperatureChart {
         double highest = Math.max(reference + tolerance, pulls.stream().mapToDouble(PullStart::riseK).max().orElseThrow()) * 1.08;
         double lowest = Math.min(0, reference - tolerance);
         double minutes = Units.MINUTE.fromSi(pulls.get(pulls.size() - 1).timeS() + answer.question().day().intervalS());
-        double left = TimePlot.leftMargin(lowest, highest);
+        double left = Axes.leftMargin(lowest, highest);
         Bounds panel = new Bounds(left, TOP, Drawing.WIDTH - left - RIGHT, HEIGHT - TOP - BOTTOM);
         TimePlot plot = new TimePlot(panel, minutes, lowest, highest);
         Point upper = plot.at(0, reference + tolerance);

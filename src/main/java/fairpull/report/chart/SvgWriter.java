@@ -28,12 +28,8 @@ public final class SvgWriter {
     private static final class Elements implements Shape.Cases<String> {
         @Override
         public String line(Shape.Line line) {
-            String dash = switch (line.dash()) {
-                case SOLID -> "";
-                case BROKEN -> " stroke-dasharray=\"5 3\"";
-                case DOTTED -> " stroke-dasharray=\"2 3\"";
-            };
-            return "<path d=\"M" + point(line.from()) + "L" + point(line.to()) + "\"" + stroke(line.role(), line.width()) + dash + "/>";
+            return "<path d=\"M" + point(line.from()) + "L" + point(line.to()) + "\"" + stroke(line.role(), line.width())
+                    + dash(line.dash()) + "/>";
         }
 
         @Override
@@ -71,6 +67,12 @@ public final class SvgWriter {
         }
 
         @Override
+        public String path(Shape.Path path) {
+            return "<path d=\"M" + path.points().stream().map(SvgWriter::point).collect(Collectors.joining("L"))
+                    + "\" fill=\"none\" stroke-linejoin=\"round\"" + stroke(path.role(), path.width()) + dash(path.dash()) + "/>";
+        }
+
+        @Override
         public String words(Shape.Words words) {
             String anchor = switch (words.anchor()) {
                 case START -> "";
@@ -94,6 +96,10 @@ public final class SvgWriter {
 
     private static String stroke(Role role, double width) {
         return " class=\"s-" + role.token() + "\" stroke-width=\"" + number(width) + "\"";
+    }
+
+    private static String dash(Shape.Dash dash) {
+        return dash == Shape.Dash.SOLID ? "" : " stroke-dasharray=\"" + number(dash.on()) + " " + number(dash.off()) + "\"";
     }
 
     private static String point(Point point) {

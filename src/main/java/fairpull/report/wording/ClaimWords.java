@@ -36,11 +36,11 @@ public final class ClaimWords {
         double atLeast = measure.unit().differenceFromSi(standing.claim().atLeastSi());
         String claimed = word(standing) + ": at least " + Numbers.given(atLeast, measure.unit().symbol()) + " of gain in "
                 + measure.unit().quantity().words() + " at "
-                + CurveWords.rpm(standing.claim().speedRadPerS().orElseThrow());
+                + CurveNumbers.rpm(standing.claim().speedRadPerS().orElseThrow());
         return claimed + standing.against().map(against -> {
             Interval gain = asGain(measure.better(), against.interval());
             Numbers numbers = Numbers.resolving((gain.high() - gain.low()) / 2, measure.unit().symbol());
-            return ", held at " + CurveWords.rpm(against.speedRadPerS()) + " against a gain of " + CheckWords.ends(numbers, gain) + " ("
+            return ", held at " + CurveNumbers.rpm(against.speedRadPerS()) + " against a gain of " + CheckWords.ends(numbers, gain) + " ("
                     + (against.namedBefore() ? CheckWords.level(gain) + " of that speed, which was named before the first data"
                     : Numbers.percent(gain.level()) + " band for all speeds, as this one was not named before the first data")
                     + ")";

@@ -1,167 +1,159 @@
 package fairpull.report.wording;
 
-import fairpull.domain.curve.PullOnGrid;
-import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.finding.CurveFigure;
 import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.CurvePoint;
-import fairpull.domain.finding.Interval;
-import fairpull.domain.plan.Part;
-import fairpull.domain.unit.Units;
+import fairpull.domain.finding.Judgement;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Measure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Locale;
 
-/** What a difference curve shows, and how its band was made. */
+/** What was found over engine speed, and the words in its charts. */
 public final class CurveWords {
-    /** A peak that smoothing lowers by more than this share is pointed out. Common practice, no source. */
-    private static final double PEAK_LOWERED = 0.01;
-
     private CurveWords() {
     }
 
-    /** {@return everything there is to say of a curve: what is shown, the figures, how it was made} */
-    public static List<Said> all(CurveFinding finding) {
-        List<Said> said = new ArrayList<>();
-        said.add(gains(finding));
-        if (!finding.losses().isEmpty()) {
-            said.add(new Said("Loss shown", ranges(finding.losses()) + "."));
+    /** {@return the finding over engine speed as a heading} */
+    public static String heading(CurveFinding curve) {
+        return "Over engine speed, " + ranges(curve).substring(0, 1).toLowerCase(Locale.ROOT) + ranges(curve).substring(1);
+    }
+
+    /** {@return where a gain or a loss is shown, in one sentence without its full stop} */
+    public static String ranges(CurveFinding curve) {
+        String share = Numbers.chance(curve.shareShown()) + " of the speeds compared";
+        if (curve.gains().isEmpty() && curve.losses().isEmpty()) {
+            return "No change is shown at any speed";
         }
-        finding.transientGain().ifPresent(range -> said.add(new Said("Only near the start", "The gain is shown from " + range(range)
-                + " and nowhere else, where the throttle has only just opened: a quicker opening looks the same.")));
-        finding.figures().forEach(figure -> said.add(figure(figure)));
-        said.add(band(finding));
-        said.add(grid(finding));
-        if (!finding.curves().resampled().isEmpty()) {
-            said.add(peaks(finding));
-            said.add(coverage(finding));
+        if (curve.losses().isEmpty()) {
+            return "A gain is shown " + CurveNumbers.ranges(curve.gains()) + ", " + share;
         }
-        return said;
+        String loss = "a loss " + CurveNumbers.ranges(curve.losses());
+        return curve.gains().isEmpty() ? "A loss is shown " + CurveNumbers.ranges(curve.losses())
+                : "A gain is shown " + CurveNumbers.ranges(curve.gains()) + " (" + share + "), and " + loss;
     }
 
-    private static Said gains(CurveFinding finding) {
-        String compared = "of " + speeds(finding) + " compared";
-        return finding.gains().isEmpty()
-                ? new Said("No gain shown at any speed", "The band holds zero, or lies on the other side of it, at every one " + compared
-                + ".")
-                : new Said("Gain shown", ranges(finding.gains()) + ": " + Numbers.chance(finding.shareShown()) + " " + compared + ".");
+    /** {@return what the heading rests on, in sentences} */
+    public static List<String> paragraphs(CurveFinding curve) {
+        CurveNumbers numbers = CurveNumbers.of(curve);
+        List<String> sentences = new ArrayList<>();
+        CurvePoint largest = curve.points().stream()
+                .max(Comparator.comparingDouble((CurvePoint point) -> Math.abs(point.estimate().change()))).orElseThrow();
+        sentences.add("The largest change is " + numbers.signed(largest.estimate().change()) + " at "
+                + CurveNumbers.rpm(largest.speedRadPerS()) + ", band " + numbers.ends(largest.band()) + ". That speed was picked after "
+                + "looking, so the band speaks for it, which holds for all speeds at once; the narrower interval of one speed is for a "
+                + "speed that was named before the day.");
+        if (CurveNumbers.areMany(curve.gains())) {
+            sentences.add("A gain is shown " + CurveNumbers.everyRange(curve.gains()) + ".");
+        }
+        if (CurveNumbers.areMany(curve.losses())) {
+            sentences.add("A loss is shown " + CurveNumbers.everyRange(curve.losses()) + ".");
+        }
+        curve.transientGain().ifPresent(range -> sentences.add("The gain lies near the start of the sweep only ("
+                + CurveNumbers.range(range) + "). A throttle that opened quicker, or a pull begun at another speed, would look the same: "
+                + "compare how the pulls began before calling it power."));
+        if (!curve.declared()) {
+            sentences.add("The plan names no speeds at which curves are compared: they are those that the pulls cover.");
+        }
+        return sentences;
     }
 
-    private static String speeds(CurveFinding finding) {
-        List<CurvePoint> points = finding.points();
-        return points.size() + " speeds from " + range(new SpeedRange(points.get(0).speedRadPerS(),
-                points.get(points.size() - 1).speedRadPerS()));
+    /** {@return what the marks of the two curve charts mean} */
+    public static String caption() {
+        return "First the change, with the band that holds for all speeds at once; a black bar beneath marks the speeds at which a gain "
+                + "is shown, an open bar those of a loss. Then the curves: A thin and drawn through, B thick and broken; thin lines are "
+                + "installs, faint ones single pulls.";
     }
 
-    /** {@return ranges of engine speed, the unit after each: {@code 3000 to 4200 rpm and at 5100 rpm}} */
-    public static String ranges(List<SpeedRange> ranges) {
-        return ranges.stream().map(range -> range.lowRadPerS() == range.highRadPerS() ? "at " + rpm(range.lowRadPerS())
-                : "from " + range(range)).collect(Collectors.joining(", and "));
+    /** {@return the settings in small type, the same at the foot of every chart} */
+    public static String settings(CurveFinding curve, Judgement judgement) {
+        Measure deciding = judgement.plan().question().deciding();
+        String corrected = deciding.correction() == Correction.NONE ? "no correction for air"
+                : PlanWords.standard(deciding.correction());
+        return String.join(" · ", corrected, "bandwidth ±" + Numbers.THIN + CurveNumbers.rpm(curve.bandwidthRadPerS()),
+                Numbers.percent(curve.level()) + " for all speeds together", FindingWords.count(curve.curves().rows().size(), "pull") + ", "
+                + FindingWords.count(installs(curve), "install"), SealWords.code(judgement.seal()));
     }
 
-    private static String range(SpeedRange range) {
-        return bare(range.lowRadPerS()) + " to " + rpm(range.highRadPerS());
+    static long installs(CurveFinding curve) {
+        return curve.curves().rows().stream().map(row -> row.install()).distinct().count();
     }
 
-    /** {@return an engine speed with its unit} */
-    public static String rpm(double radPerS) {
-        return bare(radPerS) + Numbers.THIN + Units.RPM.symbol();
+    /** {@return the axis of the curves: quantity and unit} */
+    public static String axis(CurveFinding curve) {
+        return curve.unit().quantity().words() + ", " + curve.unit().symbol();
     }
 
-    private static String bare(double radPerS) {
-        return Long.toString(Math.round(Units.RPM.fromSi(radPerS)));
+    /** {@return the axis of the change} */
+    public static String changeAxis(CurveFinding curve) {
+        return "change in " + curve.unit().quantity().words() + ", " + FindingWords.CHANGE + ", " + curve.unit().symbol();
     }
 
-    private static Said figure(CurveFigure figure) {
-        Interval interval = figure.interval();
-        double change = figure.estimate().change();
-        double reach = Math.min(Math.abs(change - interval.low()), Math.abs(interval.high() - change));
-        Numbers numbers = Numbers.resolving(reach, figure.unit());
-        return new Said(name(figure.kind()), numbers.with(figure.meanA()) + " with A, " + numbers.with(figure.meanB()) + " with B: "
-                + numbers.signed(change) + ", " + CheckWords.level(interval) + " " + CheckWords.ends(numbers, interval) + ".");
+    /** {@return the axis of what is left over} */
+    public static String residualAxis(CurveFinding curve) {
+        return "left over in " + curve.unit().quantity().words() + ", " + curve.unit().symbol();
     }
 
-    /** {@return what a figure of a curve is called} */
-    public static String name(CurveFigure.Kind kind) {
+    /** {@return the curves in a few words} */
+    public static String curvesTitle(CurveFinding curve) {
+        return "Curves of A and B over engine speed, " + axis(curve);
+    }
+
+    /** {@return the curves in a sentence} */
+    public static String curvesDescription(CurveFinding curve) {
+        CurveNumbers numbers = CurveNumbers.of(curve);
+        CurvePoint first = curve.points().get(0);
+        CurvePoint last = curve.points().get(curve.points().size() - 1);
+        return "A runs from " + numbers.bare(first.meanA()) + " to " + numbers.bare(last.meanA()) + ", B from "
+                + numbers.bare(first.meanB()) + " to " + numbers.bare(last.meanB()) + Numbers.THIN + curve.unit().symbol() + ", "
+                + CurveNumbers.bareRpm(first.speedRadPerS()) + " to " + CurveNumbers.rpm(last.speedRadPerS()) + ".";
+    }
+
+    /** {@return the difference in a few words} */
+    public static String changeTitle(CurveFinding curve) {
+        return "Change " + FindingWords.CHANGE + " over engine speed with its " + Numbers.percent(curve.level()) + " band";
+    }
+
+    /** {@return the label of the worthwhile gain} */
+    public static String worthwhile(double gain, CurveFinding curve) {
+        return "worthwhile " + (gain > 0 ? "+" : "−") + Numbers.given(Math.abs(gain), curve.unit().symbol());
+    }
+
+    /** {@return what stands in place of the bar where nothing is shown} */
+    public static String nothingShown() {
+        return "no change is shown at any speed";
+    }
+
+    /** {@return what is left over, in a few words} */
+    public static String residualTitle() {
+        return "What each install leaves over, over engine speed";
+    }
+
+    /** {@return what is left over, in a sentence} */
+    public static String residualDescription(CurveFinding curve) {
+        return FindingWords.count(installs(curve), "install") + "; pulls less the mean of their install, and each install less the mean of "
+                + "its part.";
+    }
+
+    /** {@return over the figures made of the curves} */
+    public static String figuresHeading() {
+        return "Peak, mean and area, each judged by the same model";
+    }
+
+    /** {@return what the figures of a curve are for} */
+    public static String figuresNote(CurveFinding curve) {
+        return "Each interval is that of its own figure at " + Numbers.percent(curve.level()) + ", not of all three at once. The verdict "
+                + "rests on the deciding measure alone.";
+    }
+
+    /** {@return a figure made of each pull's curve} */
+    public static String figure(CurveFigure.Kind kind) {
         return switch (kind) {
-            case PEAK -> "Peak of the curve";
-            case MEAN -> "Mean of the curve";
-            case AREA -> "Area under the curve";
+            case PEAK -> "largest value";
+            case MEAN -> "mean over the speeds that every pull covers";
+            case AREA -> "area under the curve, over the same speeds";
         };
-    }
-
-    private static Said band(CurveFinding finding) {
-        Numbers numbers = Numbers.resolving(finding.criticalValue() / 10, "");
-        return new Said("The band", Numbers.percent(finding.level()) + " for all speeds at once: "
-                + numbers.bare(finding.criticalValue()) + " standard errors to "
-                + (isOneSided(finding) ? "the side of a loss" : "either side") + ", from the largest of correlated t statistics with "
-                + Numbers.withDegreesOfFreedom(finding.degreesOfFreedom()) + " (" + finding.draws() + " draws). "
-                + record(finding.recordUsed()));
-    }
-
-    private static boolean isOneSided(CurveFinding finding) {
-        Interval band = finding.points().get(0).band();
-        return Double.isInfinite(band.low()) != Double.isInfinite(band.high());
-    }
-
-    private static String record(CurveFinding.RecordUse use) {
-        return switch (use) {
-            case OWN_DATA -> "Refit scatter is estimated from these pulls alone.";
-            case BAND_FIGURE -> "Refit scatter is pooled with the record's figure for the whole band, the same share of the level at every "
-                    + "speed.";
-            case EACH_SPEED -> "Refit scatter is pooled with the record's figure for each speed.";
-        };
-    }
-
-    private static Said grid(CurveFinding finding) {
-        String step = "every " + rpm(finding.curves().grid().stepRadPerS());
-        if (finding.bandwidthRadPerS() == 0) {
-            return new Said("The grid", step + ", as the curves were given.");
-        }
-        String made = step + ", by local linear fits that reach " + rpm(finding.bandwidthRadPerS()) + " to either side; nothing is "
-                + "extrapolated.";
-        int lines = finding.curves().resampled().stream().mapToInt(PullOnGrid::interpolated).sum();
-        return new Said("The grid", made + (lines == 0 ? "" : " Fewer than three recorded speeds lay within that reach at " + lines
-                + " places of all pulls together: there neighbours are joined by a straight line.")
-                + (finding.declared() ? " Declared before the day." : " Not declared before the day: the speeds are those that all pulls "
-                + "cover."));
-    }
-
-    private static Said peaks(CurveFinding finding) {
-        String unit = finding.unit().symbol();
-        List<String> parts = new ArrayList<>();
-        boolean lowered = false;
-        for (Part part : Part.values()) {
-            double raw = mean(finding, part, true);
-            double onGrid = mean(finding, part, false);
-            Numbers numbers = Numbers.resolving(Math.max(Math.abs(raw - onGrid), raw / 1000), unit);
-            parts.add(part + " " + numbers.with(raw) + " as recorded, " + numbers.with(onGrid) + " on the grid");
-            lowered |= onGrid < (1 - PEAK_LOWERED) * raw;
-        }
-        return new Said("What the grid does to peaks", "Mean of the pulls' peaks: " + String.join("; ", parts) + "."
-                + (lowered ? " Recorded peaks ride on noise; those on the grid are lower, for both parts alike." : ""));
-    }
-
-    private static double mean(CurveFinding finding, Part part, boolean raw) {
-        return finding.curves().resampled().stream().filter(pull -> pull.part() == part)
-                .mapToDouble(pull -> raw ? pull.rawPeak() : pull.gridPeak()).filter(Double::isFinite).average().orElse(Double.NaN);
-    }
-
-    private static Said coverage(CurveFinding finding) {
-        List<PullOnGrid> pulls = finding.curves().resampled();
-        double low = pulls.stream().mapToDouble(PullOnGrid::lowRadPerS).max().orElseThrow();
-        double high = pulls.stream().mapToDouble(PullOnGrid::highRadPerS).min().orElseThrow();
-        String all = high > low ? "All " + pulls.size() + " pulls cover " + range(new SpeedRange(low, high)) + "; the shortest of them, "
-                + shortest(pulls) + "." : "No speed is covered by all pulls.";
-        return new Said("Covered", all);
-    }
-
-    private static String shortest(List<PullOnGrid> pulls) {
-        PullOnGrid shortest = pulls.get(0);
-        for (PullOnGrid pull : pulls) {
-            shortest = pull.highRadPerS() - pull.lowRadPerS() < shortest.highRadPerS() - shortest.lowRadPerS() ? pull : shortest;
-        }
-        String name = shortest.pull().startsWith(shortest.install()) ? shortest.pull() : shortest.pull() + " of " + shortest.install();
-        return name + ", runs from " + range(new SpeedRange(shortest.lowRadPerS(), shortest.highRadPerS()));
     }
 }

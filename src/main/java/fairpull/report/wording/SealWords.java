@@ -4,8 +4,10 @@ import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.Seal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What was fixed before the day, and what was changed since. */
@@ -27,6 +29,11 @@ public final class SealWords {
     /** {@return the seal in words} */
     public static String seal(Judgement judgement) {
         return judgement.seal().map(seal -> "Sealed " + Times.full(seal.at()) + ", code " + seal.code()).orElse("Not sealed");
+    }
+
+    /** {@return the code of a seal in a few words} */
+    public static String code(Optional<Seal> seal) {
+        return seal.map(known -> "seal " + known.code()).orElse("not sealed");
     }
 
     /** {@return each amendment: when, before or after the first data, why, and what was changed} */

@@ -10,13 +10,13 @@ import java.util.List;
  * @param kind how it is shown: {@code verdict}, {@code alarm} or {@code plain}
  * @param heading what was found
  * @param paragraphs sentences under it
- * @param figures charts, as trusted markup made by the program itself
+ * @param figures charts
  * @param caption what the marks of the charts mean; empty without charts
  * @param said answers with their figures
  * @param table a table; {@link Table#none()} where there is none
  * @param steps numbered steps
  */
-public record Card(String kind, String heading, List<String> paragraphs, List<String> figures, String caption, List<Said> said, Table table,
+public record Card(String kind, String heading, List<String> paragraphs, List<Figure> figures, String caption, List<Said> said, Table table,
         List<String> steps) {
     /**
      * A table.
@@ -59,8 +59,8 @@ public record Card(String kind, String heading, List<String> paragraphs, List<St
         return new Card(kind, heading, more, figures, caption, said, table, steps);
     }
 
-    Card showing(List<String> svg, String words) {
-        return new Card(kind, heading, paragraphs, svg, words, said, table, steps);
+    Card showing(List<Figure> charts, String words) {
+        return new Card(kind, heading, paragraphs, charts, words, said, table, steps);
     }
 
     Card answering(List<Said> answers) {

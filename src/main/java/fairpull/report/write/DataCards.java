@@ -34,8 +34,11 @@ final class DataCards {
         for (String caution : CautionWords.of(judgement.plan().rig().kind())) {
             cautions = cautions.saying(caution);
         }
-        return List.of(Card.plain("Installs").tabling(installs(judgement)), Card.plain("Every pull and its fate").tabling(pulls(judgement)),
-                methods, cautions);
+        List<Card> cards = new ArrayList<>(List.of(Card.plain("Installs").tabling(installs(judgement)),
+                Card.plain("Every pull and its fate").tabling(pulls(judgement)), methods));
+        cards.addAll(CurveCards.ground(judgement));
+        cards.add(cautions);
+        return cards;
     }
 
     static List<Said> excludedPulls(Judgement judgement) {

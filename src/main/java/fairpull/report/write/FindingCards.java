@@ -7,7 +7,6 @@ import fairpull.report.chart.Day;
 import fairpull.report.chart.DayStrip;
 import fairpull.report.chart.DaysOfTest;
 import fairpull.report.chart.IntervalChart;
-import fairpull.report.chart.SvgWriter;
 import fairpull.report.chart.TippingScale;
 import fairpull.report.chart.ValueAxis;
 import fairpull.report.wording.CheckWords;
@@ -38,6 +37,7 @@ final class FindingCards {
         alarms(judgement).ifPresent(cards::add);
         cards.add(verdict(judgement));
         cards.add(day(judgement));
+        cards.addAll(CurveCards.found(judgement));
         cards.add(standing(judgement));
         notices(judgement).ifPresent(cards::add);
         excluded(judgement).ifPresent(cards::add);
@@ -58,15 +58,15 @@ final class FindingCards {
         Finding finding = judgement.deciding();
         Card card = Card.plain(FindingWords.verdictHead(finding)).as("verdict")
                 .saying(FindingWords.paragraph(finding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
-        return IntervalChart.draw(finding).map(chart -> card.showing(List.of(SvgWriter.svg(chart, "interval")), "")).orElse(card);
+        return IntervalChart.draw(finding).map(chart -> card.showing(List.of(new Figure("interval", chart)), "")).orElse(card);
     }
 
     private static Card day(Judgement judgement) {
         String measure = judgement.plan().question().deciding().name();
         List<Day> days = DaysOfTest.of(judgement, measure);
         ValueAxis axis = ValueAxis.of(measure, days, Numbers.of(judgement.deciding()), judgement.deciding().unit());
-        List<String> strips = IntStream.range(0, days.size())
-                .mapToObj(place -> SvgWriter.svg(DayStrip.draw(days.get(place), axis), "day" + (place + 1))).toList();
+        List<Figure> strips = IntStream.range(0, days.size())
+                .mapToObj(place -> new Figure("day" + (place + 1), DayStrip.draw(days.get(place), axis))).toList();
         return Card.plain(HeadingWords.day(judgement)).showing(strips, HeadingWords.marks(judgement));
     }
 
@@ -75,7 +75,7 @@ final class FindingCards {
         Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding));
         Subject subject = Subject.of(judgement.plan().question().deciding().name());
         Card worded = TippingWords.sentence(finding, subject).map(card::saying).orElse(card);
-        return TippingScale.draw(finding).map(scale -> worded.showing(List.of(SvgWriter.svg(scale, "tipping")), "")).orElse(worded);
+        return TippingScale.draw(finding).map(scale -> worded.showing(List.of(new Figure("tipping", scale)), "")).orElse(worded);
     }
 
     private static Optional<Card> notices(Judgement judgement) {

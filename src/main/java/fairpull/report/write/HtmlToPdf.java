@@ -34,8 +34,8 @@ public final class HtmlToPdf {
     /** The family that a page asks for; letters it lacks are taken from {@link #FALLBACK}. */
     public static final String FONT = "Roboto";
     private static final String FALLBACK = "Liberation Sans";
-    private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
-    private static final String LIBERATION = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+    static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
+    static final String LIBERATION = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final int REGULAR = 400;
     private static final int BOLD = 700;
 
@@ -67,11 +67,24 @@ public final class HtmlToPdf {
      * @param identity what the document's identifier is made of: the same for the same content
      */
     public static Pdf pdf(String html, Optional<OffsetDateTime> madeAt, String identity) {
+        return pdf(html, madeAt, identity, List.of());
+    }
+
+    /**
+     * {@return a page with charts as PDF}
+     *
+     * @param html well-formed XML; its title becomes the document's; an {@code <object type="chart" data="ID">} leaves room for a chart
+     * @param madeAt the date it carries; none where it is empty
+     * @param identity what the document's identifier is made of: the same for the same content
+     * @param figures the charts
+     */
+    static Pdf pdf(String html, Optional<OffsetDateTime> madeAt, String identity, List<Figure> figures) {
         PdfRendererBuilder builder = new PdfRendererBuilder().withW3cDocument(parsed(html), null).withProducer("Fairpull")
                 .useUriResolver((base, address) -> null).useReplacementText("?");
         for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
             builder.useExternalResourceAccessControl((address, kind) -> false, when);
         }
+        builder.useObjectDrawerFactory(new PdfCharts(figures));
         builder.useFont(() -> font(ROBOTO + "Regular.ttf"), FONT, REGULAR, FontStyle.NORMAL, true);
         builder.useFont(() -> font(ROBOTO + "Bold.ttf"), FONT, BOLD, FontStyle.NORMAL, true);
         builder.useFont(() -> font(LIBERATION), FALLBACK, REGULAR, FontStyle.NORMAL, true);
@@ -113,7 +126,7 @@ public final class HtmlToPdf {
     }
 
     /** The narrow space has no shape in either font; control characters are not allowed in XML. */
-    private static String printable(String html) {
+    static String printable(String html) {
         StringBuilder kept = new StringBuilder(html.length());
         html.replace('\u202f', '\u00a0').codePoints()
                 .map(point -> isAllowed(point) ? point : '?').forEach(kept::appendCodePoint);

@@ -3,7 +3,6 @@ package fairpull.report.write;
 import fairpull.domain.rig.RigEvidence;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.RigChart;
-import fairpull.report.chart.SvgWriter;
 import fairpull.report.wording.RigWords;
 import fairpull.report.wording.Times;
 import java.time.OffsetDateTime;
@@ -30,7 +29,7 @@ public final class RigReport {
                 card = card.saying(sentence);
             }
             String id = "rig" + cards.size();
-            List<String> charts = RigChart.draw(evidence).map(drawing -> SvgWriter.svg(drawing, id)).stream().toList();
+            List<Figure> charts = RigChart.draw(evidence).map(drawing -> new Figure(id, drawing)).stream().toList();
             cards.add(charts.isEmpty() ? card : card.showing(charts, CAPTION));
         }
         Card method = Card.plain("How it is reckoned");

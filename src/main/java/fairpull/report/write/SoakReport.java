@@ -7,7 +7,6 @@ import fairpull.domain.heat.SoakAnswer;
 import fairpull.report.chart.CoolDownChart;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.StartTemperatureChart;
-import fairpull.report.chart.SvgWriter;
 import fairpull.report.wording.HeatNoticeWords;
 import fairpull.report.wording.SoakWords;
 import java.util.ArrayList;
@@ -45,14 +44,14 @@ public final class SoakReport {
         for (String sentence : SoakWords.plan(answer)) {
             card = card.saying(sentence);
         }
-        return card.showing(List.of(SvgWriter.svg(StartTemperatureChart.draw(answer), "start")), SoakWords.dayCaption(answer));
+        return card.showing(List.of(new Figure("start", StartTemperatureChart.draw(answer))), SoakWords.dayCaption(answer));
     }
 
     private static Card fit(CoolDownLog log, ModeChoice choice) {
         CoolDownFit fit = choice.chosen();
         return Card.plain(SoakWords.fitHeading(choice))
-                .showing(List.of(SvgWriter.svg(CoolDownChart.curve(log, fit), "fit"),
-                        SvgWriter.svg(CoolDownChart.residuals(log, fit), "rest")), SoakWords.fitCaption(CoolDownChart.readingsPerDot(log)))
+                .showing(List.of(new Figure("fit", CoolDownChart.curve(log, fit)),
+                        new Figure("rest", CoolDownChart.residuals(log, fit))), SoakWords.fitCaption(CoolDownChart.readingsPerDot(log)))
                 .answering(SoakWords.fit(choice)).saying(SoakWords.rule());
     }
 

@@ -7,7 +7,7 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
 import fairpull.report.wording.CheckWords;
 import fairpull.report.wording.ClaimWords;
-import fairpull.report.wording.CurveWords;
+import fairpull.report.wording.CurveSummary;
 import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.NoticeWords;
 import fairpull.report.wording.Numbers;
@@ -58,7 +58,7 @@ public final class TextFinding {
     }
 
     private static String curve(Optional<CurveFinding> curve) {
-        return curve.map(found -> section("Difference B − A over engine speed", CurveWords.all(found))).orElse("");
+        return curve.map(found -> section("Difference B − A over engine speed", CurveSummary.all(found))).orElse("");
     }
 
     private static boolean isAlarm(Notice notice) {

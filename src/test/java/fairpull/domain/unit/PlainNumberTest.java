@@ -1,4 +1,4 @@
-package fairpull.io.json;
+package fairpull.domain.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

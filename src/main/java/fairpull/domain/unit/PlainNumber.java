@@ -1,10 +1,10 @@
-package fairpull.io.json;
+package fairpull.domain.unit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers as the shortest plain decimal that reads back to the same double: the same text on every Java. */
-final class PlainNumber {
+public final class PlainNumber {
     /** Seventeen digits always suffice for a double. */
     private static final int MOST_DIGITS = 17;
 
@@ -12,10 +12,10 @@ final class PlainNumber {
     }
 
     /**
-     * Returns the shortest decimal that reads back to {@code value}. Double.toString is not used: before Java 19 it is not
-     * always the shortest.
+     * Returns the shortest decimal that reads back to {@code value}, which must be finite. Double.toString is not used: before Java 19
+     * it is not always the shortest.
      */
-    static BigDecimal shortest(double value) {
+    public static BigDecimal shortest(double value) {
         if (value == 0) {
             return BigDecimal.ZERO;
         }

@@ -1,0 +1,118 @@
+package fairpull.report.chart;
+
+import fairpull.domain.unit.Units;
+import fairpull.report.wording.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/** The frame of a plot over engine speed. What would leave the panel at the top or bottom stays on its edge. */
+final class SpeedPlot {
+    /** Engine speed in so many figures leaves each room for its unit. */
+    private static final int MOST_TICKS = 7;
+    private static final double LINE_OF_FOOT = 15;
+    private static final double AXIS = 26;
+
+    private final Bounds panel;
+    private final Scale across;
+    private final Scale up;
+
+    /**
+     * Makes the frame.
+     *
+     * @param panel where it stands
+     * @param lowRadPerS the lowest speed shown
+     * @param highRadPerS the highest, above it
+     * @param low the lowest value
+     * @param high the highest, above {@code low}
+     */
+    SpeedPlot(Bounds panel, double lowRadPerS, double highRadPerS, double low, double high) {
+        this.panel = panel;
+        this.across = new Scale(Units.RPM.fromSi(lowRadPerS), Units.RPM.fromSi(highRadPerS), panel.x(), panel.right());
+        this.up = new Scale(low, high, panel.bottom(), panel.y());
+    }
+
+    Bounds panel() {
+        return panel;
+    }
+
+    double x(double radPerS) {
+        return across.at(Units.RPM.fromSi(radPerS));
+    }
+
+    double y(double value) {
+        return Math.max(panel.y(), Math.min(panel.bottom(), up.at(value)));
+    }
+
+    Point at(double radPerS, double value) {
+        return new Point(x(radPerS), y(value));
+    }
+
+    List<Shape> frame(String label) {
+        return Axes.up(panel, up, label);
+    }
+
+    /** {@return the speed axis along the lower edge of a strip that stands under the panel} */
+    List<Shape> speeds(Bounds strip) {
+        return Axes.along(strip, across, MOST_TICKS, value -> Numbers.THIN + Units.RPM.symbol());
+    }
+
+    /** {@return how much room the speed axis and the settings take beneath a plot} */
+    static double beneath(String settings) {
+        return AXIS + LINE_OF_FOOT * footLines(settings).size() + 4;
+    }
+
+    /** {@return the settings in small type under the speed axis, broken where they are joined} */
+    static List<Shape> foot(String settings, double bottom) {
+        List<Shape> shapes = new ArrayList<>();
+        double y = bottom + AXIS + LINE_OF_FOOT - 3;
+        for (String line : footLines(settings)) {
+            shapes.add(new Shape.Words(new Point(2, y), line, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START));
+            y += LINE_OF_FOOT;
+        }
+        return shapes;
+    }
+
+    private static List<String> footLines(String settings) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String part : settings.split(" · ")) {
+            String longer = line.isEmpty() ? part : line + " · " + part;
+            if (!line.isEmpty() && LetterWidths.of(longer, Shape.Type.SMALL) > Drawing.WIDTH - 4) {
+                lines.add(line);
+                longer = part;
+            }
+            line = LetterWidths.fit(longer, Shape.Type.SMALL, Drawing.WIDTH - 4);
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    /**
+     * {@return a line over the speeds, broken where there is no value}
+     *
+     * @param size how many speeds
+     * @param speed the speed at a place
+     * @param value the value there; NaN for none
+     */
+    List<Shape> line(int size, IntToDoubleFunction speed, IntToDoubleFunction value, Pen pen) {
+        List<Shape> shapes = new ArrayList<>();
+        List<Point> stretch = new ArrayList<>();
+        for (int place = 0; place <= size; place++) {
+            if (place < size && Double.isFinite(value.applyAsDouble(place))) {
+                stretch.add(at(speed.applyAsDouble(place), value.applyAsDouble(place)));
+            } else if (!stretch.isEmpty()) {
+                shapes.add(pen.through(stretch));
+                stretch = new ArrayList<>();
+            }
+        }
+        return shapes;
+    }
+
+    /** How a line is drawn. */
+    record Pen(Role role, double width, Shape.Dash dash) {
+        Shape through(List<Point> points) {
+            return points.size() == 1 ? new Shape.Disc(points.get(0), width, role) : new Shape.Path(Thinning.of(points), role, width, dash);
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package fairpull.report.wording;
+
+import fairpull.domain.curve.PullOnGrid;
+import fairpull.domain.curve.SpeedRange;
+import fairpull.domain.finding.CurveFigure;
+import fairpull.domain.finding.CurveFinding;
+import fairpull.domain.finding.CurvePoint;
+import fairpull.domain.finding.Interval;
+import fairpull.domain.plan.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a difference curve shows and how its band was made, line by line; {@link CurveWords} has the sentences of its charts. */
+public final class CurveSummary {
+    /** A peak that smoothing lowers by more than this share is pointed out. Common practice, no source. */
+    private static final double PEAK_LOWERED = 0.01;
+
+    private CurveSummary() {
+    }
+
+    /** {@return everything there is to say of a curve: what is shown, the figures, how it was made} */
+    public static List<Said> all(CurveFinding finding) {
+        List<Said> said = new ArrayList<>();
+        said.add(gains(finding));
+        if (!finding.losses().isEmpty()) {
+            said.add(new Said("Loss shown", CurveNumbers.everyRange(finding.losses()) + "."));
+        }
+        finding.transientGain().ifPresent(range -> said.add(new Said("Only near the start", "The gain is shown " + CurveNumbers.range(range)
+                + " and nowhere else, where the throttle has only just opened: a quicker opening looks the same.")));
+        finding.figures().forEach(figure -> said.add(figure(figure)));
+        said.add(band(finding));
+        said.add(grid(finding));
+        if (!finding.curves().resampled().isEmpty()) {
+            said.add(peaks(finding));
+            said.add(coverage(finding));
+        }
+        return said;
+    }
+
+    private static Said gains(CurveFinding finding) {
+        String compared = "of " + speeds(finding) + " compared";
+        return finding.gains().isEmpty()
+                ? new Said("No gain shown at any speed", "The band holds zero, or lies on the other side of it, at every one " + compared
+                + ".")
+                : new Said("Gain shown", CurveNumbers.everyRange(finding.gains()) + ": " + Numbers.chance(finding.shareShown())
+                        + " " + compared + ".");
+    }
+
+    private static String speeds(CurveFinding finding) {
+        List<CurvePoint> points = finding.points();
+        return points.size() + " speeds " + CurveNumbers.range(new SpeedRange(points.get(0).speedRadPerS(),
+                points.get(points.size() - 1).speedRadPerS()));
+    }
+
+    private static Said figure(CurveFigure figure) {
+        Interval interval = figure.interval();
+        double change = figure.estimate().change();
+        double reach = Math.min(Math.abs(change - interval.low()), Math.abs(interval.high() - change));
+        Numbers numbers = Numbers.resolving(reach, figure.unit());
+        return new Said(name(figure.kind()), numbers.with(figure.meanA()) + " with A, " + numbers.with(figure.meanB()) + " with B: "
+                + numbers.signed(change) + ", " + CheckWords.level(interval) + " " + CheckWords.ends(numbers, interval) + ".");
+    }
+
+    /** {@return what a figure of a curve is called} */
+    public static String name(CurveFigure.Kind kind) {
+        return switch (kind) {
+            case PEAK -> "Peak of the curve";
+            case MEAN -> "Mean of the curve";
+            case AREA -> "Area under the curve";
+        };
+    }
+
+    private static Said band(CurveFinding finding) {
+        Numbers numbers = Numbers.resolving(finding.criticalValue() / 10, "");
+        return new Said("The band", Numbers.percent(finding.level()) + " for all speeds at once: "
+                + numbers.bare(finding.criticalValue()) + " standard errors to "
+                + (isOneSided(finding) ? "the side of a loss" : "either side") + ", from the largest of correlated t statistics with "
+                + Numbers.withDegreesOfFreedom(finding.degreesOfFreedom()) + " (" + finding.draws() + " draws). "
+                + record(finding.recordUsed()));
+    }
+
+    private static boolean isOneSided(CurveFinding finding) {
+        Interval band = finding.points().get(0).band();
+        return Double.isInfinite(band.low()) != Double.isInfinite(band.high());
+    }
+
+    private static String record(CurveFinding.RecordUse use) {
+        return switch (use) {
+            case OWN_DATA -> "Refit scatter is estimated from these pulls alone.";
+            case BAND_FIGURE -> "Refit scatter is pooled with the record's figure for the whole band, the same share of the level at every "
+                    + "speed.";
+            case EACH_SPEED -> "Refit scatter is pooled with the record's figure for each speed.";
+        };
+    }
+
+    private static Said grid(CurveFinding finding) {
+        String step = "every " + CurveNumbers.rpm(finding.curves().grid().stepRadPerS());
+        if (finding.bandwidthRadPerS() == 0) {
+            return new Said("The grid", step + ", as the curves were given.");
+        }
+        String made = step + ", by local linear fits that reach " + CurveNumbers.rpm(finding.bandwidthRadPerS())
+                + " to either side; nothing is "
+                + "extrapolated.";
+        int lines = finding.curves().resampled().stream().mapToInt(PullOnGrid::interpolated).sum();
+        return new Said("The grid", made + (lines == 0 ? "" : " Fewer than three recorded speeds lay within that reach at " + lines
+                + " places of all pulls together: there neighbours are joined by a straight line.")
+                + (finding.declared() ? " Declared before the day." : " Not declared before the day: the speeds are those that all pulls "
+                + "cover."));
+    }
+
+    private static Said peaks(CurveFinding finding) {
+        String unit = finding.unit().symbol();
+        List<String> parts = new ArrayList<>();
+        boolean lowered = false;
+        for (Part part : Part.values()) {
+            double raw = mean(finding, part, true);
+            double onGrid = mean(finding, part, false);
+            Numbers numbers = Numbers.resolving(Math.max(Math.abs(raw - onGrid), raw / 1000), unit);
+            parts.add(part + " " + numbers.with(raw) + " as recorded, " + numbers.with(onGrid) + " on the grid");
+            lowered |= onGrid < (1 - PEAK_LOWERED) * raw;
+        }
+        return new Said("What the grid does to peaks", "Mean of the pulls' peaks: " + String.join("; ", parts) + "."
+                + (lowered ? " Recorded peaks ride on noise; those on the grid are lower, for both parts alike." : ""));
+    }
+
+    private static double mean(CurveFinding finding, Part part, boolean raw) {
+        return finding.curves().resampled().stream().filter(pull -> pull.part() == part)
+                .mapToDouble(pull -> raw ? pull.rawPeak() : pull.gridPeak()).filter(Double::isFinite).average().orElse(Double.NaN);
+    }
+
+    private static Said coverage(CurveFinding finding) {
+        List<PullOnGrid> pulls = finding.curves().resampled();
+        double low = pulls.stream().mapToDouble(PullOnGrid::lowRadPerS).max().orElseThrow();
+        double high = pulls.stream().mapToDouble(PullOnGrid::highRadPerS).min().orElseThrow();
+        String all = high > low ? "All " + pulls.size() + " pulls cover the speeds " + CurveNumbers.range(new SpeedRange(low, high))
+                + "; the shortest of them, "
+                + shortest(pulls) + "." : "No speed is covered by all pulls.";
+        return new Said("Covered", all);
+    }
+
+    private static String shortest(List<PullOnGrid> pulls) {
+        PullOnGrid shortest = pulls.get(0);
+        for (PullOnGrid pull : pulls) {
+            shortest = pull.highRadPerS() - pull.lowRadPerS() < shortest.highRadPerS() - shortest.lowRadPerS() ? pull : shortest;
+        }
+        String name = shortest.pull().startsWith(shortest.install()) ? shortest.pull() : shortest.pull() + " of " + shortest.install();
+        return name + ", runs " + CurveNumbers.range(new SpeedRange(shortest.lowRadPerS(), shortest.highRadPerS()));
+    }
+}
