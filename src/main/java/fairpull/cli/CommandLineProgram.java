@@ -4,6 +4,7 @@ import fairpull.app.task.CancelledException;
 import fairpull.app.usecase.UsageException;
 import fairpull.app.usecase.Version;
 import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -77,7 +78,9 @@ public final class CommandLineProgram implements Runnable {
 
     /** Makes a program that prints to the given writers and takes the time from a clock. */
     public CommandLineProgram(PrintWriter out, PrintWriter err, Clock clock) {
-        this(out, err, clock, false, test -> { });
+        this(out, err, clock, false, test -> {
+            throw new InputException(Place.none(), "no window belongs to this run", "use the commands; `fairpull --help` lists them");
+        });
     }
 
     /** {@return a program that prints where this one does, at another time} */
