@@ -19,7 +19,7 @@ final class ReportVerb extends Verb {
     @Parameters(paramLabel = "TEST", description = "Folder of a test.")
     private Path folder;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write it as HTML.")
+    @Option(names = {"--out", "--html"}, paramLabel = "FILE", description = "Write it as HTML.")
     private Path out;
 
     @Option(names = "--pdf", paramLabel = "FILE", description = "Write it as PDF.")
