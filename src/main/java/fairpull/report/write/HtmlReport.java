@@ -4,7 +4,6 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.pull.Seal;
 import fairpull.report.chart.Palette;
 import fairpull.report.wording.SealWords;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +21,7 @@ public final class HtmlReport {
     private HtmlReport(Judgement judgement, ReportOptions options) {
         this.shown = options.withoutIdentity() ? Identity.leftOut(judgement) : judgement;
         this.options = options;
-        this.cards = new ArrayList<>(FindingCards.of(shown));
-        cards.addAll(DataCards.of(shown));
+        this.cards = ReportCards.of(shown);
     }
 
     /** {@return the page} */

@@ -2,6 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
+import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.limits.LimitsPage;
 import fairpull.ui.page.question.QuestionPage;
 import fairpull.ui.page.rig.RigPage;
@@ -16,6 +17,6 @@ public final class Pages {
     /** {@return the pages on a desk} */
     public static List<Page> of(Desk desk) {
         return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk),
-                new LimitsPage(desk));
+                new LimitsPage(desk), new FindingPage(desk));
     }
 }

@@ -1,0 +1,67 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.finding.Judgement;
+import fairpull.report.chart.Drawing;
+import fairpull.report.write.Card;
+import fairpull.report.write.Figure;
+import fairpull.report.write.ReportCards;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The finding of a test as the window shows it: the cards of the report, as data.
+ *
+ * @param sections in the order in which they are read
+ */
+public record FindingView(List<Section> sections) {
+    /**
+     * One card.
+     *
+     * @param kind {@code verdict}, {@code alarm} or {@code plain}
+     * @param heading what was found
+     * @param paragraphs sentences under it
+     * @param drawings charts
+     * @param caption what the marks of the charts mean
+     * @param answers a few words each, with their figures
+     * @param table its heads first, then its rows; empty for none
+     * @param words how many columns of the table hold words
+     * @param steps numbered steps
+     */
+    public record Section(String kind, String heading, List<String> paragraphs, List<Drawing> drawings, String caption,
+            List<Answered> answers, List<List<String>> table, int words, List<String> steps) {
+        public Section {
+            paragraphs = List.copyOf(paragraphs);
+            drawings = List.copyOf(drawings);
+            answers = List.copyOf(answers);
+            table = List.copyOf(table);
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /** A few words and what they rest on. */
+    public record Answered(String head, String text) {
+    }
+
+    public FindingView {
+        sections = List.copyOf(sections);
+    }
+
+    /** {@return the finding of the test in a folder} */
+    public static FindingView of(Path folder) throws IOException {
+        return of(JudgeFolder.judge(folder));
+    }
+
+    static FindingView of(Judgement judgement) {
+        return new FindingView(ReportCards.of(judgement).stream().map(FindingView::section).toList());
+    }
+
+    private static Section section(Card card) {
+        List<List<String>> table = card.table().columns().isEmpty() ? List.of()
+                : Stream.concat(Stream.of(card.table().columns()), card.table().rows().stream()).toList();
+        return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::drawing).toList(),
+                card.caption(), card.said().stream().map(said -> new Answered(said.head(), said.text())).toList(), table,
+                card.table().words(), card.steps());
+    }
+}

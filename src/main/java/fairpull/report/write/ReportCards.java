@@ -1,0 +1,16 @@
+package fairpull.report.write;
+
+import fairpull.domain.finding.Judgement;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All that a report says of a test, card by card: what was found first, then the data. Page, paper and window show the same ones. */
+public final class ReportCards {
+    private ReportCards() {
+    }
+
+    /** {@return the cards of a judgement} */
+    public static List<Card> of(Judgement judgement) {
+        return Stream.concat(FindingCards.of(judgement).stream(), DataCards.of(judgement).stream()).toList();
+    }
+}

@@ -1,0 +1,109 @@
+package fairpull.ui.page.finding;
+
+import fairpull.app.document.Document;
+import fairpull.app.task.Latest;
+import fairpull.app.usecase.FindingView;
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.InputException;
+import fairpull.report.chart.Role;
+import fairpull.ui.form.Prose;
+import fairpull.ui.page.Desk;
+import fairpull.ui.page.Page;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+
+/** What was found: judged beside the window's thread, the same cards and figures as the report and the command line. */
+public final class FindingPage implements Page {
+    private final Desk desk;
+    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
+    private final Latest<FindingView> judging = new Latest<>(SwingUtilities::invokeLater);
+    private Optional<Path> judged = Optional.empty();
+
+    /** The page on a desk. */
+    public FindingPage(Desk desk) {
+        this.desk = desk;
+        view.setOpaque(false);
+        view.setName("finding");
+    }
+
+    @Override
+    public String key() {
+        return "page.finding";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public Optional<String> notYet(Document document) {
+        return document.isSealed() ? Optional.empty() : Optional.of(Words.of("finding.notYet"));
+    }
+
+    @Override
+    public void show() {
+        Optional<Path> folder = desk.document().folder();
+        if (folder.isPresent() && !folder.equals(judged)) {
+            judge(folder.get());
+        }
+    }
+
+    private void judge(Path folder) {
+        judged = Optional.of(folder);
+        say(Words.of("finding.judging"));
+        judging.ask(progress -> {
+            try {
+                return FindingView.of(folder);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }, ended -> {
+            ended.result().ifPresent(finding -> tell(finding.sections()));
+            ended.fault().ifPresent(fault -> say(words(fault)));
+        });
+    }
+
+    private static String words(RuntimeException fault) {
+        return fault instanceof InputException unusable ? unusable.oneLine()
+                : fault instanceof UsageException refused ? refused.problem() : Words.of("disk", String.valueOf(fault.getMessage()));
+    }
+
+    private void say(String words) {
+        view.removeAll();
+        view.add(new Prose(words, Role.INK, Look.Type.HEAD), "growx, wmin 0");
+        view.add(again(), "growx 0");
+        refreshed();
+    }
+
+    private void tell(List<FindingView.Section> sections) {
+        view.removeAll();
+        sections.forEach(section -> view.add(new SectionCard(section), "growx, wmin 0"));
+        view.add(again(), "growx 0");
+        refreshed();
+    }
+
+    /** Pulls may have come in from elsewhere meanwhile. */
+    private JButton again() {
+        JButton again = new JButton(Words.of("finding.again"));
+        again.setName("finding.again");
+        again.setMnemonic(Words.mnemonic("finding.again"));
+        again.addActionListener(event -> desk.document().folder().ifPresent(this::judge));
+        return again;
+    }
+
+    private void refreshed() {
+        view.revalidate();
+        view.repaint();
+    }
+}

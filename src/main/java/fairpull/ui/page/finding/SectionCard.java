@@ -1,0 +1,78 @@
+package fairpull.ui.page.finding;
+
+import fairpull.app.usecase.FindingView.Answered;
+import fairpull.app.usecase.FindingView.Section;
+import fairpull.report.chart.Drawing;
+import fairpull.report.chart.Role;
+import fairpull.ui.form.Card;
+import fairpull.ui.form.Prose;
+import fairpull.ui.form.ScaledChart;
+import fairpull.ui.theme.Look;
+import java.awt.Dimension;
+import java.util.List;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+
+/** A card of the report as a card of the window. */
+final class SectionCard extends Card {
+    private static final int MOST_ROWS_SHOWN = 16;
+
+    SectionCard(Section section) {
+        super("", new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
+        setName("finding." + section.kind());
+        boolean verdict = section.kind().equals("verdict");
+        add(new Prose(section.heading(), section.kind().equals("alarm") ? Role.B : Role.INK,
+                verdict ? Look.Type.VERDICT : Look.Type.HEAD), "growx, wmin 0");
+        section.paragraphs().forEach(paragraph -> add(Prose.body(paragraph), "growx, wmin 0"));
+        for (Drawing drawing : section.drawings()) {
+            add(new ScaledChart(drawing), "growx, wmin 0");
+        }
+        if (!section.caption().isEmpty()) {
+            add(Prose.small(section.caption()), "growx, wmin 0");
+        }
+        if (!section.answers().isEmpty()) {
+            add(answers(section.answers()), "growx, wmin 0");
+        }
+        if (!section.table().isEmpty()) {
+            add(table(section), "growx, wmin 0");
+        }
+        for (int step = 0; step < section.steps().size(); step++) {
+            add(Prose.body(step + 1 + ". " + section.steps().get(step)), "growx, wmin 0");
+        }
+    }
+
+    private static JPanel answers(List<Answered> answers) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 16 6, fillx, wrap 2", "[180!, fill][grow, fill]"));
+        panel.setOpaque(false);
+        for (Answered answer : answers) {
+            panel.add(new Prose(answer.head(), Role.INK, Look.Type.STRONG), "wmin 0, aligny top");
+            panel.add(new Prose(answer.text(), Role.SOFT, Look.Type.BODY), "wmin 0, growx");
+        }
+        return panel;
+    }
+
+    private static JScrollPane table(Section section) {
+        Object[][] rows = section.table().stream().skip(1).map(row -> row.toArray(Object[]::new)).toArray(Object[][]::new);
+        JTable table = new JTable(new DefaultTableModel(rows, section.table().get(0).toArray()) {
+            @Override
+            public boolean isCellEditable(int row, int column) {
+                return false;
+            }
+        });
+        DefaultTableCellRenderer right = new DefaultTableCellRenderer();
+        right.setHorizontalAlignment(SwingConstants.RIGHT);
+        for (int column = section.words(); column < table.getColumnCount(); column++) {
+            table.getColumnModel().getColumn(column).setCellRenderer(right);
+        }
+        table.getAccessibleContext().setAccessibleName(section.heading());
+        JScrollPane scroll = new JScrollPane(table);
+        int height = (Math.min(MOST_ROWS_SHOWN, rows.length) + 1) * table.getRowHeight() + 12;
+        scroll.setPreferredSize(new Dimension(400, height));
+        return scroll;
+    }
+}
