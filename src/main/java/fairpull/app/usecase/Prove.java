@@ -47,19 +47,27 @@ public final class Prove {
     /** {@return the proof of the plan in a test's folder} */
     public static Answer test(Path folder, TypedTruth.Words typed, TypedTruth.Run run, Progress progress) throws IOException {
         Plan plan = TestFolder.open(folder).read().plan();
+        try {
+            return answer(question(plan, typed, run), plan.sequence().letters(), plan.question().deciding().unit().symbol(), progress);
+        } catch (IllegalArgumentException notEstimable) {
+            throw new InputException(Place.of(folder.toString()), notEstimable.getMessage(), "change the plan");
+        }
+    }
+
+    /**
+     * {@return what is simulated to prove a plan}
+     *
+     * @throws IllegalArgumentException if the plan cannot be judged
+     */
+    static ProofQuestion question(Plan plan, TypedTruth.Words typed, TypedTruth.Run run) {
         Measure measure = plan.question().deciding();
         JudgeSettings settings = PlannedJudging.settings(plan, measure);
         Truth truth = new TypedTruth(typed, Optional.of(measure), plan.question().expectedLevelSi()).of(
                 scatter(plan.rig().pullScatter(), measure), scatter(plan.rig().refitScatter(), measure),
                 settings.worthwhileGain());
         JudgeSettings planned = settings.withCovariates(List.of()).drawn(false);
-        try {
-            List<LookLevel> looks = looks(plan.looks(), PlanSizing.layout(plan), (int) plan.sequence().installs().count());
-            return answer(new ProofQuestion(installs(plan.sequence()), planned, looks, truth, run.campaigns(), run.seed()),
-                    plan.sequence().letters(), measure.unit().symbol(), progress);
-        } catch (IllegalArgumentException notEstimable) {
-            throw new InputException(Place.of(folder.toString()), notEstimable.getMessage(), "change the plan");
-        }
+        List<LookLevel> looks = looks(plan.looks(), PlanSizing.layout(plan), (int) plan.sequence().installs().count());
+        return new ProofQuestion(installs(plan.sequence()), planned, looks, truth, run.campaigns(), run.seed());
     }
 
     private static Optional<PlannedScatter> scatter(Optional<Scatter> planned, Measure measure) {

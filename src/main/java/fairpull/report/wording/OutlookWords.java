@@ -58,7 +58,8 @@ public final class OutlookWords {
             rows.put("More pulls cannot pass", seen.limit().isPresent()
                     ? SizeWords.detectable(seen.limit().getAsDouble(), unit.symbol()) : "–");
         });
-        rows.put("On the rig", Numbers.duration(fit.days().stream().mapToDouble(DayClock::minutes).sum()) + ", " + pulls(plan));
+        rows.put("On the rig", Numbers.duration(fit.days().stream().mapToDouble(DayClock::minutes).sum()));
+        rows.put("Pulls", pulls(plan));
         rows.put("Finished", String.join("; ", fit.days().stream().map(day -> DayWords.at(day, day.finishS())
                 + (day.lateS() > 0 ? ", too late" : "")).toList()));
         answer.ifPresent(seen -> rows.put("If the order is drawn", "least " + Numbers.p(seen.leastRandomisationP())));
@@ -75,7 +76,7 @@ public final class OutlookWords {
     private static String pulls(Plan plan) {
         int counted = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
         int warmUps = plan.sequence().installs().mapToInt(Install::warmUpPulls).sum();
-        return counted + " + " + warmUps + " pulls";
+        return counted + " counted" + (warmUps == 0 ? "" : " + " + warmUps + " warm-up");
     }
 
     /** {@return what would help, the best first} */

@@ -9,8 +9,10 @@ import fairpull.domain.proof.Share;
 import fairpull.domain.proof.Tally;
 import fairpull.domain.proof.Truth;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** What a simulated plan showed. */
 public final class ProofWords {
@@ -48,6 +50,17 @@ public final class ProofWords {
         }
         sentences.add("The figure after ± is the standard error of the simulation.");
         return String.join(" ", sentences);
+    }
+
+    /** {@return the three figures by name, each with the standard error of the simulation; none where nothing could be judged} */
+    public static Map<String, String> figures(ProofAnswer answer) {
+        Map<String, String> figures = new LinkedHashMap<>();
+        if (answer.noChange().notJudged() < answer.noChange().campaigns()) {
+            figures.put("Error rate", share(answer.errorRate()));
+            figures.put("Power", share(answer.power()));
+            figures.put("Coverage", share(answer.coverage()));
+        }
+        return figures;
     }
 
     private static double asked(ProofQuestion question) {

@@ -4,38 +4,58 @@ import fairpull.app.document.Document;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.Outlook;
 import fairpull.domain.plan.Plan;
-import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.Figures;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Insets;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** What the plan can see, always in view: reckoned beside the window's thread after every change. */
+/** What the plan can see, always in view: reckoned beside the window's thread after every change. What can be done with it stands below. */
 final class SidePanel extends Card {
+    /** The width of a line of the panel. */
+    static final int LINE = 284;
+
     private final Document document;
     private final Latest<Outlook> reckoning = new Latest<>(SwingUtilities::invokeLater);
     private final JLabel key = new JLabel("–");
     private final Prose meaning = Prose.small("");
-    private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 4 6, fillx, wrap 2", "[pref!]8[grow, right]"));
+    private final JPanel rows = new JPanel(new MigLayout("insets 0, fillx", "[grow, fill]"));
     private final JPanel help = new JPanel(new MigLayout("insets 0, gap 2 4, fillx, wrap 1", "[grow, fill]"));
+    private final ProofPart proof;
+    private final JButton seal;
     private Plan shown;
 
-    SidePanel(Document document) {
-        super(Words.of("outlook"), new MigLayout("insets 20, gap 8 8, fillx, wrap 2", "[pref!]10[grow, fill]"));
+    SidePanel(Document document, Runnable sealing) {
+        super(Words.of("outlook"), new MigLayout("insets 20 20 16 12, gap 8 8, fill, wrap 1", "[grow, fill]", "[][grow, fill][]"));
         this.document = document;
         setName("outlook");
+        proof = new ProofPart(document);
+        seal = Buttons.primary("outlook.seal", sealing);
         key.setName("outlook.key");
         key.setFont(Look.font(Look.Type.KEY));
         rows.setOpaque(false);
         help.setOpaque(false);
-        add(key, "");
-        add(meaning, "growx, wmin 0, aligny center");
-        add(rows, "spanx, growx");
-        add(help, "spanx, growx");
+        ScrolledPage content = new ScrolledPage(10);
+        content.add(key, "split 2, growx 0, gapright 10");
+        content.add(meaning, "growx, wmin 0, aligny center");
+        content.add(rows, "growx");
+        content.add(proof, "growx, wmin 0");
+        content.add(help, "growx");
+        add(ScrolledPage.scrolled(content), "grow, hmin 0, wmin 0");
+        JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 6, fillx", "[grow, fill][pref!, fill]"));
+        acts.setOpaque(false);
+        acts.add(seal, "h 34!, wmin 0");
+        JButton prove = Buttons.of("outlook.prove", proof::prove);
+        prove.setMargin(new Insets(2, 10, 2, 10));
+        acts.add(prove, "h 34!");
+        add(acts, "growx, gapright 8, gaptop 4");
         document.listen(this::refresh);
         refresh();
     }
@@ -50,6 +70,7 @@ final class SidePanel extends Card {
 
     private void refresh() {
         Plan plan = document.plan();
+        seal.setEnabled(!document.isSealed());
         if (!plan.equals(shown)) {
             shown = plan;
             reckoning.ask(progress -> Outlook.of(plan), ended -> ended.result().ifPresent(this::show));
@@ -60,15 +81,12 @@ final class SidePanel extends Card {
     void show(Outlook outlook) {
         key.setText(outlook.key());
         meaning.setText(outlook.keyMeaning());
-        rows.removeAll();
+        Figures figures = new Figures(LINE);
         for (Outlook.Row row : outlook.rows()) {
-            JLabel name = new JLabel(row.name());
-            name.setForeground(Look.colour(Role.SOFT));
-            JLabel figure = new JLabel(row.figure());
-            figure.setFont(Look.font(Look.Type.STRONG));
-            rows.add(name);
-            rows.add(figure, "wmin 0");
+            figures.add(row.name(), row.figure());
         }
+        rows.removeAll();
+        rows.add(figures, "growx, wmin 0");
         help.removeAll();
         section("outlook.help", outlook.help());
         if (!outlook.cautions().isEmpty()) {

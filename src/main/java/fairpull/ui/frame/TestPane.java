@@ -8,24 +8,15 @@ import fairpull.ui.page.Page;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.Look;
 import java.awt.CardLayout;
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.ScrollPaneConstants;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
 public final class TestPane extends JPanel {
-    private static final int SCROLL_STEP = 24;
-
     private final Document document;
     private final JLabel title = new JLabel();
     private final JLabel subtitle = new JLabel();
@@ -37,6 +28,7 @@ public final class TestPane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private Page current;
+    private Runnable sealing = () -> { };
 
     /**
      * A pane.
@@ -56,7 +48,7 @@ public final class TestPane extends JPanel {
         message.setName("message");
         dress();
         stage.setOpaque(false);
-        pages.forEach(page -> stage.add(scrolled(page.view()), page.key()));
+        pages.forEach(page -> stage.add(ScrolledPage.scrolled(ScrolledPage.of(page.view())), page.key()));
         add(title, "spanx, wrap, wmin 0");
         add(subtitle, "spanx, wrap, wmin 0");
         add(banner, "spanx, growx, wrap, hidemode 3");
@@ -64,21 +56,9 @@ public final class TestPane extends JPanel {
         add(path, "split 2, spanx");
         add(message, "growx, wmin 0, wrap");
         add(stage, "grow, wmin 0, hmin 0");
-        add(scrolled(new SidePanel(document)), "grow, hmin 0");
+        add(new SidePanel(document, () -> sealing.run()), "grow, hmin 0");
         document.listen(this::refresh);
         refresh();
-    }
-
-    private static JScrollPane scrolled(JComponent view) {
-        JPanel holder = new ScrolledPage();
-        holder.add(view, "growx, pushx, aligny top");
-        JScrollPane scroll = new JScrollPane(holder, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.getVerticalScrollBar().setUnitIncrement(SCROLL_STEP);
-        scroll.getViewport().setOpaque(false);
-        scroll.setOpaque(false);
-        return scroll;
     }
 
     @Override
@@ -118,6 +98,11 @@ public final class TestPane extends JPanel {
         refresh();
     }
 
+    /** Hears that the plan is to be sealed. */
+    public void onSeal(Runnable work) {
+        sealing = work;
+    }
+
     /** {@return the pages in the order of the work} */
     public List<Page> pages() {
         return pages;
@@ -133,38 +118,5 @@ public final class TestPane extends JPanel {
         subtitle.setText(Titles.subtitle(document));
         path.show(current, document);
         current.show();
-    }
-
-    /** A page that is as wide as its view and as high as it needs. */
-    private static final class ScrolledPage extends JPanel implements Scrollable {
-        ScrolledPage() {
-            super(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]"));
-            setOpaque(false);
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return SCROLL_STEP;
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-            return visible.height - SCROLL_STEP;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return false;
-        }
     }
 }

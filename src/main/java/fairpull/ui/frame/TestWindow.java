@@ -25,6 +25,7 @@ public final class TestWindow extends JFrame {
         recovery = Recovery.of(windows.settings(), document, number, SwingUtilities::invokeLater);
         pane = new TestPane(document, windows.settings(), Pages::of);
         TestActions actions = new TestActions(this, windows);
+        pane.onSeal(actions::seal);
         setJMenuBar(TestMenu.of(actions, windows.settings()));
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         add(pane, BorderLayout.CENTER);
