@@ -24,6 +24,7 @@ public final class Document {
     private Optional<Plan> saved;
     private Optional<String> sealCode;
     private boolean settled = true;
+    private boolean amending;
 
     /** What an edit did: the plans on both sides of it. */
     private record Step(String label, String field, Plan before, Plan after) {
@@ -51,6 +52,13 @@ public final class Document {
         return new Document(plan, folder, saved, Optional.empty());
     }
 
+    /** {@return a sealed test with an amendment that was never written, as it was found after a kill} */
+    public static Document recoveredAmendment(Path folder, Plan saved, String sealCode, Plan plan) {
+        Document document = new Document(plan, Optional.of(folder), Optional.of(saved), Optional.of(sealCode));
+        document.amending = true;
+        return document;
+    }
+
     /** {@return the plan as it stands} */
     public Plan plan() {
         return plan;
@@ -66,9 +74,43 @@ public final class Document {
         return sealCode;
     }
 
-    /** {@return whether the plan is fixed; then only amendments change it} */
+    /** {@return whether the plan is sealed; then only amendments change it} */
     public boolean isSealed() {
         return sealCode.isPresent();
+    }
+
+    /** {@return whether nothing can be edited now: the plan is sealed and no amendment was begun} */
+    public boolean isFixed() {
+        return isSealed() && !amending;
+    }
+
+    /** {@return whether an amendment of the sealed plan is being made} */
+    public boolean isAmending() {
+        return amending;
+    }
+
+    /** Begins an amendment: the sealed plan can be edited until it is written with its reason or dropped. Nothing before it is undone. */
+    public void beginAmendment() {
+        if (isFixed()) {
+            amending = true;
+            forgetSteps();
+            tell();
+        }
+    }
+
+    /** Drops the amendment: the plan is again as it lies on disk. */
+    public void dropAmendment() {
+        if (amending) {
+            amending = false;
+            forgetSteps();
+            become(saved.orElseThrow());
+        }
+    }
+
+    private void forgetSteps() {
+        done.clear();
+        undone.clear();
+        settled = true;
     }
 
     /** {@return whether it differs from what lies on disk} */
@@ -85,10 +127,10 @@ public final class Document {
      * Changes the plan. An edit that changes nothing leaves no trace.
      *
      * @throws IllegalArgumentException if there is no such plan, in words for people; the document then stays as it is
-     * @throws IllegalStateException if the plan is sealed
+     * @throws IllegalStateException if the plan is sealed and no amendment was begun
      */
     public void edit(Edit edit) {
-        if (isSealed()) {
+        if (isFixed()) {
             throw new IllegalStateException("a sealed plan is changed by an amendment only");
         }
         Plan next = edit.change().apply(plan);
@@ -116,12 +158,12 @@ public final class Document {
 
     /** {@return what “Undo” would take back} */
     public Optional<String> undoLabel() {
-        return isSealed() ? Optional.empty() : Optional.ofNullable(done.peek()).map(Step::label);
+        return isFixed() ? Optional.empty() : Optional.ofNullable(done.peek()).map(Step::label);
     }
 
     /** {@return what “Redo” would do again} */
     public Optional<String> redoLabel() {
-        return isSealed() ? Optional.empty() : Optional.ofNullable(undone.peek()).map(Step::label);
+        return isFixed() ? Optional.empty() : Optional.ofNullable(undone.peek()).map(Step::label);
     }
 
     /** Takes the last edit back; nothing where there is none. */
@@ -154,14 +196,15 @@ public final class Document {
     /** Hears that the plan on disk was sealed. */
     public void sealedAs(String code) {
         sealCode = Optional.of(code);
+        amending = false;
         tell();
     }
 
-    /** Hears that the plan on disk was amended. */
+    /** Hears that the plan on disk was amended: undo starts anew. */
     public void amendedTo(Plan amended) {
         saved = Optional.of(amended);
-        done.clear();
-        undone.clear();
+        amending = false;
+        forgetSteps();
         become(amended);
     }
 

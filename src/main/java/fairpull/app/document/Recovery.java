@@ -1,7 +1,9 @@
 package fairpull.app.document;
 
 import fairpull.app.task.Latest;
+import fairpull.domain.InputException;
 import fairpull.domain.plan.Plan;
+import fairpull.io.folder.TestFolder;
 import fairpull.io.settings.UserFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -91,8 +93,22 @@ public final class Recovery {
 
     /** {@return edits that were never saved, of windows that ended without saying so} */
     public static List<Found> found(Settings settings) throws IOException {
-        return settings.folder().recoverable().stream().map(kept -> new Found(kept.id(),
-                Document.recovered(kept.folder(), Optional.empty(), kept.plan()))).toList();
+        return settings.folder().recoverable().stream().map(kept -> new Found(kept.id(), document(kept))).toList();
+    }
+
+    /** Edits of a test that is sealed are an amendment that was never written. */
+    private static Document document(UserFolder.Recovered kept) {
+        try {
+            if (kept.folder().isPresent()) {
+                TestFolder.Content content = TestFolder.open(kept.folder().get()).read();
+                if (content.isSealed() && content.seal().isPresent()) {
+                    return Document.recoveredAmendment(kept.folder().get(), content.plan(), content.seal().get().code(), kept.plan());
+                }
+            }
+        } catch (IOException | InputException gone) {
+            // the edits are shown all the same; where they can be kept is found out when they are saved
+        }
+        return Document.recovered(kept.folder(), Optional.empty(), kept.plan());
     }
 
     /** Forgets what was found, once it is kept elsewhere. */

@@ -27,23 +27,37 @@ public final class AmendPlan {
     public static LogEntry.Amended amend(Path folder, Map<String, String> places, Optional<Path> replacement, String because,
             OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        TestFolder.Content content = test.read();
-        String planned = content.log().planSha256().orElseThrow(() -> new InputException(Place.of(folder.toString()),
-                "the plan is not sealed, so there is nothing to amend", "edit plan.json, then `fairpull check` and `fairpull seal` it"));
-        if (!planned.equals(content.planSha256())) {
-            throw new InputException(Place.of("plan.json"), "it was changed by hand since it was sealed or amended",
-                    "put the sealed plan back, then amend it");
-        }
-        Plan after = content.plan();
+        Plan before = sealed(folder, test.read());
+        Plan after = before;
         if (replacement.isPresent()) {
             after = TestFolder.readPlan(replacement.get());
         }
         for (Map.Entry<String, String> place : places.entrySet()) {
             after = PlanJson.with(after, place.getKey(), place.getValue());
         }
-        if (after.equals(content.plan())) {
+        if (after.equals(before)) {
             throw new UsageException("--set", "nothing changes; name a place of plan.json and its new value");
         }
-        return test.amend(content.plan(), after, because, now);
+        return test.amend(before, after, because, now);
+    }
+
+    /** Replaces a sealed plan by one that was edited from it. */
+    static LogEntry.Amended amend(Path folder, Plan after, String because, OffsetDateTime now) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        Plan before = sealed(folder, test.read());
+        if (after.equals(before)) {
+            throw new UsageException("amend", "nothing was changed, so there is nothing to amend");
+        }
+        return test.amend(before, after, because, now);
+    }
+
+    private static Plan sealed(Path folder, TestFolder.Content content) {
+        String planned = content.log().planSha256().orElseThrow(() -> new InputException(Place.of(folder.toString()),
+                "the plan is not sealed, so there is nothing to amend", "edit plan.json, then `fairpull check` and `fairpull seal` it"));
+        if (!planned.equals(content.planSha256())) {
+            throw new InputException(Place.of("plan.json"), "it was changed by hand since it was sealed or amended",
+                    "put the sealed plan back, then amend it");
+        }
+        return content.plan();
     }
 }

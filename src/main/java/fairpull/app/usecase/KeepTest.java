@@ -1,6 +1,8 @@
 package fairpull.app.usecase;
 
 import fairpull.app.document.Document;
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.Seal;
 import fairpull.io.folder.TestFolder;
@@ -27,7 +29,16 @@ public final class KeepTest {
 
     /** Writes the plan of a test that is not sealed. */
     public static void write(Path folder, Plan plan) throws IOException {
-        TestFolder.open(folder).writePlan(plan);
+        TestFolder test = TestFolder.open(folder);
+        if (test.read().isSealed()) {
+            throw new InputException(Place.of(folder.toString()), "the plan in it is sealed", "open it anew and amend it, with the reason");
+        }
+        test.writePlan(plan);
+    }
+
+    /** Writes an amendment of a sealed plan with its reason. */
+    public static void amend(Path folder, Plan plan, String because, OffsetDateTime now) throws IOException {
+        AmendPlan.amend(folder, plan, PlanTyping.words(because), now);
     }
 
     /** Seals the plan in a folder; returns the code of the seal. */

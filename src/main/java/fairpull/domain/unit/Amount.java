@@ -12,12 +12,14 @@ import java.util.regex.Pattern;
  * @param unit the unit typed with it; {@link Units#ONE} when there was none
  */
 public record Amount(double value, Unit unit) {
+    /** The spaces that are printed between a number and its unit, so that what was printed can be typed. */
+    private static final String UNBROKEN = "[\u00a0\u202f]";
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("\\s*([-+−]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*");
 
     /** {@return the amount in a text, or empty where the text does not begin with a number} */
     public static Optional<Amount> parse(String text) {
-        Matcher parts = NUMBER_AND_UNIT.matcher(text);
+        Matcher parts = NUMBER_AND_UNIT.matcher(text.replaceAll(UNBROKEN, " "));
         if (!parts.matches()) {
             return Optional.empty();
         }

@@ -2,6 +2,7 @@ package fairpull.report.chart;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * A chart as data.
@@ -20,5 +21,12 @@ public record Drawing(double width, double height, String title, String descript
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(description, "description");
         shapes = List.copyOf(shapes);
+    }
+
+    /** {@return the same drawing with every text in other words, such as with another decimal mark} */
+    public Drawing reworded(UnaryOperator<String> words) {
+        List<Shape> reworded = shapes.stream().map(shape -> shape instanceof Shape.Words said
+                ? new Shape.Words(said.at(), words.apply(said.text()), said.role(), said.type(), said.anchor()) : shape).toList();
+        return new Drawing(width, height, words.apply(title), words.apply(description), reworded);
     }
 }

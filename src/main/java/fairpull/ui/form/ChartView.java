@@ -3,6 +3,7 @@ package fairpull.ui.form;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.Point;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -68,7 +69,8 @@ public final class ChartView extends JPanel {
 
     /** Draws it anew. */
     public void refresh() {
-        shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight()) : Optional.empty();
+        shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight())
+                .map(chart -> new Shown(chart.drawing().reworded(LocalNumbers::shown), chart.spots())) : Optional.empty();
         shown.ifPresent(chart -> {
             getAccessibleContext().setAccessibleName(chart.drawing().title());
             getAccessibleContext().setAccessibleDescription(chart.drawing().description());

@@ -1,7 +1,9 @@
 package fairpull.ui.form;
 
 import fairpull.app.usecase.UsageException;
+import fairpull.domain.unit.UnitSystem;
 import fairpull.report.chart.Role;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.event.FocusAdapter;
@@ -32,7 +34,9 @@ public final class Entry<T> {
     private final Consumer<T> sent;
     private final Runnable settled;
     private final Timer pause;
+    private final String key;
     private String shown = "";
+    private boolean asWritten;
     private boolean showing;
 
     /**
@@ -59,6 +63,7 @@ public final class Entry<T> {
      * @param settled hears that typing is over for now
      */
     public Entry(String key, Reader<T> reader, Consumer<T> sent, Runnable settled) {
+        this.key = key;
         this.reader = reader;
         this.sent = sent;
         this.settled = settled;
@@ -76,7 +81,7 @@ public final class Entry<T> {
             label.setToolTipText(Words.tip(tip));
             field.getAccessibleContext().setAccessibleDescription(tip);
         });
-        Words.find(key + ".hint").ifPresent(hint -> field.putClientProperty("JTextField.placeholderText", hint));
+        hint("");
         complaint.setName(key + ".complaint");
         complaint.setFont(Look.font(Look.Type.SMALL));
         complaint.setForeground(Look.colour(Role.B));
@@ -129,13 +134,17 @@ public final class Entry<T> {
     private void send() {
         pause.stop();
         try {
-            sent.accept(reader.read(field.getText()));
+            sent.accept(reader.read(typedText()));
             complain("");
         } catch (UsageException misunderstood) {
             complain(misunderstood.problem());
         } catch (IllegalArgumentException impossible) {
             complain(impossible.getMessage());
         }
+    }
+
+    private String typedText() {
+        return asWritten ? field.getText() : LocalNumbers.typed(field.getText());
     }
 
     private void complain(String words) {
@@ -146,20 +155,21 @@ public final class Entry<T> {
     }
 
     /** Shows what the document holds; what is being typed is not disturbed unless the document says something else. */
-    public void show(String text) {
+    public void show(String plain) {
+        String text = asWritten ? plain : LocalNumbers.shown(plain);
         boolean typing = field.isFocusOwner() || pause.isRunning() || complaint.isVisible();
         if (text.equals(shown) && typing) {
             return;
         }
         shown = text;
-        if (!typing || !meansTheSame(text)) {
+        if (!typing || !meansTheSame(plain)) {
             overwrite(text);
         }
     }
 
     private boolean meansTheSame(String text) {
         try {
-            return reader.read(field.getText()).equals(reader.read(text));
+            return reader.read(typedText()).equals(reader.read(text));
         } catch (UsageException | IllegalArgumentException misunderstood) {
             return false;
         }
@@ -172,6 +182,22 @@ public final class Entry<T> {
             showing = false;
         }
         complain("");
+    }
+
+    /** Takes what is typed for words, in which a comma is a comma and a point a point; returns itself. */
+    public Entry<T> asWritten() {
+        asWritten = true;
+        return this;
+    }
+
+    /** Shows, while it is empty, how amounts are typed in these units. */
+    public void hintIn(UnitSystem system) {
+        hint("." + system.name());
+    }
+
+    private void hint(String variant) {
+        Words.find(key + ".hint" + variant).ifPresent(hint -> field.putClientProperty("JTextField.placeholderText",
+                LocalNumbers.shown(hint)));
     }
 
     /** Whether it can be edited. */

@@ -1,8 +1,9 @@
 package fairpull.ui.form;
 
 import fairpull.report.chart.Role;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
-import java.awt.Font;
+import java.awt.BorderLayout;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -13,21 +14,23 @@ public final class Figures extends JPanel {
 
     /** Figures in lines that are so many pixels wide at the usual size of type. */
     public Figures(int width) {
-        super(new MigLayout("insets 0, gap 4 4, fillx, wrap 2", "[pref!]8[grow, right]"));
+        super(new MigLayout("insets 0, gap 4 4, fillx, wrap 1", "[grow, fill]"));
         this.width = width;
         setOpaque(false);
     }
 
     /** Adds a figure below the others. */
-    public void add(String name, String figure) {
-        JLabel label = new JLabel(name);
+    public void figure(String name, String figure) {
+        JLabel label = new JLabel(LocalNumbers.shown(name));
         label.setForeground(Look.colour(Role.SOFT));
-        JLabel value = new JLabel(figure);
-        Font strong = Look.font(Look.Type.STRONG);
-        value.setFont(strong);
+        JLabel value = new JLabel(LocalNumbers.shown(figure));
+        value.setFont(Look.font(Look.Type.STRONG));
         label.setLabelFor(value);
-        boolean beside = label.getPreferredSize().width + value.getPreferredSize().width + 8 <= width;
-        add(label, beside ? "" : "spanx");
-        add(value, beside ? "wmin 0" : "spanx, right, wmin 0");
+        JPanel line = new JPanel(new BorderLayout(8, 4));
+        line.setOpaque(false);
+        boolean beside = label.getPreferredSize().width + value.getPreferredSize().width + 8 <= width * Look.scale();
+        line.add(label, beside ? BorderLayout.WEST : BorderLayout.NORTH);
+        line.add(value, BorderLayout.EAST);
+        add(line, "wmin 0");
     }
 }

@@ -1,15 +1,17 @@
 package fairpull.ui.form;
 
 import fairpull.report.chart.Role;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.Insets;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
-/** Running text that wraps, can be selected and copied, and takes no focus on the way through a form. */
+/** Running text that wraps, with figures as the locale writes them, can be selected and copied, and takes no focus on the way through a form. */
 public final class Prose extends JTextArea {
     private final Role role;
     private final Look.Type type;
+    private boolean verbatim;
 
     /** Text of a role and size. */
     public Prose(String text, Role role, Look.Type type) {
@@ -38,6 +40,18 @@ public final class Prose extends JTextArea {
     /** Small text of lesser weight. */
     public static Prose small(String text) {
         return new Prose(text, Role.SOFT, Look.Type.SMALL);
+    }
+
+    /** Text that is shown as it is, such as words with the names of files in them. */
+    public static Prose verbatim() {
+        Prose prose = body("");
+        prose.verbatim = true;
+        return prose;
+    }
+
+    @Override
+    public void setText(String text) {
+        super.setText(verbatim ? text : LocalNumbers.shown(text));
     }
 
     private void dress() {

@@ -14,7 +14,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** Says something in place, or asks it with a button an answer: no dialogue stands in the way. While it is silent it takes no room. */
 final class Banner extends JPanel {
-    private final Prose words = Prose.body("");
+    private final Prose words = Prose.verbatim();
     private final JPanel answers = new JPanel(new MigLayout("insets 0, gap 8"));
 
     Banner() {

@@ -72,7 +72,7 @@ final class ProofPart extends JPanel {
         answer.add(head, "gaptop 8");
         Figures figures = new Figures(SidePanel.LINE);
         for (Outlook.Row row : proof.figures()) {
-            figures.add(row.name(), row.figure());
+            figures.figure(row.name(), row.figure());
         }
         answer.add(figures, "growx, wmin 0");
         proof.sentences().forEach(sentence -> answer.add(Prose.small(sentence), "growx, wmin 0"));

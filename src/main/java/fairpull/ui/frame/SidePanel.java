@@ -8,6 +8,7 @@ import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Prose;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
@@ -71,6 +72,7 @@ final class SidePanel extends Card {
     private void refresh() {
         Plan plan = document.plan();
         seal.setEnabled(!document.isSealed());
+        seal.setText(Words.of(document.isSealed() ? "outlook.sealed" : "outlook.seal"));
         if (!plan.equals(shown)) {
             shown = plan;
             reckoning.ask(progress -> Outlook.of(plan), ended -> ended.result().ifPresent(this::show));
@@ -79,11 +81,11 @@ final class SidePanel extends Card {
 
     /** Shows what was reckoned. */
     void show(Outlook outlook) {
-        key.setText(outlook.key());
+        key.setText(LocalNumbers.shown(outlook.key()));
         meaning.setText(outlook.keyMeaning());
         Figures figures = new Figures(LINE);
         for (Outlook.Row row : outlook.rows()) {
-            figures.add(row.name(), row.figure());
+            figures.figure(row.name(), row.figure());
         }
         rows.removeAll();
         rows.add(figures, "growx, wmin 0");

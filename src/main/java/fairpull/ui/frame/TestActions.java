@@ -83,6 +83,12 @@ final class TestActions {
 
     private void save(Runnable then) {
         Document document = window.document();
+        if (document.isSealed()) {
+            if (document.isChanged()) {
+                window.pane().askReason();
+            }
+            return;
+        }
         if (document.folder().isEmpty()) {
             choose("saveAs").ifPresent(folder -> create(folder, then));
             return;
@@ -124,6 +130,20 @@ final class TestActions {
         onDisk(() -> KeepTest.seal(folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), code -> {
             window.document().sealedAs(code);
             window.pane().say(Words.of("seal.done", code));
+        });
+    }
+
+    /** Writes the amendment that was made, with its reason. */
+    void amend(String because) {
+        Document document = window.document();
+        Plan plan = document.plan();
+        Path folder = document.folder().orElseThrow();
+        onDisk(() -> {
+            KeepTest.amend(folder, plan, because, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
+            return plan;
+        }, written -> {
+            document.amendedTo(written);
+            window.pane().say(Words.of("amend.done"));
         });
     }
 

@@ -6,10 +6,12 @@ import fairpull.report.chart.Role;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.strip.DayStripView;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -28,7 +30,9 @@ public final class TestPane extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
     private Page current;
+    private final AmendmentBar amendment;
     private Runnable sealing = () -> { };
+    private Consumer<String> amending = because -> { };
 
     /**
      * A pane.
@@ -38,7 +42,7 @@ public final class TestPane extends JPanel {
      * @param making makes the pages, in the order of the work
      */
     public TestPane(Document document, Settings settings, Function<Desk, List<Page>> making) {
-        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][grow, fill]"));
+        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][][][grow, fill]"));
         this.document = document;
         setName("test");
         strip = new DayStripView(document, this::complain);
@@ -55,6 +59,8 @@ public final class TestPane extends JPanel {
         add(strip, "spanx, growx, wrap");
         add(path, "split 2, spanx");
         add(message, "growx, wmin 0, wrap");
+        amendment = new AmendmentBar(document, because -> amending.accept(because));
+        add(amendment, "spanx, growx, wrap, hidemode 3");
         add(stage, "grow, wmin 0, hmin 0");
         add(new SidePanel(document, () -> sealing.run()), "grow, hmin 0");
         document.listen(this::refresh);
@@ -78,7 +84,7 @@ public final class TestPane extends JPanel {
     }
 
     private void complain(String words) {
-        message.setText(words.isEmpty() ? " " : words);
+        message.setText(words.isEmpty() ? " " : LocalNumbers.shown(words));
     }
 
     /** Says something over the strip; empty words take it away. */
@@ -101,6 +107,16 @@ public final class TestPane extends JPanel {
     /** Hears that the plan is to be sealed. */
     public void onSeal(Runnable work) {
         sealing = work;
+    }
+
+    /** Hears that an amendment is to be written, with its reason. */
+    public void onAmend(Consumer<String> work) {
+        amending = work;
+    }
+
+    /** Asks in place for the reason of the amendment that is being made. */
+    public void askReason() {
+        amendment.askReason();
     }
 
     /** {@return the pages in the order of the work} */

@@ -26,6 +26,7 @@ public final class TestWindow extends JFrame {
         pane = new TestPane(document, windows.settings(), Pages::of);
         TestActions actions = new TestActions(this, windows);
         pane.onSeal(actions::seal);
+        pane.onAmend(actions::amend);
         setJMenuBar(TestMenu.of(actions, windows.settings()));
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         add(pane, BorderLayout.CENTER);

@@ -22,8 +22,8 @@ public record Desk(Document document, Settings settings, DayStripView strip, Con
      * @throws IllegalArgumentException if there is no such plan, in words to be shown beside the field
      */
     public void typed(Edit edit) {
-        if (document.isSealed()) {
-            throw new IllegalArgumentException("the plan is sealed; only an amendment changes it");
+        if (document.isFixed()) {
+            throw new IllegalArgumentException("the plan is sealed; begin an amendment to change it");
         }
         document.edit(edit);
         words.accept("");

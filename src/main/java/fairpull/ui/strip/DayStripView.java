@@ -6,9 +6,11 @@ import fairpull.app.document.SequenceEdits;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.plan.Install;
 import fairpull.report.chart.Bounds;
+import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Cursor;
@@ -110,6 +112,11 @@ public final class DayStripView extends JPanel {
         strip = PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, Math.max(400, getWidth() - 2.0 * MARGIN));
     }
 
+    /** {@return what is shown} */
+    public Drawing drawing() {
+        return strip.drawing().reworded(LocalNumbers::shown);
+    }
+
     private List<String> labels() {
         return document.plan().sequence().installs().map(Install::label).toList();
     }
@@ -132,7 +139,7 @@ public final class DayStripView extends JPanel {
         g.setColor(Look.colour(isFocusOwner() ? Role.A : Role.LINE));
         g.draw(shape);
         g.translate(MARGIN, MARGIN);
-        DrawingPainter.paint(strip.drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
+        DrawingPainter.paint(drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
         g.dispose();
     }
 

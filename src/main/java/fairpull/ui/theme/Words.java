@@ -41,7 +41,7 @@ public final class Words {
     public static String tip(String text) {
         StringBuilder html = new StringBuilder("<html>");
         int line = 0;
-        for (String word : text.split(" ")) {
+        for (String word : LocalNumbers.shown(text).split(" ")) {
             if (line > 0 && line + word.length() > LINE) {
                 html.append("<br>");
                 line = 0;

@@ -9,6 +9,7 @@ import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.unit.UnitSystem;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -127,6 +128,28 @@ class DocumentTest {
         Document document = fresh();
         document.sealedAs("0000-0000-00");
         assertThatThrownBy(() -> document.edit(QuestionEdits.title("other"))).isInstanceOf(IllegalStateException.class);
+        assertThat(document.undoLabel()).isEmpty();
+    }
+
+    @Test
+    void anAmendmentOpensASealedPlanAndBeginsUndoAnew() {
+        Document document = fresh();
+        document.edit(QuestionEdits.title("before the seal"));
+        document.savedTo(Path.of("test"), document.plan());
+        document.sealedAs("0000-0000-00");
+        Plan sealed = document.plan();
+        document.beginAmendment();
+        assertThat(document.undoLabel()).as("nothing before the amendment is undone").isEmpty();
+        document.edit(QuestionEdits.title("amended"));
+        assertThat(document.undoLabel()).contains("title");
+        document.dropAmendment();
+        assertThat(document.plan()).isEqualTo(sealed);
+        assertThat(document.isFixed()).isTrue();
+        document.beginAmendment();
+        document.edit(QuestionEdits.title("amended"));
+        document.amendedTo(document.plan());
+        assertThat(document.isFixed()).isTrue();
+        assertThat(document.isChanged()).isFalse();
         assertThat(document.undoLabel()).isEmpty();
     }
 }

@@ -29,6 +29,8 @@ final class AirCard extends Card {
         entries = List.of(entry("air.temperature", 0), entry("air.pressure", 1), entry("air.humidity", 2), entry("air.elevation", 3),
                 entry("air.first", 4));
         entries.forEach(entry -> entry.addTo(this));
+        desk.settings().listen(this::hint);
+        hint();
         decision.setName("air.decision");
         add(decision, "spanx, growx, wmin 0");
         add(text, "spanx, growx, wmin 0");
@@ -39,6 +41,10 @@ final class AirCard extends Card {
             typed[place] = value;
             reckon();
         }, () -> { });
+    }
+
+    private void hint() {
+        entries.forEach(entry -> entry.hintIn(desk.settings().units()));
     }
 
     void refresh() {

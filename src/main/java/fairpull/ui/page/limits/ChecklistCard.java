@@ -38,7 +38,7 @@ final class ChecklistCard extends Card {
 
     private void send() {
         List<String> typed = points.getText().lines().map(String::strip).filter(line -> !line.isEmpty()).toList();
-        if (!desk.document().isSealed() && !typed.equals(desk.document().plan().checklist())) {
+        if (!desk.document().isFixed() && !typed.equals(desk.document().plan().checklist())) {
             desk.edit(RigEdits.checklist(typed));
         }
     }
@@ -49,6 +49,6 @@ final class ChecklistCard extends Card {
             points.setText(text);
             points.setCaretPosition(0);
         }
-        points.setEnabled(!desk.document().isSealed());
+        points.setEnabled(!desk.document().isFixed());
     }
 }

@@ -32,7 +32,8 @@ final class GatesCard extends Card {
     void refresh() {
         gates.forEach((condition, gate) -> {
             gate.show(GateTyping.text(desk.document().plan().gates(), condition, desk.settings().units()));
-            gate.enable(!desk.document().isSealed());
+            gate.hintIn(desk.settings().units());
+            gate.enable(!desk.document().isFixed());
         });
     }
 }

@@ -52,10 +52,16 @@ final class HeatCard extends Card {
         timeConstant.addTo(this);
         rise.addTo(this);
         ambient.addTo(this);
+        desk.settings().listen(this::hint);
+        hint();
         answer.setOpaque(false);
         heading.setName("heat.heading");
         add(heading, "spanx, growx, wmin 0");
         add(answer, "spanx, growx, wmin 0");
+    }
+
+    private void hint() {
+        List.of(rise, ambient).forEach(entry -> entry.hintIn(desk.settings().units()));
     }
 
     private void choose() {

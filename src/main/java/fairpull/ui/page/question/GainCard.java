@@ -56,7 +56,7 @@ final class GainCard extends Card {
         powerWanted.show(PlanTyping.share(question.powerWanted()));
         errorRate.show(PlanTyping.share(question.errorRate()));
         claims.show(typing().claims());
-        boolean open = !desk.document().isSealed();
+        boolean open = !desk.document().isFixed();
         List.of(expected, worthwhile, powerWanted, errorRate, claims).forEach(entry -> entry.enable(open));
         sides.enable(open);
     }

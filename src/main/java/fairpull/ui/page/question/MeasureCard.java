@@ -68,7 +68,7 @@ final class MeasureCard extends Card {
         definition.setText(PlanTyping.definition(deciding));
         correction.show(deciding.correction());
         further.show(PlanTyping.text(plan().question().further()));
-        boolean open = !desk.document().isSealed();
+        boolean open = !desk.document().isFixed();
         kind.enable(open);
         measure.enable(open);
         correction.enable(open);

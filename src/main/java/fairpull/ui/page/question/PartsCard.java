@@ -21,10 +21,10 @@ final class PartsCard extends Card {
         super(Words.of("question.head"));
         this.desk = desk;
         Runnable settle = desk.document()::settle;
-        title = new Entry<>("question.title", PlanTyping::words, words -> desk.typed(QuestionEdits.title(words)), settle);
-        partA = new Entry<>("question.partA", PlanTyping::words, words -> desk.typed(QuestionEdits.partA(words)), settle);
-        partB = new Entry<>("question.partB", PlanTyping::words, words -> desk.typed(QuestionEdits.partB(words)), settle);
-        remark = new Entry<>("question.remark", String::strip, words -> desk.typed(QuestionEdits.remark(words)), settle);
+        title = new Entry<>("question.title", PlanTyping::words, words -> desk.typed(QuestionEdits.title(words)), settle).asWritten();
+        partA = new Entry<>("question.partA", PlanTyping::words, words -> desk.typed(QuestionEdits.partA(words)), settle).asWritten();
+        partB = new Entry<>("question.partB", PlanTyping::words, words -> desk.typed(QuestionEdits.partB(words)), settle).asWritten();
+        remark = new Entry<>("question.remark", String::strip, words -> desk.typed(QuestionEdits.remark(words)), settle).asWritten();
         List.of(title, partA, partB, remark).forEach(entry -> entry.addTo(this));
     }
 
@@ -34,6 +34,6 @@ final class PartsCard extends Card {
         partA.show(plan.question().partA());
         partB.show(plan.question().partB());
         remark.show(plan.remark());
-        List.of(title, partA, partB, remark).forEach(entry -> entry.enable(!desk.document().isSealed()));
+        List.of(title, partA, partB, remark).forEach(entry -> entry.enable(!desk.document().isFixed()));
     }
 }

@@ -7,6 +7,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import javax.swing.JButton;
@@ -38,7 +39,7 @@ final class PilotCard extends Card {
 
     private void take() {
         try {
-            ScatterSource source = ScatterSource.pilot(pulls.getText(), desk.document().plan());
+            ScatterSource source = ScatterSource.pilot(LocalNumbers.typed(pulls.getText()), desk.document().plan());
             desk.edit(RigEdits.scatter(Words.of("pilot.edit"), source.pull(), source.refit()));
             answer.setText(source.said());
         } catch (UsageException misunderstood) {
@@ -49,6 +50,6 @@ final class PilotCard extends Card {
     }
 
     void refresh() {
-        take.setEnabled(!desk.document().isSealed());
+        take.setEnabled(!desk.document().isFixed());
     }
 }

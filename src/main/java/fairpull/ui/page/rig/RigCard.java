@@ -29,10 +29,10 @@ final class RigCard extends Card {
         super(Words.of("rig.head"));
         this.desk = desk;
         Runnable settle = desk.document()::settle;
-        name = new Entry<>("rig.name", PlanTyping::words, words -> desk.typed(RigEdits.name(words)), settle);
+        name = new Entry<>("rig.name", PlanTyping::words, words -> desk.typed(RigEdits.name(words)), settle).asWritten();
         kind = new Choice<>("rig.kind", List.of(Rig.Kind.values()), RigTyping::kind,
                 chosen -> desk.edit(RigEdits.kind(chosen, RigTyping.gates(chosen))));
-        gear = new Entry<>("rig.gear", String::strip, words -> desk.typed(RigEdits.gear(words)), settle);
+        gear = new Entry<>("rig.gear", String::strip, words -> desk.typed(RigEdits.gear(words)), settle).asWritten();
         sweepRate = new Entry<>("rig.sweepRate", RigTyping::sweepRate, rate -> desk.typed(RigEdits.sweepRate(rate)), settle);
         tyres = new Entry<>("rig.tyres", RigTyping::pressure, pressure -> desk.typed(RigEdits.tyrePressure(pressure)), settle);
         sensors = new Entry<>("rig.sensors", RigTyping::sensors, known -> desk.typed(RigEdits.sensors(known)), settle);
@@ -45,6 +45,7 @@ final class RigCard extends Card {
         tyres.addTo(this);
         sensors.addTo(this);
         drift.addTo(this);
+        desk.settings().listen(this::refresh);
     }
 
     void refresh() {
@@ -54,9 +55,10 @@ final class RigCard extends Card {
         gear.show(rig.gear());
         sweepRate.show(RigTyping.sweepRateText(rig.sweepRateRadPerS2()));
         tyres.show(RigTyping.pressureText(rig.tyrePressurePa(), desk.settings().units()));
+        tyres.hintIn(desk.settings().units());
         sensors.show(RigTyping.text(rig.sensors()));
         drift.show(desk.document().plan().analysis().drift());
-        boolean open = !desk.document().isSealed();
+        boolean open = !desk.document().isFixed();
         List.of(name, gear, sweepRate, tyres, sensors).forEach(entry -> entry.enable(open));
         kind.enable(open);
         drift.enable(open);

@@ -131,7 +131,7 @@ final class ScatterCard extends Card {
         refit.show(typing().scatter(rig().refitScatter()));
         refitDf.show(PlanTyping.degreesOfFreedom(rig().refitScatter()));
         origin.setText(RigTyping.origins(rig()));
-        boolean open = !desk.document().isSealed();
+        boolean open = !desk.document().isFixed();
         pull.enable(open);
         refit.enable(open);
         pullDf.enable(open && rig().pullScatter().isPresent());

@@ -67,7 +67,7 @@ final class InstallCard extends Card {
 
     void refresh() {
         Optional<Install> install = chosen();
-        boolean editable = install.isPresent() && !desk.document().isSealed();
+        boolean editable = install.isPresent() && !desk.document().isFixed();
         head(install.map(one -> Words.of("install.head.of", one.label(), words(one))).orElse(Words.of("install.head")));
         hint.setVisible(install.isEmpty());
         pulls.enable(editable);

@@ -150,7 +150,10 @@ final class OrderCard extends Card {
         start.show(hours.map(Hours::start).map(LocalTime::toString).orElse(""));
         end.show(hours.flatMap(Hours::end).map(LocalTime::toString).orElse(""));
         draw.setText(sequence.seed().isPresent() ? Words.of("sequence.drawn", sequence.seed().getAsLong()) : Words.of("sequence.draw"));
-        draw.setEnabled(!desk.document().isSealed());
+        boolean open = !desk.document().isFixed();
+        draw.setEnabled(open);
+        template.enable(open);
+        List.of(letters, pulls, warmUps, interval, swap, setUp, start, end).forEach(entry -> entry.enable(open));
     }
 
     /** The number that all installs share; the first one's where they differ. */
