@@ -1,5 +1,6 @@
 package fairpull.app.document;
 
+import fairpull.domain.search.Costs;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.io.settings.UserFolder;
 import java.io.IOException;
@@ -48,6 +49,21 @@ public final class Settings {
     /** Reads in other units from now on. */
     public void units(UnitSystem system) {
         set("units", system.name());
+    }
+
+    /** {@return what things cost in this shop; nothing where that was never said} */
+    public Costs costs() {
+        return new Costs(notNegative("hour"), notNegative("pull"), notNegative("swap"), notNegative("setUp"));
+    }
+
+    private double notNegative(String name) {
+        double cost = number("cost." + name, 0);
+        return cost >= 0 && Double.isFinite(cost) ? cost : 0;
+    }
+
+    /** Reckons with other costs from now on: {@code hour}, {@code pull}, {@code swap} or {@code setUp}. */
+    public void cost(String name, double cost) {
+        set("cost." + name, Double.toString(cost));
     }
 
     /** {@return a setting by name} */

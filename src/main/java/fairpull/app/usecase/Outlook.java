@@ -7,6 +7,7 @@ import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Scatter;
+import fairpull.domain.search.Costs;
 import fairpull.engine.planning.DayReview;
 import fairpull.engine.planning.Improvements;
 import fairpull.engine.planning.PlanReview;
@@ -42,11 +43,16 @@ public record Outlook(String key, String keyMeaning, List<Row> rows, List<String
 
     /** {@return what a plan can see} */
     public static Outlook of(Plan plan) {
+        return of(plan, new Costs(0, 0, 0, 0));
+    }
+
+    /** {@return what a plan can see, and what it costs where anything costs something} */
+    public static Outlook of(Plan plan, Costs costs) {
         DayFit fit = DayReview.of(plan);
         String unit = plan.question().deciding().unit().symbol();
         Optional<SizeQuestion> question = PlanSizing.question(plan);
         Optional<SizeAnswer> answer = question.map(SizePlan::size);
-        List<Row> rows = OutlookWords.rows(plan, question, answer, fit).entrySet().stream()
+        List<Row> rows = OutlookWords.rows(plan, question, answer, fit, costs).entrySet().stream()
                 .map(entry -> new Row(entry.getKey(), entry.getValue())).toList();
         List<String> help = question.isPresent()
                 ? OutlookWords.help(Improvements.of(question.get()), unit)

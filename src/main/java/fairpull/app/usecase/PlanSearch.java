@@ -36,8 +36,10 @@ public final class PlanSearch {
      * @param counterbalanced whether A and B must stand equally late on average
      * @param oneWay whether B cannot come off again
      * @param costs what things cost
+     * @param money what a day may cost; empty where that does not matter
      */
-    public record Limits(double minutes, int mostInstalls, int mostPulls, boolean counterbalanced, boolean oneWay, Costs costs) {
+    public record Limits(double minutes, int mostInstalls, int mostPulls, boolean counterbalanced, boolean oneWay, Costs costs,
+            OptionalDouble money) {
     }
 
     /**
@@ -55,7 +57,8 @@ public final class PlanSearch {
         int warmUps = question.get().warmUps();
         SearchSpace space = new SearchSpace(limits.mostInstalls(), OptionalInt.empty(), true, limits.counterbalanced() && !limits.oneWay(),
                 limits.oneWay(), new Range(2, Math.max(2, limits.mostPulls())), new Range(warmUps, warmUps));
-        SearchQuestion asked = new SearchQuestion(question.get(), space, limits.minutes(), OptionalDouble.empty(), limits.costs());
+        SearchQuestion asked = new SearchQuestion(question.get(), space, limits.minutes(),
+                limits.costs().areNone() ? OptionalDouble.empty() : limits.money(), limits.costs());
         return Optional.of(SearchDays.search(asked, share -> progress.reached((int) Math.round(share * STEPS), STEPS),
                 () -> !progress.isCancelled()).orElseThrow(() -> new CancelledException(0, STEPS)));
     }

@@ -124,6 +124,20 @@ public final class PlanTyping {
         return Numbers.given(minutes / MINUTES_AN_HOUR, Units.HOUR.symbol());
     }
 
+    /** {@return an amount of money in the shop's own currency; 0 for an empty text} */
+    public static double money(String text) {
+        double money = text.isBlank() ? 0 : Amount.parse(text).filter(Amount::isBare).map(Amount::value).orElse(-1.0);
+        if (!(money >= 0) || Double.isInfinite(money)) {
+            throw new UsageException("", "an amount of money as a plain number, such as 120");
+        }
+        return money;
+    }
+
+    /** {@return an amount of money as it stands in its field; empty for 0} */
+    public static String money(double money) {
+        return money == 0 ? "" : Numbers.given(money);
+    }
+
     /** {@return a time of day; empty for an empty text} */
     public static Optional<LocalTime> clock(String text) {
         return text.isBlank() ? Optional.empty() : Optional.of(WorkingHours.time("", text));

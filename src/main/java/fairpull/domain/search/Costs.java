@@ -1,5 +1,7 @@
 package fairpull.domain.search;
 
+import fairpull.domain.day.DayClock;
+
 /**
  * What a day costs: exactly {@code hours × perHour + pulls × perPull + swaps × perSwap + setUp}. Hours run from the start of the set-up
  * to the end of the last interval; pulls are all pulls, warm-ups included; every install after the first is a swap, as the clock has it.
@@ -28,5 +30,11 @@ public record Costs(double perHour, double perPull, double perSwap, double setUp
     /** {@return the cost of a day} */
     public double of(double minutes, int installs, int pullsPerInstall) {
         return minutes / MINUTES_AN_HOUR * perHour + installs * pullsPerInstall * perPull + (installs - 1) * perSwap + setUp;
+    }
+
+    /** {@return the cost of a day by its clock, whose installs may differ in their pulls} */
+    public double of(DayClock day) {
+        long pulls = day.events().stream().filter(event -> event.kind().isPull()).count();
+        return day.minutes() / MINUTES_AN_HOUR * perHour + pulls * perPull + (day.installs().size() - 1) * perSwap + setUp;
     }
 }

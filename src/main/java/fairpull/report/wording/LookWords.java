@@ -55,7 +55,7 @@ public final class LookWords {
     }
 
     /** {@return where the looks of a sizing fall and what they cost} */
-    static String cost(SizeQuestion question, SizeLooks looks) {
+    public static String cost(SizeQuestion question, SizeLooks looks) {
         List<String> sentences = new ArrayList<>();
         sentences.add(planned(question.looks().orElseThrow(), question.errorRate()));
         for (SizeLooks.Place look : looks.looks()) {

@@ -8,6 +8,7 @@ import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
+import fairpull.domain.search.Costs;
 import fairpull.domain.unit.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -47,7 +48,8 @@ public final class OutlookWords {
     }
 
     /** {@return figures by name, in the order in which they are shown} */
-    public static Map<String, String> rows(Plan plan, Optional<SizeQuestion> question, Optional<SizeAnswer> answer, DayFit fit) {
+    public static Map<String, String> rows(Plan plan, Optional<SizeQuestion> question, Optional<SizeAnswer> answer, DayFit fit,
+            Costs costs) {
         Map<String, String> rows = new LinkedHashMap<>();
         Unit unit = plan.question().deciding().unit();
         answer.ifPresent(seen -> {
@@ -60,6 +62,9 @@ public final class OutlookWords {
         });
         rows.put("On the rig", Numbers.duration(fit.days().stream().mapToDouble(DayClock::minutes).sum()));
         rows.put("Pulls", pulls(plan));
+        if (!costs.areNone()) {
+            rows.put("Cost", Numbers.given(Math.round(fit.days().stream().mapToDouble(costs::of).sum())));
+        }
         rows.put("Finished", String.join("; ", fit.days().stream().map(day -> DayWords.at(day, day.finishS())
                 + (day.lateS() > 0 ? ", too late" : "")).toList()));
         answer.ifPresent(seen -> rows.put("If the order is drawn", "least " + Numbers.p(seen.leastRandomisationP())));

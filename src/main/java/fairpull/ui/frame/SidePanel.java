@@ -1,9 +1,11 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
+import fairpull.app.document.Settings;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.Outlook;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.search.Costs;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Figures;
@@ -24,6 +26,7 @@ final class SidePanel extends Card {
     static final int LINE = 284;
 
     private final Document document;
+    private final Settings settings;
     private final Latest<Outlook> reckoning = new Latest<>(SwingUtilities::invokeLater);
     private final JLabel key = new JLabel("–");
     private final Prose meaning = Prose.small("");
@@ -32,10 +35,12 @@ final class SidePanel extends Card {
     private final ProofPart proof;
     private final JButton seal;
     private Plan shown;
+    private Costs reckoned;
 
-    SidePanel(Document document, Runnable sealing) {
+    SidePanel(Document document, Settings settings, Runnable sealing) {
         super(Words.of("outlook"), new MigLayout("insets 20 20 16 12, gap 8 8, fill, wrap 1", "[grow, fill]", "[][grow, fill][]"));
         this.document = document;
+        this.settings = settings;
         setName("outlook");
         proof = new ProofPart(document);
         seal = Buttons.primary("outlook.seal", sealing);
@@ -58,6 +63,7 @@ final class SidePanel extends Card {
         acts.add(prove, "h 34!");
         add(acts, "growx, gapright 8, gaptop 4");
         document.listen(this::refresh);
+        settings.listen(this::refresh);
         refresh();
     }
 
@@ -73,9 +79,11 @@ final class SidePanel extends Card {
         Plan plan = document.plan();
         seal.setEnabled(!document.isSealed());
         seal.setText(Words.of(document.isSealed() ? "outlook.sealed" : "outlook.seal"));
-        if (!plan.equals(shown)) {
+        Costs costs = settings.costs();
+        if (!plan.equals(shown) || !costs.equals(reckoned)) {
             shown = plan;
-            reckoning.ask(progress -> Outlook.of(plan), ended -> ended.result().ifPresent(this::show));
+            reckoned = costs;
+            reckoning.ask(progress -> Outlook.of(plan, costs), ended -> ended.result().ifPresent(this::show));
         }
     }
 

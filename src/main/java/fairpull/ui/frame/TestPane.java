@@ -62,7 +62,7 @@ public final class TestPane extends JPanel {
         amendment = new AmendmentBar(document, because -> amending.accept(because));
         add(amendment, "spanx, growx, wrap, hidemode 3");
         add(stage, "grow, wmin 0, hmin 0");
-        add(new SidePanel(document, () -> sealing.run()), "grow, hmin 0");
+        add(new SidePanel(document, settings, () -> sealing.run()), "grow, hmin 0");
         document.listen(this::refresh);
         refresh();
     }

@@ -8,7 +8,6 @@ import fairpull.app.usecase.StartingPlan;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Sequence;
-import fairpull.domain.search.Costs;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchRow;
 import fairpull.domain.unit.Unit;
@@ -20,6 +19,7 @@ import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
@@ -84,6 +84,11 @@ final class DaysCard extends Card {
         add(cancel, "growx 0");
         chart.onClick(this::take);
         working(false);
+        desk.settings().listen(() -> {
+            if (isShowing()) {
+                search();
+            }
+        });
     }
 
     void refresh() {
@@ -94,8 +99,9 @@ final class DaysCard extends Card {
 
     private void search() {
         Plan plan = desk.document().plan();
+        double most = desk.settings().number("cost.most", 0);
         PlanSearch.Limits limits = new PlanSearch.Limits(minutes, mostInstalls, 8, balanced.isSelected(), oneWay.isSelected(),
-                new Costs(0, 0, 0, 0));
+                desk.settings().costs(), most > 0 ? OptionalDouble.of(most) : OptionalDouble.empty());
         if (plan.equals(searched) && limits.equals(within)) {
             return;
         }

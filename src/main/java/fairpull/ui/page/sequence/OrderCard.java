@@ -8,6 +8,7 @@ import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
+import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Choice;
 import fairpull.ui.form.Entry;
@@ -36,6 +37,9 @@ final class OrderCard extends Card {
     private final Entry<Double> setUp;
     private final Entry<Optional<LocalTime>> start;
     private final Entry<Optional<LocalTime>> end;
+    private final JButton addDay = Buttons.of("sequence.addDay", () -> edit(SequenceEdits.addSession()));
+    private final JButton dropDay = Buttons.of("sequence.dropDay",
+            () -> edit(SequenceEdits.removeSession(sequence().sessions().size() - 1)));
     private final JButton draw = new JButton(Words.of("sequence.draw"));
 
     OrderCard(Desk desk) {
@@ -63,6 +67,8 @@ final class OrderCard extends Card {
         template.addTo(order);
         letters.addTo(order);
         order.add(draw, "skip 1, growx 0");
+        order.add(addDay, "skip 1, split 2, growx 0");
+        order.add(dropDay, "growx 0");
         JPanel filling = column();
         pulls.addTo(filling);
         warmUps.addTo(filling);
@@ -87,6 +93,10 @@ final class OrderCard extends Card {
 
     private Entry<Double> minutes(String key, TimesEdit edit) {
         return new Entry<>(key, PlanTyping::minutes, seconds -> desk.typed(edit.of(sequence(), seconds)), desk.document()::settle);
+    }
+
+    private void edit(Edit edit) {
+        desk.edit(edit);
     }
 
     private Sequence sequence() {
@@ -152,6 +162,8 @@ final class OrderCard extends Card {
         draw.setText(sequence.seed().isPresent() ? Words.of("sequence.drawn", sequence.seed().getAsLong()) : Words.of("sequence.draw"));
         boolean open = !desk.document().isFixed();
         draw.setEnabled(open);
+        addDay.setEnabled(open);
+        dropDay.setEnabled(open && sequence.sessions().size() > 1);
         template.enable(open);
         List.of(letters, pulls, warmUps, interval, swap, setUp, start, end).forEach(entry -> entry.enable(open));
     }

@@ -13,6 +13,8 @@ public final class SequencePage implements Page {
     private final InstallCard install;
     private final DaysCard days;
     private final PullsCard pulls;
+    private final LooksCard looks;
+    private final CostCard cost;
 
     /** The page on a desk. */
     public SequencePage(Desk desk) {
@@ -21,10 +23,14 @@ public final class SequencePage implements Page {
         install = new InstallCard(desk);
         days = new DaysCard(desk);
         pulls = new PullsCard(desk);
+        looks = new LooksCard(desk);
+        cost = new CostCard(desk);
         view.add(order, "spanx");
         view.add(days, "aligny top, growy");
         view.add(pulls, "aligny top, growy");
         view.add(install, "spanx");
+        view.add(looks, "aligny top, growy");
+        view.add(cost, "aligny top, growy");
     }
 
     @Override
@@ -43,5 +49,7 @@ public final class SequencePage implements Page {
         install.refresh();
         days.refresh();
         pulls.refresh();
+        looks.refresh();
+        cost.refresh();
     }
 }
