@@ -7,9 +7,8 @@ import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.ui.frame.Appearance;
 import fairpull.ui.frame.Windows;
-import fairpull.ui.theme.Look;
-import fairpull.ui.theme.Mode;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -37,8 +36,7 @@ public final class Desktop {
         Document document = test.isPresent() ? KeepTest.open(test.get()) : Document.unsaved(StartingPlan.in(settings.units()));
         List<Recovery.Found> found = Recovery.found(settings);
         SwingUtilities.invokeLater(() -> {
-            Look.install(settings.find("theme").filter("DARK"::equals).map(dark -> Mode.DARK).orElse(Mode.LIGHT),
-                    settings.number("scale", 1));
+            new Appearance(settings).start();
             Windows windows = new Windows(settings);
             windows.show(document);
             found.forEach(windows::offer);

@@ -2,6 +2,7 @@ package fairpull.app.document;
 
 import fairpull.domain.search.Costs;
 import fairpull.domain.unit.UnitSystem;
+import fairpull.io.settings.SystemTheme;
 import fairpull.io.settings.UserFolder;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -64,6 +65,11 @@ public final class Settings {
     /** Reckons with other costs from now on: {@code hour}, {@code pull}, {@code swap} or {@code setUp}. */
     public void cost(String name, double cost) {
         set("cost." + name, Double.toString(cost));
+    }
+
+    /** {@return whether the system's own windows are dark; asks the system, so not to be called on the thread of a window} */
+    public static Optional<Boolean> systemIsDark() {
+        return SystemTheme.isDark();
     }
 
     /** {@return a setting by name} */

@@ -29,7 +29,7 @@ public final class Entry<T> {
 
     private final JLabel label = new JLabel();
     private final JTextField field = new JTextField();
-    private final JLabel complaint = new JLabel(" ");
+    private final Line complaint = new Line(" ", Role.B, Look.Type.SMALL);
     private final Reader<T> reader;
     private final Consumer<T> sent;
     private final Runnable settled;
@@ -83,8 +83,6 @@ public final class Entry<T> {
         });
         hint("");
         complaint.setName(key + ".complaint");
-        complaint.setFont(Look.font(Look.Type.SMALL));
-        complaint.setForeground(Look.colour(Role.B));
         complaint.setVisible(false);
         listen();
     }

@@ -1,10 +1,8 @@
 package fairpull.ui.form;
 
 import fairpull.report.chart.Role;
-import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.BorderLayout;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -21,10 +19,8 @@ public final class Figures extends JPanel {
 
     /** Adds a figure below the others. */
     public void figure(String name, String figure) {
-        JLabel label = new JLabel(LocalNumbers.shown(name));
-        label.setForeground(Look.colour(Role.SOFT));
-        JLabel value = new JLabel(LocalNumbers.shown(figure));
-        value.setFont(Look.font(Look.Type.STRONG));
+        Line label = new Line(name, Role.SOFT, Look.Type.BODY);
+        Line value = new Line(figure, Role.INK, Look.Type.STRONG);
         label.setLabelFor(value);
         JPanel line = new JPanel(new BorderLayout(8, 4));
         line.setOpaque(false);

@@ -2,6 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.Line;
 import fairpull.ui.page.Page;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
@@ -16,7 +17,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -31,9 +31,7 @@ final class PagePath extends JPanel {
         ButtonGroup group = new ButtonGroup();
         for (Page page : pages) {
             if (!buttons.isEmpty()) {
-                JLabel arrow = new JLabel("›");
-                arrow.setForeground(Look.colour(Role.SOFT));
-                add(arrow);
+                add(new Line("›", Role.SOFT, Look.Type.BODY));
             }
             JToggleButton button = new Step(page.key());
             button.addActionListener(event -> go.accept(page));

@@ -6,14 +6,15 @@ import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.PlanProof;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Plan;
+import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Figures;
+import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.util.Optional;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.SwingUtilities;
@@ -67,9 +68,7 @@ final class ProofPart extends JPanel {
     }
 
     private void show(PlanProof proof) {
-        JLabel head = new JLabel(Words.of("proof.head"));
-        head.setFont(Look.font(Look.Type.STRONG));
-        answer.add(head, "gaptop 8");
+        answer.add(new Line(Words.of("proof.head"), Role.INK, Look.Type.STRONG), "gaptop 8");
         Figures figures = new Figures(SidePanel.LINE);
         for (Outlook.Row row : proof.figures()) {
             figures.figure(row.name(), row.figure());

@@ -6,9 +6,11 @@ import fairpull.app.task.Latest;
 import fairpull.app.usecase.Outlook;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.search.Costs;
+import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Figures;
+import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
@@ -107,9 +109,7 @@ final class SidePanel extends Card {
     }
 
     private void section(String heading, Iterable<String> sentences) {
-        JLabel head = new JLabel(Words.of(heading));
-        head.setFont(Look.font(Look.Type.STRONG));
-        help.add(head, "gaptop 8");
+        help.add(new Line(Words.of(heading), Role.INK, Look.Type.STRONG), "gaptop 8");
         sentences.forEach(sentence -> help.add(Prose.body(sentence), "growx, wmin 0"));
     }
 }

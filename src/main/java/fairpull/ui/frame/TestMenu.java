@@ -1,11 +1,8 @@
 package fairpull.ui.frame;
 
-import com.formdev.flatlaf.FlatLaf;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.domain.unit.UnitSystem;
-import fairpull.ui.theme.Look;
-import fairpull.ui.theme.Mode;
 import fairpull.ui.theme.Words;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
@@ -21,8 +18,6 @@ import javax.swing.KeyStroke;
 
 /** The menus of a window: everything that is not a page, each with its key. */
 final class TestMenu {
-    private static final double LARGER = 1.15;
-
     private final TestActions actions;
     private final Settings settings;
 
@@ -85,8 +80,9 @@ final class TestMenu {
     private JMenu view() {
         JMenu menu = menu("menu.view");
         ButtonGroup modes = new ButtonGroup();
-        for (Mode mode : Mode.values()) {
-            menu.add(choice("menu.mode." + mode.name(), modes, Look.mode() == mode, () -> look(mode, Look.scale())));
+        Appearance appearance = new Appearance(settings);
+        for (Appearance.Theme theme : Appearance.Theme.values()) {
+            menu.add(choice("menu.mode." + theme.name(), modes, appearance.theme() == theme, () -> appearance.choose(theme)));
         }
         menu.addSeparator();
         ButtonGroup units = new ButtonGroup();
@@ -94,16 +90,9 @@ final class TestMenu {
             menu.add(choice("menu.units." + system.name(), units, settings.units() == system, () -> settings.units(system)));
         }
         menu.addSeparator();
-        menu.add(item("menu.larger", KeyEvent.VK_PLUS, () -> look(Look.mode(), Math.min(2, Look.scale() * LARGER))));
-        menu.add(item("menu.smaller", KeyEvent.VK_MINUS, () -> look(Look.mode(), Math.max(0.7, Look.scale() / LARGER))));
+        menu.add(item("menu.larger", KeyEvent.VK_PLUS, appearance::larger));
+        menu.add(item("menu.smaller", KeyEvent.VK_MINUS, appearance::smaller));
         return menu;
-    }
-
-    private void look(Mode mode, double scale) {
-        settings.set("theme", mode.name());
-        settings.set("scale", Double.toString(scale));
-        Look.install(mode, scale);
-        FlatLaf.updateUI();
     }
 
     private static JMenu menu(String key) {

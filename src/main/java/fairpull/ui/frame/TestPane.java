@@ -9,12 +9,18 @@ import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.CardLayout;
+import java.awt.GraphicsEnvironment;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
@@ -63,6 +69,7 @@ public final class TestPane extends JPanel {
         add(amendment, "spanx, growx, wrap, hidemode 3");
         add(stage, "grow, wmin 0, hmin 0");
         add(new SidePanel(document, settings, () -> sealing.run()), "grow, hmin 0");
+        shortcuts();
         document.listen(this::refresh);
         refresh();
     }
@@ -95,6 +102,23 @@ public final class TestPane extends JPanel {
     /** Asks something over the strip; each answer is a key of the words and what follows from it, the first one the usual one. */
     public void ask(String question, Map<String, Runnable> answers) {
         banner.ask(question, answers);
+    }
+
+    /** The first page comes with the menu key and 1, the second with 2, and so on. */
+    private void shortcuts() {
+        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : getToolkit().getMenuShortcutKeyMaskEx();
+        for (int place = 0; place < pages.size(); place++) {
+            Page page = pages.get(place);
+            getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(KeyEvent.VK_1 + place, mask), page.key());
+            getActionMap().put(page.key(), new AbstractAction() {
+                @Override
+                public void actionPerformed(ActionEvent event) {
+                    if (page.notYet(document).isEmpty()) {
+                        go(page);
+                    }
+                }
+            });
+        }
     }
 
     /** Brings a page into view. */
