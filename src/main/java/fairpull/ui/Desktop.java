@@ -21,6 +21,8 @@ import javax.swing.SwingUtilities;
 
 /** Starts the window. */
 public final class Desktop {
+    private static final String STARTED = "started";
+
     private Desktop() {
     }
 
@@ -38,7 +40,12 @@ public final class Desktop {
         SwingUtilities.invokeLater(() -> {
             new Appearance(settings).start();
             Windows windows = new Windows(settings);
-            windows.show(document);
+            if (test.isEmpty() && found.isEmpty() && settings.find(STARTED).isEmpty()) {
+                windows.welcome();
+            } else {
+                windows.show(document);
+            }
+            settings.set(STARTED, "yes");
             found.forEach(windows::offer);
         });
     }

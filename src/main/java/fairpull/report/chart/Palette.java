@@ -64,6 +64,14 @@ public final class Palette {
         return rules.toString();
     }
 
+    /** {@return style rules that give every role its colour, without variables, for programs that draw pictures} */
+    String rules() {
+        StringBuilder rules = new StringBuilder();
+        colours.forEach((role, colour) -> rules.append(".f-").append(role.token()).append("{fill:").append(colour).append("}.s-")
+                .append(role.token()).append("{stroke:").append(colour).append('}'));
+        return rules.toString();
+    }
+
     private String variables() {
         StringBuilder variables = new StringBuilder();
         colours.forEach((role, colour) -> variables.append("--").append(role.token()).append(':').append(colour).append(';'));

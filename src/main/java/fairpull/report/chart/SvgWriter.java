@@ -24,6 +24,16 @@ public final class SvgWriter {
         return svg.append("</svg>").toString();
     }
 
+    /** {@return a drawing as an SVG file of its own, in the colours of a palette on the ground of a card} */
+    public static String file(Drawing drawing, Palette palette) {
+        String size = " width=\"" + number(drawing.width()) + "\" height=\"" + number(drawing.height()) + "\"";
+        String ground = "<style>text{font-family:Inter,sans-serif}" + palette.rules() + "</style>\n<rect" + size + " fill=\""
+                + palette.colour(Role.CARD) + "\"/>\n";
+        String element = svg(drawing, "chart").replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\"" + size + " ");
+        int shapes = element.indexOf("</desc>\n") + "</desc>\n".length();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element.substring(0, shapes) + ground + element.substring(shapes) + "\n";
+    }
+
     /** One element for each kind of shape. */
     private static final class Elements implements Shape.Cases<String> {
         @Override

@@ -40,6 +40,7 @@ public final class ChartView extends JPanel {
         setOpaque(false);
         setPreferredSize(new Dimension(500, height));
         setMinimumSize(new Dimension(200, height));
+        ChartMenu.attach(this, this::drawing);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {

@@ -3,17 +3,22 @@ package fairpull.ui.frame;
 import fairpull.app.document.Document;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.SheetRequest;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.WriteSheet;
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.theme.Words;
+import java.awt.Desktop;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -61,6 +66,10 @@ final class TestActions {
 
     void newTest() {
         windows.show(Document.unsaved(StartingPlan.in(windows.settings().units())));
+    }
+
+    void example() {
+        windows.welcome();
     }
 
     void open() {
@@ -145,6 +154,35 @@ final class TestActions {
             document.amendedTo(written);
             window.pane().say(Words.of("amend.done"));
         });
+    }
+
+    /** Saves the run sheet where asked, and opens it where the system can, for printing. */
+    void sheet() {
+        Document document = window.document();
+        if (document.folder().isEmpty() || document.isChanged()) {
+            window.pane().say(Words.of("sheet.save"));
+            return;
+        }
+        Path folder = document.folder().get();
+        JFileChooser chooser = new JFileChooser(folder.toFile());
+        chooser.setDialogTitle(Words.of("menu.sheet"));
+        chooser.setSelectedFile(folder.resolve("sheet.pdf").toFile());
+        if (chooser.showSaveDialog(window) == JFileChooser.APPROVE_OPTION) {
+            sheet(folder, chooser.getSelectedFile().toPath());
+        }
+    }
+
+    private void sheet(Path folder, Path target) {
+        boolean letter = List.of("US", "CA", "MX").contains(Locale.getDefault().getCountry());
+        SheetRequest request = new SheetRequest(letter ? "letter" : "a4", windows.settings().units().name().toLowerCase(Locale.ROOT), "",
+                "");
+        onDisk(() -> {
+            WriteSheet.write(folder, target, request);
+            if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
+                Desktop.getDesktop().open(target.toFile());
+            }
+            return target;
+        }, written -> window.pane().say(Words.of("sheet.done", written)));
     }
 
     void undo() {

@@ -32,6 +32,7 @@ final class TestMenu {
         bar.add(menu.test());
         bar.add(menu.edit());
         bar.add(menu.view());
+        bar.add(menu.help());
         return bar;
     }
 
@@ -54,6 +55,7 @@ final class TestMenu {
         menu.addSeparator();
         menu.add(item("menu.save", KeyEvent.VK_S, actions::save));
         menu.add(item("menu.seal", KeyEvent.VK_E, actions::seal));
+        menu.add(item("menu.sheet", KeyEvent.VK_P, actions::sheet));
         menu.addSeparator();
         menu.add(item("menu.close", KeyEvent.VK_W, actions::close));
         return menu;
@@ -93,6 +95,22 @@ final class TestMenu {
         menu.add(item("menu.larger", KeyEvent.VK_PLUS, appearance::larger));
         menu.add(item("menu.smaller", KeyEvent.VK_MINUS, appearance::smaller));
         return menu;
+    }
+
+    private JMenu help() {
+        JMenu menu = menu("menu.help");
+        JMenuItem words = item("menu.words", KeyEvent.VK_H, HelpView::open);
+        words.setAccelerator(KeyStroke.getKeyStroke(KeyEvent.VK_F1, 0));
+        menu.add(words);
+        menu.add(plain("menu.tour", () -> actions.window().pane().startTour()));
+        menu.add(plain("menu.example", actions::example));
+        return menu;
+    }
+
+    private static JMenuItem plain(String key, Runnable work) {
+        JMenuItem item = item(key, KeyEvent.VK_UNDEFINED, work);
+        item.setAccelerator(null);
+        return item;
     }
 
     private static JMenu menu(String key) {

@@ -8,11 +8,13 @@ import fairpull.ui.page.Page;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
 import java.awt.CardLayout;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -37,6 +39,7 @@ public final class TestPane extends JPanel {
     private final JPanel stage = new JPanel(cards);
     private Page current;
     private final AmendmentBar amendment;
+    private final Tour tour;
     private Runnable sealing = () -> { };
     private Consumer<String> amending = because -> { };
 
@@ -48,7 +51,7 @@ public final class TestPane extends JPanel {
      * @param making makes the pages, in the order of the work
      */
     public TestPane(Document document, Settings settings, Function<Desk, List<Page>> making) {
-        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][][][grow, fill]"));
+        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][][][][grow, fill]"));
         this.document = document;
         setName("test");
         strip = new DayStripView(document, this::complain);
@@ -65,6 +68,8 @@ public final class TestPane extends JPanel {
         add(strip, "spanx, growx, wrap");
         add(path, "split 2, spanx");
         add(message, "growx, wmin 0, wrap");
+        tour = new Tour(settings, this::go);
+        add(tour, "spanx, growx, wrap, hidemode 3");
         amendment = new AmendmentBar(document, because -> amending.accept(because));
         add(amendment, "spanx, growx, wrap, hidemode 3");
         add(stage, "grow, wmin 0, hmin 0");
@@ -119,6 +124,30 @@ public final class TestPane extends JPanel {
                 }
             });
         }
+    }
+
+    /** Takes something that was dropped on the window: a test, by its folder or plan, is opened; any other file is for the page in view. */
+    public void take(Path dropped, Consumer<Path> opening) {
+        Path folder = dropped.endsWith("plan.json") ? dropped.toAbsolutePath().getParent() : dropped;
+        if (folder.toFile().isDirectory()) {
+            opening.accept(folder);
+        } else if (!current.take(dropped)) {
+            complain(Words.of("drop.nothing"));
+        }
+    }
+
+    /** Starts the tour unless it was seen before. */
+    void offerTour() {
+        tour.offer();
+    }
+
+    /** Starts the tour. */
+    public void startTour() {
+        tour.start();
+    }
+
+    private void go(String key) {
+        pages.stream().filter(page -> page.key().equals(key)).findFirst().ifPresent(this::go);
     }
 
     /** Brings a page into view. */

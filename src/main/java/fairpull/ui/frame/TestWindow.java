@@ -25,6 +25,7 @@ public final class TestWindow extends JFrame {
         recovery = Recovery.of(windows.settings(), document, number, SwingUtilities::invokeLater);
         pane = new TestPane(document, windows.settings(), Pages::of);
         TestActions actions = new TestActions(this, windows);
+        pane.setTransferHandler(new Drops(path -> pane.take(path, actions::open)));
         pane.onSeal(actions::seal);
         pane.onAmend(actions::amend);
         setJMenuBar(TestMenu.of(actions, windows.settings()));

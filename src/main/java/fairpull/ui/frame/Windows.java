@@ -3,6 +3,7 @@ package fairpull.ui.frame;
 import fairpull.app.document.Document;
 import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.ExamplePlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,11 @@ public final class Windows {
         document.folder().ifPresent(settings::opened);
         window.setVisible(true);
         return window;
+    }
+
+    /** Shows the invented example, with the tour for who has not seen it. */
+    public void welcome() {
+        show(Document.unsaved(ExamplePlan.plan())).pane().offerTour();
     }
 
     /** Shows edits that were never saved before the program ended, in a window of their own that says so. */

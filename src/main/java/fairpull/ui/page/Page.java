@@ -1,6 +1,7 @@
 package fairpull.ui.page;
 
 import fairpull.app.document.Document;
+import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JComponent;
 
@@ -14,6 +15,11 @@ public interface Page {
 
     /** Shows the document as it stands; called when the page comes into view and after every change while it is. */
     void show();
+
+    /** Takes a file that was dropped on the window; {@return whether the page has a use for it} */
+    default boolean take(Path file) {
+        return false;
+    }
 
     /** {@return why the page cannot be reached yet; empty where it can} */
     default Optional<String> notYet(Document document) {

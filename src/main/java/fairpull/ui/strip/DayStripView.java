@@ -10,6 +10,7 @@ import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.ChartMenu;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
@@ -62,6 +63,7 @@ public final class DayStripView extends JPanel {
         setMinimumSize(new Dimension(400, HEIGHT));
         getAccessibleContext().setAccessibleName(Words.of("strip"));
         setToolTipText(Words.tip(Words.of("strip.tip")));
+        ChartMenu.attach(this, () -> Optional.of(drawing()));
         mouse();
         keys();
         document.listen(this::refresh);

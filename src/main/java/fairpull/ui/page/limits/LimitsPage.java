@@ -2,6 +2,7 @@ package fairpull.ui.page.limits;
 
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
+import java.nio.file.Path;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -35,6 +36,13 @@ public final class LimitsPage implements Page {
     @Override
     public JComponent view() {
         return view;
+    }
+
+    /** A table is taken for a logged cool-down. */
+    @Override
+    public boolean take(Path file) {
+        heat.take(file);
+        return true;
     }
 
     @Override
