@@ -2,7 +2,8 @@ package fairpull.ui;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.ExamplePlan;
+import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.Page;
@@ -16,9 +17,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import javax.imageio.ImageIO;
+import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 
-/** Draws every page of the window to a picture, light and dark, at single and double size: {@code Gallery FOLDER}. */
+/** Draws every page of the window with the invented example to a picture, and its help, light and dark, at single and double size: {@code Gallery FOLDER}. */
 public final class Gallery {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
@@ -39,7 +41,7 @@ public final class Gallery {
     }
 
     private static void draw(Path folder, Mode mode, int scale) throws Exception {
-        Document document = KeepTest.open(Path.of("plans/electric-pump"));
+        Document document = Document.unsaved(ExamplePlan.plan());
         TestPane[] pane = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(mode, 1);
@@ -52,13 +54,14 @@ public final class Gallery {
                 OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
             });
             Waiting.forQuiet();
-            SwingUtilities.invokeAndWait(() -> write(folder, page, mode, scale, pane[0]));
+            SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
+        SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, new HelpView()));
     }
 
-    private static void write(Path folder, Page page, Mode mode, int scale, TestPane pane) {
-        String name = page.key().replace("page.", "") + "-" + mode.name().toLowerCase(Locale.ROOT) + "-" + scale + "x.png";
-        BufferedImage image = OffScreen.picture(pane, WIDTH, HEIGHT, scale);
+    private static void write(Path folder, String shown, Mode mode, int scale, JComponent view) {
+        String name = shown + "-" + mode.name().toLowerCase(Locale.ROOT) + "-" + scale + "x.png";
+        BufferedImage image = OffScreen.picture(view, WIDTH, HEIGHT, scale);
         try {
             File file = folder.resolve(name).toFile();
             ImageIO.write(image, "png", file);

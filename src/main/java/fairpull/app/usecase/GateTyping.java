@@ -77,6 +77,7 @@ public final class GateTyping {
     }
 
     private static String rounded(double value) {
-        return Numbers.given(Math.round(value * 1e4) / 1e4);
+        double steps = Math.abs(value) >= 1 ? 1e2 : 1e4;
+        return Numbers.given(Math.round(value * steps) / steps);
     }
 }

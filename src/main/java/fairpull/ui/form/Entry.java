@@ -35,6 +35,7 @@ public final class Entry<T> {
     private final Runnable settled;
     private final Timer pause;
     private final String key;
+    private String hint = "";
     private String shown = "";
     private boolean asWritten;
     private boolean showing;
@@ -194,13 +195,19 @@ public final class Entry<T> {
     }
 
     private void hint(String variant) {
-        Words.find(key + ".hint" + variant).ifPresent(hint -> field.putClientProperty("JTextField.placeholderText",
-                LocalNumbers.shown(hint)));
+        Words.find(key + ".hint" + variant).ifPresent(words -> hint = LocalNumbers.shown(words));
+        showHint();
+    }
+
+    /** A hint in a field that cannot be edited would pass for what the document holds. */
+    private void showHint() {
+        field.putClientProperty("JTextField.placeholderText", field.isEnabled() ? hint : "");
     }
 
     /** Whether it can be edited. */
     public void enable(boolean enabled) {
         field.setEnabled(enabled);
+        showHint();
         label.setEnabled(enabled);
     }
 

@@ -51,7 +51,7 @@ public final class TestPane extends JPanel {
      * @param making makes the pages, in the order of the work
      */
     public TestPane(Document document, Settings settings, Function<Desk, List<Page>> making) {
-        super(new MigLayout("insets 12 24 16 24, gap 16 6, fill", "[grow, fill][340!, fill]", "[][][][][][][][grow, fill]"));
+        super(new MigLayout("insets 12 24 16 24, gap 16 0, fill", "[grow, fill][340!, fill]", "[][][][][][][][grow, fill]"));
         this.document = document;
         setName("test");
         strip = new DayStripView(document, this::complain);
@@ -63,17 +63,17 @@ public final class TestPane extends JPanel {
         stage.setOpaque(false);
         pages.forEach(page -> stage.add(ScrolledPage.scrolled(ScrolledPage.of(page.view())), page.key()));
         add(title, "spanx, wrap, wmin 0");
-        add(subtitle, "spanx, wrap, wmin 0");
-        add(banner, "spanx, growx, wrap, hidemode 3");
-        add(strip, "spanx, growx, wrap");
-        add(path, "split 2, spanx");
+        add(subtitle, "spanx, wrap, wmin 0, gaptop 6");
+        add(banner, "spanx, growx, wrap, hidemode 3, gaptop 6");
+        add(strip, "spanx, growx, wrap, gaptop 6");
+        add(path, "split 2, spanx, gaptop 6");
         add(message, "growx, wmin 0, wrap");
         tour = new Tour(settings, this::go);
-        add(tour, "spanx, growx, wrap, hidemode 3");
+        add(tour, "spanx, growx, wrap, hidemode 3, gaptop 6");
         amendment = new AmendmentBar(document, because -> amending.accept(because));
-        add(amendment, "spanx, growx, wrap, hidemode 3");
-        add(stage, "grow, wmin 0, hmin 0");
-        add(new SidePanel(document, settings, () -> sealing.run()), "grow, hmin 0");
+        add(amendment, "spanx, growx, wrap, hidemode 3, gaptop 6");
+        add(stage, "grow, wmin 0, hmin 0, gaptop 6");
+        add(new SidePanel(document, settings, () -> sealing.run()), "grow, hmin 0, gaptop 6");
         shortcuts();
         document.listen(this::refresh);
         refresh();
