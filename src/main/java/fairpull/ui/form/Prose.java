@@ -7,7 +7,10 @@ import java.awt.Insets;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
-/** Running text that wraps, with figures as the locale writes them, can be selected and copied, and takes no focus on the way through a form. */
+/**
+ * Running text that wraps, has figures as the locale writes them,
+ * can be selected and copied, and takes no focus on the way through a form.
+ */
 public final class Prose extends JTextArea {
     private final Role role;
     private final Look.Type type;

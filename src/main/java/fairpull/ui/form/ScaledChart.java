@@ -2,10 +2,12 @@ package fairpull.ui.form;
 
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.util.Optional;
 import javax.swing.JPanel;
 
 /** A chart of a fixed shape, as large as the width it is given allows, and never larger than it was drawn. */
@@ -14,7 +16,8 @@ public final class ScaledChart extends JPanel {
 
     /** A chart. */
     public ScaledChart(Drawing drawing) {
-        this.drawing = drawing;
+        this.drawing = drawing.reworded(LocalNumbers::shown);
+        ChartMenu.attach(this, () -> Optional.of(this.drawing));
         setOpaque(false);
         getAccessibleContext().setAccessibleName(drawing.title());
         getAccessibleContext().setAccessibleDescription(drawing.description());

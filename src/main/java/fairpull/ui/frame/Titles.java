@@ -12,7 +12,8 @@ final class Titles {
     /** {@return the line under the title} */
     static String subtitle(Document document) {
         Plan plan = document.plan();
-        String state = document.isAmending() ? Words.of("state.amending") : document.sealCode().map(code -> Words.of("state.sealed", code)).orElseGet(() -> Words.of("state.open"));
+        String state = document.isAmending() ? Words.of("state.amending")
+                : document.sealCode().map(code -> Words.of("state.sealed", code)).orElseGet(() -> Words.of("state.open"));
         return Words.of("subtitle", state, plan.rig().name(), plan.question().deciding().name());
     }
 

@@ -29,7 +29,7 @@ public final class LocalNumbers {
         return comma() ? DECIMAL_POINT.matcher(THOUSANDS.matcher(text).replaceAll(NARROW)).replaceAll(",") : text;
     }
 
-    /** {@return what was typed, with figures as the program reads them: a comma is a decimal mark where the locale has it; a point always} */
+    /** {@return what was typed, as the program reads it: a comma is a decimal mark where the locale has it; a point always is} */
     public static String typed(String text) {
         return comma() ? DECIMAL_COMMA.matcher(text).replaceAll(POINT) : text;
     }

@@ -1,20 +1,27 @@
 package fairpull.ui.theme;
 
+import java.util.List;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.stream.Stream;
 
-/** The words of the window, from one bundle. An ampersand stands before the letter that is its mnemonic. */
+/** The words of the window, its hints and its help, from one bundle each. An ampersand stands before the letter that is its mnemonic. */
 public final class Words {
-    private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("fairpull.ui.words");
+    private static final List<ResourceBundle> BUNDLES = Stream.of("words", "hints", "help")
+            .map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {
     }
 
+    private static String raw(String key) {
+        return BUNDLES.stream().filter(bundle -> bundle.containsKey(key)).findFirst().orElse(BUNDLES.get(0)).getString(key);
+    }
+
     /** {@return the text of a key, without the mark of its mnemonic} */
     public static String of(String key, Object... parts) {
-        String text = BUNDLE.getString(key).replace("&", "");
+        String text = raw(key).replace("&", "");
         for (int i = 0; i < parts.length; i++) {
             text = text.replace("{" + i + "}", String.valueOf(parts[i]));
         }
@@ -23,7 +30,7 @@ public final class Words {
 
     /** {@return the mnemonic of a key; 0 where it has none} */
     public static char mnemonic(String key) {
-        String text = BUNDLE.getString(key);
+        String text = raw(key);
         int mark = text.indexOf('&');
         return mark < 0 || mark + 1 >= text.length() ? 0 : Character.toUpperCase(text.charAt(mark + 1));
     }
@@ -31,7 +38,7 @@ public final class Words {
     /** {@return the text of a key that need not be there} */
     public static Optional<String> find(String key) {
         try {
-            return Optional.of(BUNDLE.getString(key));
+            return Optional.of(raw(key));
         } catch (MissingResourceException absent) {
             return Optional.empty();
         }

@@ -11,9 +11,7 @@ import fairpull.domain.plan.Condition;
 import fairpull.domain.unit.UnitSystem;
 import java.util.List;
 import java.util.Locale;
-import java.util.MissingResourceException;
 import java.util.OptionalDouble;
-import java.util.ResourceBundle;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -63,21 +61,16 @@ class LocalNumbersTest {
     @Test
     void everyHintOfAGateIsUnderstoodInItsUnits() {
         in("de-DE");
-        ResourceBundle words = ResourceBundle.getBundle("fairpull.ui.words");
         for (UnitSystem system : UnitSystem.values()) {
             for (Condition condition : Condition.values()) {
-                String hint = hint(words, "gate." + condition.id() + ".hint", system);
+                String hint = hint("gate." + condition.id() + ".hint", system);
                 assertThat(GateTyping.with(List.of(), condition, LocalNumbers.typed(LocalNumbers.shown(hint)), system)).as(hint).hasSize(1);
             }
-            assertThat(RigTyping.pressure(hint(words, "rig.tyres.hint", system))).isPresent();
+            assertThat(RigTyping.pressure(hint("rig.tyres.hint", system))).isPresent();
         }
     }
 
-    private static String hint(ResourceBundle words, String key, UnitSystem system) {
-        try {
-            return words.getString(key + "." + system.name());
-        } catch (MissingResourceException sameInAllUnits) {
-            return words.getString(key);
-        }
+    private static String hint(String key, UnitSystem system) {
+        return Words.find(key + "." + system.name()).or(() -> Words.find(key)).orElseThrow();
     }
 }

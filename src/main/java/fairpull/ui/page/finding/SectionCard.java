@@ -7,6 +7,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;
 import fairpull.ui.form.ScaledChart;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.Dimension;
 import java.util.List;
@@ -57,7 +58,8 @@ final class SectionCard extends Card {
     }
 
     private static JScrollPane table(Section section) {
-        Object[][] rows = section.table().stream().skip(1).map(row -> row.toArray(Object[]::new)).toArray(Object[][]::new);
+        Object[][] rows = section.table().stream().skip(1)
+                .map(row -> row.stream().map(LocalNumbers::shown).toArray(Object[]::new)).toArray(Object[][]::new);
         JTable table = new JTable(new DefaultTableModel(rows, section.table().get(0).toArray()) {
             @Override
             public boolean isCellEditable(int row, int column) {
