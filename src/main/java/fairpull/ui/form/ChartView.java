@@ -3,11 +3,14 @@ package fairpull.ui.form;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.Point;
+import fairpull.report.chart.Role;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -100,6 +103,13 @@ public final class ChartView extends JPanel {
 
     @Override
     protected void paintComponent(Graphics graphics) {
+        if (shown.isEmpty()) {
+            ((Graphics2D) graphics).setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            graphics.setFont(Look.font(Look.Type.SMALL));
+            graphics.setColor(Look.colour(Role.SOFT));
+            String nothing = Words.of("chart.nothing");
+            graphics.drawString(nothing, Math.max(0, (getWidth() - graphics.getFontMetrics().stringWidth(nothing)) / 2), getHeight() / 2);
+        }
         shown.ifPresent(chart -> DrawingPainter.paint(chart.drawing(), (Graphics2D) graphics, Look.mode().palette(),
                 Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG)));
     }

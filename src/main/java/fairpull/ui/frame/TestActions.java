@@ -128,6 +128,10 @@ final class TestActions {
 
     /** Asks once more in place, then saves and seals. */
     void seal() {
+        if (window.document().isSealed()) {
+            window.pane().say(Words.of("state.sealed", window.document().sealCode().orElseThrow()));
+            return;
+        }
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put("seal.yes", () -> save(this::sealSaved));
         answers.put("seal.no", () -> { });
