@@ -4,6 +4,7 @@ import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.Point;
 import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -32,10 +33,11 @@ public final class ChartView extends JPanel {
     public record Shown(Drawing drawing, List<Point> spots) {
     }
 
-    /** A chart made anew for every size; empty where there is nothing to show. */
+    /** A chart made anew for every size; empty where there is nothing to show. Its name is also the key of its words. */
     public ChartView(String name, int height, BiFunction<Double, Double, Optional<Shown>> drawer) {
         this.drawer = drawer;
         setName(name);
+        getAccessibleContext().setAccessibleName(Words.of(name));
         setOpaque(false);
         setPreferredSize(new Dimension(500, height));
         setMinimumSize(new Dimension(200, height));
@@ -69,10 +71,8 @@ public final class ChartView extends JPanel {
     /** Draws it anew. */
     public void refresh() {
         shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight()) : Optional.empty();
-        shown.ifPresent(chart -> {
-            getAccessibleContext().setAccessibleName(chart.drawing().title());
-            getAccessibleContext().setAccessibleDescription(chart.drawing().description());
-        });
+        getAccessibleContext().setAccessibleName(shown.map(chart -> chart.drawing().title()).orElse(Words.of(getName())));
+        getAccessibleContext().setAccessibleDescription(shown.map(chart -> chart.drawing().description()).orElse(""));
         repaint();
     }
 

@@ -32,6 +32,7 @@ public final class Entry<T> {
     private final Consumer<T> sent;
     private final Runnable settled;
     private final Timer pause;
+    private final String tip;
     private String shown = "";
     private boolean showing;
 
@@ -71,11 +72,11 @@ public final class Entry<T> {
         }
         field.setName(key);
         field.getAccessibleContext().setAccessibleName(Words.of(key));
-        Words.find(key + ".tip").ifPresent(tip -> {
+        tip = Words.find(key + ".tip").orElse("");
+        if (!tip.isEmpty()) {
             field.setToolTipText(Words.tip(tip));
             label.setToolTipText(Words.tip(tip));
-            field.getAccessibleContext().setAccessibleDescription(tip);
-        });
+        }
         Words.find(key + ".hint").ifPresent(hint -> field.putClientProperty("JTextField.placeholderText", hint));
         complaint.setName(key + ".complaint");
         complaint.setFont(Look.font(Look.Type.SMALL));
@@ -142,7 +143,7 @@ public final class Entry<T> {
         complaint.setText(words.isEmpty() ? " " : Words.tip(words));
         complaint.setVisible(!words.isEmpty());
         field.putClientProperty("JComponent.outline", words.isEmpty() ? null : "warning");
-        field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? "" : words);
+        field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? tip : words);
     }
 
     /** Shows what the document holds; what is being typed is not disturbed unless the document says something else. */
