@@ -1,25 +1,32 @@
 package fairpull.ui;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import fairpull.ui.form.ChartView;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.frame.TestWindow;
 import fairpull.ui.strip.DayStripView;
 import java.awt.AWTException;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
@@ -31,6 +38,10 @@ import javax.swing.text.JTextComponent;
 /** Mouse and keyboard on the windows of the program, on a real display. Counts what a user would call an action. */
 final class OnScreen implements AutoCloseable {
     private static final int DELAY_MS = 8;
+    private static final int SHOWN_MS = 500;
+    private static final int CORNER = 60;
+    private static final int STILL = 4;
+    private static final int STILL_MS = 150;
 
     private final Robot robot;
     private int actions;
@@ -49,9 +60,23 @@ final class OnScreen implements AutoCloseable {
         System.setProperty("fairpull.home", home.toString());
         Desktop.open(Optional.empty());
         OnScreen screen = new OnScreen();
-        Waiting.until(() -> screen.windows().anyMatch(Window::isFocused));
-        screen.settle();
+        screen.until(() -> screen.windows().anyMatch(Window::isFocused));
+        screen.untilPlaced(screen.window());
         return screen;
+    }
+
+    /** A window manager moves a new window before it stays, and may do so unheard: moved once more, both agree on where it is. */
+    void untilPlaced(Window window) {
+        robot.delay(SHOWN_MS);
+        Waiting.onWindowThread(() -> window.setLocation(CORNER, CORNER));
+        Rectangle before = new Rectangle();
+        for (int calm = 0; calm < STILL; calm++) {
+            settle();
+            robot.delay(STILL_MS);
+            Rectangle now = got(() -> new Rectangle(window.getLocationOnScreen(), window.getSize()));
+            calm = now.equals(before) ? calm : 0;
+            before = now;
+        }
     }
 
     /** {@return hands on windows that are there already} */
@@ -103,14 +128,32 @@ final class OnScreen implements AutoCloseable {
 
     /** {@return the component of a name, waited for, brought into view} */
     <C extends Component> C find(String name, Class<C> type) {
-        Waiting.until(() -> look(name, type).filter(Component::isEnabled).isPresent());
+        until(() -> look(name, type).filter(Component::isEnabled).isPresent());
         return got(() -> {
             C found = look(name, type).orElseThrow();
-            if (found instanceof JComponent component) {
-                component.scrollRectToVisible(new Rectangle(0, 0, component.getWidth(), component.getHeight()));
+            if (found.getParent() instanceof JComponent around) {
+                around.scrollRectToVisible(found.getBounds());
             }
             return found;
         });
+    }
+
+    /** Waits until something holds; where it does not, what is to be seen is kept as a picture beside the test's report. */
+    private void until(BooleanSupplier holds) {
+        try {
+            Waiting.until(holds);
+        } catch (AssertionError never) {
+            picture(Path.of("target", "window-failed.png"));
+            throw never;
+        }
+    }
+
+    private void picture(Path file) {
+        try {
+            ImageIO.write(robot.createScreenCapture(new Rectangle(Toolkit.getDefaultToolkit().getScreenSize())), "png", file.toFile());
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
     }
 
     private Point onScreen(Component component, double x, double y) {
@@ -150,10 +193,12 @@ final class OnScreen implements AutoCloseable {
     }
 
     private void replace(JTextComponent field, String text) {
-        Waiting.until(field::isFocusOwner);
+        until(field::isFocusOwner);
         chord(InputEvent.CTRL_DOWN_MASK, KeyEvent.VK_A);
         keys(text);
-        Waiting.until(() -> field.getText().equals(text));
+        settle();
+        String typed = got(() -> field.getText());
+        assertThat(typed).isEqualTo(text);
     }
 
     /** Chooses in a box, by what it shows. */
@@ -161,7 +206,7 @@ final class OnScreen implements AutoCloseable {
         actions++;
         JComboBox<?> box = find(name, JComboBox.class);
         clickMiddle(box);
-        Waiting.until(box::isPopupVisible);
+        until(box::isPopupVisible);
         JList<?> list = ((ComboPopup) box.getUI().getAccessibleChild(box, 0)).getList();
         Rectangle cell = got(() -> {
             int place = 0;
@@ -172,14 +217,29 @@ final class OnScreen implements AutoCloseable {
             return list.getCellBounds(place, place);
         });
         clickAt(list, cell.getCenterX(), cell.getCenterY());
-        Waiting.until(() -> !box.isPopupVisible());
+        until(() -> !box.isPopupVisible());
+    }
+
+    /** {@return the component with the focus and whether all of it can be seen} */
+    Focus focus() {
+        settle();
+        return got(() -> {
+            Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            boolean seen = owner instanceof JComponent component
+                    && component.getVisibleRect().equals(new Rectangle(0, 0, component.getWidth(), component.getHeight()));
+            return new Focus(String.valueOf(owner == null ? null : owner.getName()), seen);
+        });
+    }
+
+    /** Where the focus is. */
+    record Focus(String name, boolean wholeInView) {
     }
 
     /** Clicks a spot of a chart. */
     void clickSpot(String chart, int spot) {
         actions++;
         ChartView view = find(chart, ChartView.class);
-        Waiting.until(() -> view.spots().size() > spot);
+        until(() -> view.spots().size() > spot);
         var at = got(() -> view.spots().get(spot));
         clickAt(view, at.x(), at.y());
     }
@@ -222,12 +282,12 @@ final class OnScreen implements AutoCloseable {
     void nameFolder(Path folder) {
         actions++;
         JFileChooser chooser = find("", JFileChooser.class);
-        Waiting.until(() -> fileName(chooser).isPresent());
+        until(() -> fileName(chooser).isPresent());
         JTextField field = got(() -> fileName(chooser).orElseThrow());
         clickMiddle(field);
         replace(field, folder.toString());
         stroke(KeyEvent.VK_ENTER);
-        Waiting.until(() -> !chooser.isShowing());
+        until(() -> !chooser.isShowing());
         settle();
     }
 

@@ -2,6 +2,7 @@ package fairpull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.Document;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -35,6 +37,7 @@ class WindowTest {
     void aTestIsPlannedByMouseAndKeyboardTakenBackDoneAgainAndSealed() throws IOException {
         Path test = home.resolve("cooler");
         try (OnScreen screen = OnScreen.started(home.resolve("settings"))) {
+            Document document = screen.window().document();
             plan(screen);
             screen.press(CTRL, KeyEvent.VK_S);
             screen.nameFolder(test);
@@ -42,20 +45,20 @@ class WindowTest {
             Plan written = PlanJson.read(complete, "plan.json");
             assertThat(written.title()).isEqualTo("Larger cooler");
             assertThat(written.question().worthwhileGainSi()).isPresent();
-            assertThat(written.sequence().letters()).isEqualTo("ABBAA");
+            assertThat(written.sequence().letters()).isEqualTo("BAABA");
             assertThat(written.gates()).isNotEqualTo(StartingPlan.in(UnitSystem.US).gates());
 
-            int steps = through(screen, KeyEvent.VK_Z, () -> screen.window().document().undoLabel().isPresent());
+            int steps = through(screen, KeyEvent.VK_Z, () -> document.undoLabel().isPresent());
             assertThat(steps).isGreaterThan(12);
             screen.press(CTRL, KeyEvent.VK_S);
             assertThat(saved(test)).isEqualTo(PlanJson.indented(StartingPlan.in(UnitSystem.US)));
-            assertThat(through(screen, KeyEvent.VK_Y, () -> screen.window().document().redoLabel().isPresent())).isEqualTo(steps);
+            assertThat(through(screen, KeyEvent.VK_Y, () -> document.redoLabel().isPresent())).isEqualTo(steps);
             screen.press(CTRL, KeyEvent.VK_S);
             assertThat(saved(test)).isEqualTo(complete);
 
             screen.press(CTRL, KeyEvent.VK_E);
             screen.click("seal.yes");
-            Waiting.until(() -> screen.window().document().isSealed());
+            Waiting.until(document::isSealed);
             assertThat(saved(test)).isEqualTo(complete);
             assertThat(TestFolder.open(test).read().isSealed()).isTrue();
         }
@@ -77,14 +80,15 @@ class WindowTest {
         screen.drag("B1", "A2");
         screen.clickInstall("B1");
         screen.press(InputEvent.ALT_DOWN_MASK, KeyEvent.VK_LEFT);
+        screen.press(InputEvent.ALT_DOWN_MASK, KeyEvent.VK_LEFT);
         screen.press(0, KeyEvent.VK_ADD);
         screen.click("page.limits");
         screen.type("gate.coolant", "80 - 95 C");
     }
 
-    private static int through(OnScreen screen, int key, java.util.function.BooleanSupplier more) {
+    private static int through(OnScreen screen, int key, BooleanSupplier more) {
         int steps = 0;
-        while (OnScreen.got(more::getAsBoolean) && steps < 200) {
+        while (OnScreen.got(() -> more.getAsBoolean()) && steps < 200) {
             screen.press(CTRL, key);
             steps++;
         }
@@ -100,6 +104,7 @@ class WindowTest {
     void anABABAPlanIsSealedInFewerThanTenActions() throws IOException {
         Path test = home.resolve("few");
         try (OnScreen screen = OnScreen.started(home.resolve("settings"))) {
+            Document document = screen.window().document();
             screen.type("question.title", "Larger cooler");
             screen.type("question.expected", "190 hp");
             screen.type("question.worthwhile", "1.5 %");
@@ -108,12 +113,28 @@ class WindowTest {
             screen.press(CTRL, KeyEvent.VK_E);
             screen.click("seal.yes");
             screen.nameFolder(test);
-            Waiting.until(() -> screen.window().document().isSealed());
+            Waiting.until(document::isSealed);
             TestFolder.Content kept = TestFolder.open(test).read();
             assertThat(kept.isSealed()).isTrue();
             assertThat(kept.plan().sequence().letters()).isEqualTo("ABABA");
             assertThat(kept.plan().rig().pullScatter()).isPresent();
             assertThat(screen.actions()).isLessThan(10);
+        }
+    }
+
+    @Test
+    void whoWalksWithTheTabulatorSeesEveryFieldThatHasTheFocus() throws IOException {
+        try (OnScreen screen = OnScreen.started(home.resolve("settings"))) {
+            screen.click("question.title");
+            List<String> visited = new ArrayList<>();
+            OnScreen.Focus focus = screen.focus();
+            while (!visited.contains(focus.name()) && visited.size() < 60) {
+                visited.add(focus.name());
+                assertThat(focus.wholeInView()).as(focus.name()).isTrue();
+                screen.press(0, KeyEvent.VK_TAB);
+                focus = screen.focus();
+            }
+            assertThat(visited).contains("question.title", "question.expected", "gain.claims", "strip", "page.question");
         }
     }
 

@@ -8,8 +8,11 @@ import fairpull.ui.page.Page;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.Look;
 import java.awt.CardLayout;
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.beans.PropertyChangeListener;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -135,11 +138,33 @@ public final class TestPane extends JPanel {
         current.show();
     }
 
-    /** A page that is as wide as its view and as high as it needs. */
+    /** A page that is as wide as its view and as high as it needs; what gets the focus in it comes into view. */
     private static final class ScrolledPage extends JPanel implements Scrollable {
+        private static final String FOCUS = "focusOwner";
+        private final transient PropertyChangeListener following = change -> follow(change.getNewValue());
+
         ScrolledPage() {
             super(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]"));
             setOpaque(false);
+        }
+
+        private void follow(Object focused) {
+            if (focused instanceof Component component && isAncestorOf(component)
+                    && component.getParent() instanceof JComponent around) {
+                around.scrollRectToVisible(component.getBounds());
+            }
+        }
+
+        @Override
+        public void addNotify() {
+            super.addNotify();
+            KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener(FOCUS, following);
+        }
+
+        @Override
+        public void removeNotify() {
+            KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener(FOCUS, following);
+            super.removeNotify();
         }
 
         @Override
