@@ -59,7 +59,7 @@ class AccessibleTest {
     @Test
     void everyControlHasANameAndIsExplained() throws IOException {
         for (Hand hand : hands()) {
-            for (Page page : hand.pane().pages()) {
+            for (Page page : hand.pane().pages().stream().filter(one -> one.notYet(hand.document()).isEmpty()).toList()) {
                 hand.go(page.key());
                 List<Component> labelled = inView(hand, page).stream().filter(JLabel.class::isInstance)
                         .map(label -> ((JLabel) label).getLabelFor()).toList();
@@ -92,7 +92,7 @@ class AccessibleTest {
     @Test
     void noTwoMnemonicsInViewAreTheSameAndNoneIsAMenu() throws IOException {
         for (Hand hand : hands()) {
-            for (Page page : hand.pane().pages()) {
+            for (Page page : hand.pane().pages().stream().filter(one -> one.notYet(hand.document()).isEmpty()).toList()) {
                 hand.go(page.key());
                 Map<Integer, List<String>> keys = new TreeMap<>();
                 MENUS.stream().filter(menu -> Words.find(menu).isPresent()).forEach(

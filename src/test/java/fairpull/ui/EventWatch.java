@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * Watches how long the window's thread is held by each event. On a machine with other work the wall clock says more about the others than
  * about us; what counts here is the time of the processor that the thread itself took and the time for which it waited, for a lock or for
- * another thread. Reading a slow disk on this thread would stay unseen; {@code ArchitectureTest} keeps files away from the window.
+ * another thread. What it does not see is a slow disk read on this thread.
  */
 final class EventWatch extends EventQueue {
     private static final double NS_A_MS = 1e6;

@@ -12,6 +12,8 @@ import fairpull.ui.theme.Mode;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,6 +27,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 
 /** A hand on the real components of a window without a display: it types, chooses, presses, clicks and drags as a user does. */
 final class Hand {
@@ -79,7 +82,13 @@ final class Hand {
     /** Goes to a page by its button on the path. */
     void go(String key) {
         page = pane.pages().stream().filter(one -> one.key().equals(key)).findFirst().orElseThrow();
-        press(key);
+        AbstractButton step = find(key, AbstractButton.class);
+        done(() -> {
+            require(step.isEnabled(), key);
+            OffScreen.silence(page.view());
+            step.doClick(0);
+            OffScreen.laidOut(pane, WIDTH, HEIGHT);
+        });
         done(() -> OffScreen.laidOut(pane, WIDTH, HEIGHT));
     }
 
@@ -111,8 +120,8 @@ final class Hand {
         done(() -> {
             require(area.isEnabled() && area.isEditable(), name);
             area.setText(text);
-            for (var listener : area.getFocusListeners()) {
-                listener.focusLost(new java.awt.event.FocusEvent(area, java.awt.event.FocusEvent.FOCUS_LOST));
+            for (FocusListener listener : area.getFocusListeners()) {
+                listener.focusLost(new FocusEvent(area, FocusEvent.FOCUS_LOST));
             }
         });
     }
@@ -148,7 +157,7 @@ final class Hand {
     void strip(String key) {
         DayStripView strip = pane.strip();
         done(() -> {
-            Object name = strip.getInputMap().get(javax.swing.KeyStroke.getKeyStroke(key));
+            Object name = strip.getInputMap().get(KeyStroke.getKeyStroke(key));
             require(name != null, "the key " + key + " of the strip");
             Action action = strip.getActionMap().get(name);
             action.actionPerformed(new ActionEvent(strip, ActionEvent.ACTION_PERFORMED, key));

@@ -13,8 +13,10 @@ import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.beans.PropertyChangeListener;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -39,6 +41,7 @@ public final class TestPane extends JPanel {
     private final PagePath path;
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
+    private final Set<String> staged = new HashSet<>();
     private Page current;
 
     /**
@@ -59,7 +62,7 @@ public final class TestPane extends JPanel {
         message.setName("message");
         dress();
         stage.setOpaque(false);
-        pages.forEach(page -> stage.add(scrolled(page.view()), page.key()));
+        bring(current);
         add(title, "spanx, wrap, wmin 0");
         add(subtitle, "spanx, wrap, wmin 0");
         add(banner, "spanx, growx, wrap, hidemode 3");
@@ -117,8 +120,16 @@ public final class TestPane extends JPanel {
     /** Brings a page into view. */
     public void go(Page page) {
         current = page;
-        cards.show(stage, page.key());
+        bring(page);
         refresh();
+    }
+
+    private void bring(Page page) {
+        if (staged.add(page.key())) {
+            stage.add(scrolled(page.view()), page.key());
+            stage.revalidate();
+        }
+        cards.show(stage, page.key());
     }
 
     /** {@return the pages in the order of the work} */
