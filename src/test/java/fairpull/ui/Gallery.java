@@ -50,6 +50,7 @@ public final class Gallery {
         });
         for (Page page : pane[0].pages()) {
             SwingUtilities.invokeAndWait(() -> {
+                OffScreen.silence(page.view());
                 pane[0].go(page);
                 OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
             });

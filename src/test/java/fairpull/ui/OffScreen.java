@@ -30,7 +30,7 @@ public final class OffScreen {
     }
 
     /** The accessible side of a text asks for its place on the screen whenever it moves; here there is no screen. */
-    private static void silence(Component component) {
+    static void silence(Component component) {
         if (component instanceof JTextComponent text) {
             for (ComponentListener listener : text.getComponentListeners()) {
                 if (isAccessibleSide(listener)) {

@@ -36,10 +36,11 @@ public final class ChartView extends JPanel {
     public record Shown(Drawing drawing, List<Point> spots) {
     }
 
-    /** A chart made anew for every size; empty where there is nothing to show. */
+    /** A chart made anew for every size; empty where there is nothing to show. Its name is also the key of its words. */
     public ChartView(String name, int height, BiFunction<Double, Double, Optional<Shown>> drawer) {
         this.drawer = drawer;
         setName(name);
+        getAccessibleContext().setAccessibleName(Words.of(name));
         setOpaque(false);
         setPreferredSize(new Dimension(500, height));
         setMinimumSize(new Dimension(200, height));
@@ -75,10 +76,8 @@ public final class ChartView extends JPanel {
     public void refresh() {
         shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight())
                 .map(chart -> new Shown(chart.drawing().reworded(LocalNumbers::shown), chart.spots())) : Optional.empty();
-        shown.ifPresent(chart -> {
-            getAccessibleContext().setAccessibleName(chart.drawing().title());
-            getAccessibleContext().setAccessibleDescription(chart.drawing().description());
-        });
+        getAccessibleContext().setAccessibleName(shown.map(chart -> chart.drawing().title()).orElse(Words.of(getName())));
+        getAccessibleContext().setAccessibleDescription(shown.map(chart -> chart.drawing().description()).orElse(""));
         repaint();
     }
 

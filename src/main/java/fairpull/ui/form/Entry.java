@@ -36,6 +36,7 @@ public final class Entry<T> {
     private final Timer pause;
     private final String key;
     private String hint = "";
+    private final String tip;
     private String shown = "";
     private boolean asWritten;
     private boolean showing;
@@ -77,11 +78,11 @@ public final class Entry<T> {
         }
         field.setName(key);
         field.getAccessibleContext().setAccessibleName(Words.of(key));
-        Words.find(key + ".tip").ifPresent(tip -> {
+        tip = Words.find(key + ".tip").orElse("");
+        if (!tip.isEmpty()) {
             field.setToolTipText(Words.tip(tip));
             label.setToolTipText(Words.tip(tip));
-            field.getAccessibleContext().setAccessibleDescription(tip);
-        });
+        }
         hint("");
         complaint.setName(key + ".complaint");
         complaint.setVisible(false);
@@ -150,7 +151,7 @@ public final class Entry<T> {
         complaint.setText(words.isEmpty() ? " " : Words.tip(words));
         complaint.setVisible(!words.isEmpty());
         field.putClientProperty("JComponent.outline", words.isEmpty() ? null : "warning");
-        field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? "" : words);
+        field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? tip : words);
     }
 
     /** Shows what the document holds; what is being typed is not disturbed unless the document says something else. */

@@ -1,6 +1,7 @@
 package fairpull.ui.frame;
 
 import fairpull.ui.page.Desk;
+import fairpull.ui.page.MadeWhenShown;
 import fairpull.ui.page.Page;
 import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.limits.LimitsPage;
@@ -16,7 +17,8 @@ public final class Pages {
 
     /** {@return the pages on a desk} */
     public static List<Page> of(Desk desk) {
-        return List.of(new QuestionPage(desk), new RigPage(desk), new SequencePage(desk),
-                new LimitsPage(desk), new FindingPage(desk));
+        return List.of(new QuestionPage(desk), new MadeWhenShown("page.rig", desk, RigPage::new),
+                new MadeWhenShown("page.sequence", desk, SequencePage::new), new MadeWhenShown("page.limits", desk, LimitsPage::new),
+                new FindingPage(desk));
     }
 }

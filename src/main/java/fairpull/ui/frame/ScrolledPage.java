@@ -1,7 +1,10 @@
 package fairpull.ui.frame;
 
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.beans.PropertyChangeListener;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -10,9 +13,12 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
-/** A page that is as wide as its view and as high as it needs. */
+/** A page that is as wide as its view and as high as it needs; what gets the focus in it comes into view. */
 final class ScrolledPage extends JPanel implements Scrollable {
     private static final int SCROLL_STEP = 24;
+    private static final String FOCUS = "focusOwner";
+
+    private final transient PropertyChangeListener following = change -> follow(change.getNewValue());
 
     /** A page with so many pixels left free beside its scroll bar. */
     ScrolledPage(int free) {
@@ -36,6 +42,25 @@ final class ScrolledPage extends JPanel implements Scrollable {
         scroll.getViewport().setOpaque(false);
         scroll.setOpaque(false);
         return scroll;
+    }
+
+    private void follow(Object focused) {
+        if (focused instanceof Component component && isAncestorOf(component)
+                && component.getParent() instanceof JComponent around) {
+            around.scrollRectToVisible(component.getBounds());
+        }
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener(FOCUS, following);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener(FOCUS, following);
+        super.removeNotify();
     }
 
     @Override

@@ -15,8 +15,10 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.AbstractAction;
@@ -37,6 +39,7 @@ public final class TestPane extends JPanel {
     private final PagePath path;
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
+    private final Set<String> staged = new HashSet<>();
     private Page current;
     private final AmendmentBar amendment;
     private final Tour tour;
@@ -61,7 +64,7 @@ public final class TestPane extends JPanel {
         message.setName("message");
         dress();
         stage.setOpaque(false);
-        pages.forEach(page -> stage.add(ScrolledPage.scrolled(ScrolledPage.of(page.view())), page.key()));
+        bring(current);
         add(title, "spanx, wrap, wmin 0");
         add(subtitle, "spanx, wrap, wmin 0, gaptop 6");
         add(banner, "spanx, growx, wrap, hidemode 3, gaptop 6");
@@ -153,7 +156,7 @@ public final class TestPane extends JPanel {
     /** Brings a page into view. */
     public void go(Page page) {
         current = page;
-        cards.show(stage, page.key());
+        bring(page);
         refresh();
     }
 
@@ -170,6 +173,14 @@ public final class TestPane extends JPanel {
     /** Asks in place for the reason of the amendment that is being made. */
     public void askReason() {
         amendment.askReason();
+    }
+
+    private void bring(Page page) {
+        if (staged.add(page.key())) {
+            stage.add(ScrolledPage.scrolled(ScrolledPage.of(page.view())), page.key());
+            stage.revalidate();
+        }
+        cards.show(stage, page.key());
     }
 
     /** {@return the pages in the order of the work} */

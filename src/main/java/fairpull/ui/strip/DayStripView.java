@@ -5,6 +5,7 @@ import fairpull.app.document.Edit;
 import fairpull.app.document.SequenceEdits;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Session;
 import fairpull.report.chart.Bounds;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
@@ -27,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -197,9 +199,9 @@ public final class DayStripView extends JPanel {
         key("RIGHT", () -> step(1));
         key("alt LEFT", () -> moveBy(-1));
         key("alt RIGHT", () -> moveBy(1));
-        key("DELETE", () -> chosen.ifPresent(install -> edit(SequenceEdits.remove(install))));
-        key("INSERT", () -> chosen.ifPresent(install -> edit(SequenceEdits.addAfter(install))));
-        key("X", () -> chosen.ifPresent(install -> edit(SequenceEdits.otherPart(install))));
+        key("DELETE", () -> change(SequenceEdits::remove, 0));
+        key("INSERT", () -> change(SequenceEdits::addAfter, 0));
+        key("X", () -> change(SequenceEdits::otherPart, 0));
         for (String plus : List.of("PLUS", "ADD", "shift EQUALS")) {
             key(plus, () -> pulls(1));
         }
@@ -224,12 +226,33 @@ public final class DayStripView extends JPanel {
         choose(Optional.of(labels.get(Math.max(0, Math.min(labels.size() - 1, from + by)))));
     }
 
-    private void moveBy(int by) {
+    /**
+     * Changes the install that is chosen, if one is. Labels count in the order of the day and so may pass to a neighbour: the choice stays
+     * with the install itself, which the change moves by so many places within its session.
+     */
+    public void change(Function<String, Edit> change, int by) {
         chosen.ifPresent(install -> {
-            int from = labels().indexOf(install);
-            edit(SequenceEdits.move(install, by));
-            choose(Optional.of(labels().get(Math.max(0, Math.min(labels().size() - 1, from + by)))));
+            int place = placeWithinSession(labels().indexOf(install), by);
+            if (edit(change.apply(install))) {
+                choose(Optional.of(labels().get(Math.min(labels().size() - 1, place))));
+            }
         });
+    }
+
+    private int placeWithinSession(int place, int by) {
+        int first = 0;
+        for (Session session : document.plan().sequence().sessions()) {
+            int behind = first + session.installs().size();
+            if (place < behind) {
+                return Math.max(first, Math.min(behind - 1, place + by));
+            }
+            first = behind;
+        }
+        return place;
+    }
+
+    private void moveBy(int by) {
+        change(install -> SequenceEdits.move(install, by), by);
     }
 
     private void pulls(int by) {
@@ -238,12 +261,14 @@ public final class DayStripView extends JPanel {
                 .ifPresent(install -> edit(SequenceEdits.pulls(install.label(), install.countedPulls() + by, install.warmUpPulls())));
     }
 
-    private void edit(Edit edit) {
+    private boolean edit(Edit edit) {
         try {
             document.edit(edit);
             refusals.accept("");
+            return true;
         } catch (IllegalArgumentException | IllegalStateException impossible) {
             refusals.accept(impossible.getMessage());
+            return false;
         }
     }
 }

@@ -25,6 +25,15 @@ class PaletteTest {
         }
     }
 
+    /** Of the window: the message beside the path, a step of the path and the usual button in solid ink, and what is said or asked in place. */
+    @ParameterizedTest
+    @MethodSource("palettes")
+    void textOfTheWindowIsLegibleOnItsGround(Palette palette) {
+        assertThat(palette.contrast(Role.B, Role.PAPER)).as("message on paper").isGreaterThanOrEqualTo(4.5);
+        assertThat(palette.contrast(Role.CARD, Role.INK)).as("chosen step and usual button").isGreaterThanOrEqualTo(4.5);
+        assertThat(palette.contrast(Role.INK, Role.B_FILL)).as("banner").isGreaterThanOrEqualTo(4.5);
+    }
+
     @ParameterizedTest
     @MethodSource("palettes")
     void labelsAreLegibleOnTheirOwnGround(Palette palette) {

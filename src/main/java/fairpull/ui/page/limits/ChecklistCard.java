@@ -27,6 +27,7 @@ final class ChecklistCard extends Card {
         points.setLineWrap(true);
         points.setWrapStyleWord(true);
         points.getAccessibleContext().setAccessibleName(Words.of("checklist.head"));
+        points.setToolTipText(Words.tip(Words.of("checklist.tip")));
         points.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {

@@ -80,6 +80,7 @@ final class DaysCard extends Card {
         cancel.setName("days.cancel");
         cancel.addActionListener(event -> stop());
         progress.setName("days.progress");
+        progress.getAccessibleContext().setAccessibleName(Words.of("days.progress"));
         add(progress, "split 2, growx");
         add(cancel, "growx 0");
         chart.onClick(this::take);

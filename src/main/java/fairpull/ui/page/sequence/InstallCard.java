@@ -43,20 +43,20 @@ final class InstallCard extends Card {
                 install -> desk.edit(SequenceEdits.unstrapped(install.label(), unstrapped.isSelected()))));
         add(unstrapped, "spanx");
         acts.setOpaque(false);
-        act("install.earlier", label -> SequenceEdits.move(label, -1));
-        act("install.later", label -> SequenceEdits.move(label, 1));
-        act("install.add", SequenceEdits::addAfter);
-        act("install.other", SequenceEdits::otherPart);
-        act("install.remove", SequenceEdits::remove);
+        act("install.earlier", label -> SequenceEdits.move(label, -1), -1);
+        act("install.later", label -> SequenceEdits.move(label, 1), 1);
+        act("install.add", SequenceEdits::addAfter, 0);
+        act("install.other", SequenceEdits::otherPart, 0);
+        act("install.remove", SequenceEdits::remove, 0);
         add(acts, "spanx, growx");
         desk.strip().onChosen(label -> refresh());
     }
 
-    private void act(String key, Function<String, Edit> edit) {
+    private void act(String key, Function<String, Edit> edit, int by) {
         JButton button = new JButton(Words.of(key));
         button.setName(key);
         button.setToolTipText(Words.tip(Words.of(key + ".tip")));
-        button.addActionListener(event -> desk.strip().chosen().ifPresent(label -> desk.edit(edit.apply(label))));
+        button.addActionListener(event -> desk.strip().change(edit, by));
         acts.add(button, "wmin 0");
     }
 

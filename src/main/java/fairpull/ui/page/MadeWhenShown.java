@@ -1,0 +1,41 @@
+package fairpull.ui.page;
+
+import java.util.function.Function;
+import javax.swing.JComponent;
+
+/** A page that is made when it first comes into view: the window then shows without waiting for pages nobody looks at yet. */
+public final class MadeWhenShown implements Page {
+    private final String key;
+    private final Desk desk;
+    private final Function<Desk, Page> making;
+    private Page made;
+
+    /** A page of a key, made on a desk when it is wanted. */
+    public MadeWhenShown(String key, Desk desk, Function<Desk, Page> making) {
+        this.key = key;
+        this.desk = desk;
+        this.making = making;
+    }
+
+    private Page made() {
+        if (made == null) {
+            made = making.apply(desk);
+        }
+        return made;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public JComponent view() {
+        return made().view();
+    }
+
+    @Override
+    public void show() {
+        made().show();
+    }
+}

@@ -1,0 +1,75 @@
+package fairpull.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairpull.ui.frame.TestPane;
+import fairpull.ui.page.limits.CoolDowns;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The window answers at once whatever goes on: typing, a search, an import, all pages. */
+@Tag("window")
+class EventThreadTest {
+    private static final double LONGEST_MS = 50;
+    /** The first round loads classes and typefaces and runs interpreted; it is held to what is still felt as one movement. */
+    private static final double LONGEST_FIRST_MS = 1000;
+    private static final int ROUNDS = 3;
+
+    @TempDir
+    private Path home;
+
+    @Test
+    void noEventHoldsTheWindowLongerThanFiftyMilliseconds() throws IOException {
+        try (OnScreen screen = OnScreen.started(home)) {
+            EventWatch watch = EventWatch.begun();
+            use(screen, "first");
+            List<EventWatch.Held> first = watch.taken();
+            for (int round = 1; round < ROUNDS; round++) {
+                use(screen, "again " + round);
+                say("round " + round, watch.taken());
+            }
+            use(screen, "in the end");
+            List<EventWatch.Held> last = watch.taken();
+            watch.end();
+            say("first", first);
+            say("last", last);
+            assertThat(last).hasSizeGreaterThan(300);
+            assertThat(first.get(0).heldMs()).as(first.get(0).toString()).isLessThan(LONGEST_FIRST_MS);
+            assertThat(last.get(0).heldMs()).as(last.get(0).toString()).isLessThan(LONGEST_MS);
+        }
+    }
+
+    private static void say(String round, List<EventWatch.Held> events) {
+        System.out.println("Longest events, " + round + " round:");
+        events.stream().limit(4).forEach(held -> System.out.printf("  %6.1f ms held, %6.1f ms wall: %.150s%n", held.heldMs(), held.wallMs(),
+                held.event()));
+    }
+
+    private static void use(OnScreen screen, String title) {
+        screen.click("page.question");
+        screen.type("question.title", title);
+        screen.type("question.expected", "190 hp");
+        screen.type("question.worthwhile", "1.5 %");
+        screen.click("page.rig");
+        screen.click("scatter.guess");
+        screen.click("page.sequence");
+        screen.choose("sequence.template", "ABBA");
+        screen.choose("sequence.template", "ABABA");
+        screen.type("sequence.pulls", "9");
+        screen.type("days.hours", "10 h");
+        screen.type("days.installs", "8");
+        screen.clickSpot("days.chart", 1);
+        screen.choose("sequence.template", "ABABA");
+        screen.drag("B1", "A2");
+        screen.click("page.limits");
+        TestPane pane = screen.pane();
+        Waiting.onWindowThread(() -> CoolDowns.take(pane, Path.of("demo-data/cool-down/intake-air.csv")));
+        screen.settle();
+        screen.type("heat.rise", "6 K");
+        screen.type("gate.coolant", "80 - 95 C");
+    }
+}

@@ -1,0 +1,227 @@
+package fairpull.ui;
+
+import fairpull.app.document.Document;
+import fairpull.app.document.Settings;
+import fairpull.ui.form.ChartView;
+import fairpull.ui.frame.Pages;
+import fairpull.ui.frame.TestPane;
+import fairpull.ui.page.Page;
+import fairpull.ui.strip.DayStripView;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Mode;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.event.MouseEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.Action;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+
+/** A hand on the real components of a window without a display: it types, chooses, presses, clicks and drags as a user does. */
+final class Hand {
+    private static final int WIDTH = 1280;
+    private static final int HEIGHT = 800;
+
+    private final Document document;
+    private final TestPane pane;
+    private Page page;
+
+    private Hand(Document document, TestPane pane) {
+        this.document = document;
+        this.pane = pane;
+        page = pane.pages().get(0);
+    }
+
+    /** {@return a hand on a document in a window whose settings lie in a folder} */
+    static Hand on(Document document, Path home) {
+        Settings settings = Settings.in(home);
+        return got(() -> {
+            Look.install(Mode.LIGHT, 1);
+            TestPane pane = new TestPane(document, settings, Pages::of);
+            OffScreen.laidOut(pane, WIDTH, HEIGHT);
+            return new Hand(document, pane);
+        });
+    }
+
+    private static <R> R got(Supplier<R> work) {
+        List<R> result = new ArrayList<>();
+        Waiting.onWindowThread(() -> result.add(work.get()));
+        return result.get(0);
+    }
+
+    private void done(Runnable work) {
+        Waiting.onWindowThread(work);
+        Waiting.forQuiet();
+    }
+
+    TestPane pane() {
+        return pane;
+    }
+
+    Document document() {
+        return document;
+    }
+
+    /** {@return the page in view} */
+    Page page() {
+        return page;
+    }
+
+    /** Goes to a page by its button on the path. */
+    void go(String key) {
+        page = pane.pages().stream().filter(one -> one.key().equals(key)).findFirst().orElseThrow();
+        AbstractButton step = find(key, AbstractButton.class);
+        done(() -> {
+            require(step.isEnabled(), key);
+            OffScreen.silence(page.view());
+            step.doClick(0);
+            OffScreen.laidOut(pane, WIDTH, HEIGHT);
+        });
+        done(() -> OffScreen.laidOut(pane, WIDTH, HEIGHT));
+    }
+
+    /** {@return all components within one, itself first} */
+    static Stream<Component> within(Component component) {
+        return Stream.concat(Stream.of(component), component instanceof Container container
+                ? Stream.of(container.getComponents()).flatMap(Hand::within) : Stream.empty());
+    }
+
+    /** {@return the component of a name; only pages that are in view are looked at} */
+    <C extends Component> C find(String name, Class<C> type) {
+        return within(pane).filter(component -> name.equals(component.getName()) && type.isInstance(component)).map(type::cast)
+                .findFirst().orElseThrow(() -> new AssertionError("there is no " + type.getSimpleName() + " named " + name));
+    }
+
+    /** Types into an entry in place of what stands there, and ends with Enter. */
+    void type(String name, String text) {
+        JTextField field = find(name, JTextField.class);
+        done(() -> {
+            require(field.isEnabled() && field.isEditable(), name);
+            field.setText(text);
+            field.postActionEvent();
+        });
+    }
+
+    /** Writes into an area of several lines and leaves it. */
+    void write(String name, String text) {
+        JTextArea area = find(name, JTextArea.class);
+        done(() -> {
+            require(area.isEnabled() && area.isEditable(), name);
+            area.setText(text);
+            for (FocusListener listener : area.getFocusListeners()) {
+                listener.focusLost(new FocusEvent(area, FocusEvent.FOCUS_LOST));
+            }
+        });
+    }
+
+    /** Chooses in a box by place. */
+    void choose(String name, int place) {
+        JComboBox<?> box = find(name, JComboBox.class);
+        done(() -> {
+            require(box.isEnabled(), name);
+            box.setSelectedIndex(place);
+        });
+    }
+
+    /** Chooses a value in a box. */
+    void choose(String name, Object value) {
+        JComboBox<?> box = find(name, JComboBox.class);
+        done(() -> {
+            require(box.isEnabled(), name);
+            box.setSelectedItem(value);
+        });
+    }
+
+    /** Presses a button. */
+    void press(String name) {
+        AbstractButton button = find(name, AbstractButton.class);
+        done(() -> {
+            require(button.isEnabled(), name);
+            button.doClick(0);
+        });
+    }
+
+    /** Presses a key while the strip has the focus. */
+    void strip(String key) {
+        DayStripView strip = pane.strip();
+        done(() -> {
+            Object name = strip.getInputMap().get(KeyStroke.getKeyStroke(key));
+            require(name != null, "the key " + key + " of the strip");
+            Action action = strip.getActionMap().get(name);
+            action.actionPerformed(new ActionEvent(strip, ActionEvent.ACTION_PERFORMED, key));
+        });
+    }
+
+    /** Drags an install of the strip onto the place of another one, or clicks it where both are one. */
+    void drag(String install, String onto) {
+        DayStripView strip = pane.strip();
+        done(() -> {
+            var from = strip.boundsOf(install).orElseThrow();
+            var to = strip.boundsOf(onto).orElseThrow();
+            int y = (int) (from.y() + from.bottom()) / 2 + 6;
+            int start = (int) from.middle() + 6;
+            int beyond = (int) to.middle() + 6 + (onto.equals(install) ? 0 : to.middle() > from.middle() ? 4 : -4);
+            send(strip, MouseEvent.MOUSE_PRESSED, start, y);
+            send(strip, MouseEvent.MOUSE_DRAGGED, beyond, y);
+            send(strip, MouseEvent.MOUSE_RELEASED, beyond, y);
+        });
+    }
+
+    /** Clicks a spot of a chart, counted from 0. */
+    void click(String chart, int spot) {
+        ChartView view = find(chart, ChartView.class);
+        done(() -> {
+            var at = view.spots().get(spot);
+            send(view, MouseEvent.MOUSE_CLICKED, (int) Math.round(at.x()), (int) Math.round(at.y()));
+        });
+    }
+
+    /** The form with absolute coordinates does not ask a component that is nowhere on a screen where it is. */
+    private static void send(JComponent component, int id, int x, int y) {
+        component.dispatchEvent(new MouseEvent(component, id, System.currentTimeMillis(), MouseEvent.BUTTON1_DOWN_MASK, x, y, x, y, 1,
+                false, MouseEvent.BUTTON1));
+    }
+
+    /** {@return what stands in an entry} */
+    String text(String name) {
+        return got(() -> find(name, JTextField.class).getText());
+    }
+
+    /** {@return what is said beneath an entry; empty where nothing is wrong} */
+    String complaint(String name) {
+        JLabel label = find(name + ".complaint", JLabel.class);
+        return got(() -> label.isVisible() ? label.getText() : "");
+    }
+
+    /** Takes everything back. */
+    void undoAll() {
+        while (document.undoLabel().isPresent()) {
+            done(document::undo);
+        }
+    }
+
+    /** Does everything again that was taken back. */
+    void redoAll() {
+        while (document.redoLabel().isPresent()) {
+            done(document::redo);
+        }
+    }
+
+    private static void require(boolean holds, String name) {
+        if (!holds) {
+            throw new AssertionError("cannot be used now: " + name);
+        }
+    }
+}
