@@ -6,13 +6,13 @@ import java.util.Map;
 /** The colours of the roles. The one place that holds them; window, report and print derive from it. */
 public final class Palette {
     /** Dark ink on warm paper. */
-    public static final Palette LIGHT = new Palette("#f7f5f0", "#ffffff", "#20262b", "#626b73", "#d9d5cc", "#2b5c8a", "#a34b08",
+    public static final Palette LIGHT = new Palette("#f7f5f0", "#ffffff", "#20262b", "#626b73", "#d9d5cc", "#173b5e", "#a84e09",
             "#fbeee3", "#0c6e60", "#dff0ec", "#b4c9dd", "#ecc9a8", "#f6dcc6");
     /** Light ink on a dark ground. */
-    public static final Palette DARK = new Palette("#171a1d", "#1f2327", "#e8e6e1", "#9aa3ab", "#343a40", "#7fb2e5", "#f0a35e",
+    public static final Palette DARK = new Palette("#171a1d", "#1f2327", "#e8e6e1", "#9aa3ab", "#343a40", "#a9d1f5", "#de8a3f",
             "#3a2d22", "#5cc4b2", "#1d3935", "#3c5a75", "#74512f", "#4a3726");
     /** Black on white. */
-    public static final Palette PRINT = new Palette("#ffffff", "#ffffff", "#000000", "#4a4a4a", "#b8b8b8", "#1f4a73", "#8a3e05",
+    public static final Palette PRINT = new Palette("#ffffff", "#ffffff", "#000000", "#4a4a4a", "#b8b8b8", "#0f3050", "#9a4606",
             "#f6ece3", "#0a5c50", "#e6f1ee", "#b4c9dd", "#e3c3a5", "#f3dcc8");
 
     private final Map<Role, String> colours = new EnumMap<>(Role.class);

@@ -34,6 +34,13 @@ class PaletteTest {
         assertThat(palette.contrast(Role.INK, Role.B_FILL)).as("banner").isGreaterThanOrEqualTo(4.5);
     }
 
+    /** Without colour, on a copier, the two parts are a dark and a lighter grey; hatching and letter say it besides. No source for 1.5. */
+    @ParameterizedTest
+    @MethodSource("palettes")
+    void partsAreToldApartInGrey(Palette palette) {
+        assertThat(palette.contrast(Role.A, Role.B)).isGreaterThanOrEqualTo(1.5);
+    }
+
     @ParameterizedTest
     @MethodSource("palettes")
     void labelsAreLegibleOnTheirOwnGround(Palette palette) {

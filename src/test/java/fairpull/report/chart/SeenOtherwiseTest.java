@@ -44,8 +44,8 @@ class SeenOtherwiseTest {
     }
 
     /**
-     * The colours of A and B are about as light as each other, so a copy in grey keeps no colour apart: the form has to. On the day strip
-     * A is open ground, B is filled and hatched.
+     * A copy in grey keeps the two colours apart only by how light they are (PaletteTest), so the form says it besides: on the day strip A
+     * is open ground, B is filled and hatched.
      */
     @ParameterizedTest
     @MethodSource("palettes")
