@@ -101,7 +101,8 @@ final class CorrectVerb extends Verb {
         @Option(names = "--window", description = "Say in what air pulls may start, and whether one may now.")
         private boolean asked;
 
-        @Option(names = "--worthwhile", paramLabel = "X", description = "Worthwhile gain in percent of the level, such as 1.5%%.")
+        @Option(names = "--worthwhile", paramLabel = "X", description = "Worthwhile gain in percent of the level, such as 1.5%%, "
+                + "or, where --power is given, in its unit, such as 3hp.")
         private String worthwhile;
 
         @Option(names = "--share", paramLabel = "X", description = "Share of it that the correction may get wrong; guess 25%%.")
@@ -115,7 +116,9 @@ final class CorrectVerb extends Verb {
                 + "standard’s own range, such as 0.9-1.1; sources disagree on it.")
         private String factors;
 
-        @Option(names = "--first", paramLabel = "AIR", description = "The air at the first install, such as \"24C 1003hPa 45%%\".")
+        @Option(names = "--first", paramLabel = "AIR", description = "The air at the first install, such as "
+                + "\"24C 1003hPa 45%%\", its pressure read as --pressure is, with --sea-level and --elevation where they are given; with "
+                + "--dew-point or --wet-bulb a second temperature stands for humidity.")
         private String first;
     }
 

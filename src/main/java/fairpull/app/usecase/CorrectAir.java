@@ -6,6 +6,7 @@ import fairpull.domain.air.AmbientWindow;
 import fairpull.domain.air.Corrected;
 import fairpull.domain.air.Simulation;
 import fairpull.domain.air.Standard;
+import fairpull.domain.air.WindowQuestion;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Quantity;
@@ -30,7 +31,7 @@ public final class CorrectAir {
      *
      * @param standard to which standard, and from which
      * @param air the air now
-     * @param first the air at the first install, as {@code "24C 1003hPa 45%"}
+     * @param first the air at the first install, as {@link TypedAir#first} reads it
      * @param power a value to be corrected, with its unit
      * @param sensors uncertainties of the readings
      * @param simulation a Monte Carlo check of the uncertainty
@@ -45,12 +46,12 @@ public final class CorrectAir {
         refuseMissing(request);
         Standard standard = request.standard().to();
         AirReading reading = request.air().reading();
-        Optional<AirReading> first = request.first().map(CorrectAir::first);
+        Optional<AirReading> first = request.first().map(request.air()::first);
         AirSensors sensors = request.sensors().sensors();
         Corrected corrected = Correcting.answer(new Correcting.Question(standard, request.standard().undone(), reading, first, sensors,
                 request.standard().induction(), request.simulation()));
-        Optional<AmbientWindow> window = request.window().map(typed -> window(typed, standard, reading, first, sensors));
         Optional<Amount> value = request.power().map(CorrectAir::value);
+        Optional<AmbientWindow> window = request.window().map(typed -> window(typed.question(reading, first, value), standard, sensors));
         List<String> warnings = corrected.notices().stream().map(AirNoticeWords::sentence).toList();
         StringBuilder text = new StringBuilder(AirWords.paragraphs(corrected, value, request.sensors().guessed()));
         warnings.forEach(warning -> text.append("Warning: ").append(warning).append('\n'));
@@ -73,36 +74,16 @@ public final class CorrectAir {
         }
     }
 
-    private static AmbientWindow window(TypedWindow typed, Standard standard, AirReading now, Optional<AirReading> first,
-                                        AirSensors sensors) {
+    private static AmbientWindow window(WindowQuestion question, Standard standard, AirSensors sensors) {
         if (standard.correction() == Correction.NONE) {
             throw new UsageException("--window", "needs a standard to correct to, such as --standard sae-j1349");
         }
-        return WindowSearch.window(standard, typed.question(now, first), sensors);
+        return WindowSearch.window(standard, question, sensors);
     }
 
     private static Amount value(String text) {
         return Amount.parse(text).filter(amount -> amount.unit().quantity() == Quantity.POWER
                 || amount.unit().quantity() == Quantity.TORQUE).orElseThrow(() -> new UsageException("--power",
                 "expected a power or torque with its unit, such as 300hp; found “" + text + "”"));
-    }
-
-    /** {@return three readings in any order, told apart by their units} */
-    private static AirReading first(String text) {
-        String temperature = null;
-        String pressure = null;
-        String humidity = null;
-        for (String word : text.strip().split("[\\s,;]+")) {
-            Quantity quantity = Amount.parse(word).map(amount -> amount.unit().quantity()).orElse(Quantity.OTHER);
-            temperature = quantity == Quantity.TEMPERATURE ? word : temperature;
-            pressure = quantity == Quantity.PRESSURE ? word : pressure;
-            humidity = quantity == Quantity.FRACTION ? word : humidity;
-        }
-        if (temperature == null || pressure == null || humidity == null) {
-            throw new UsageException("--first", "expected temperature, station pressure and humidity, such as \"24C 1003hPa 45%\"; found “"
-                    + text + "”");
-        }
-        return new TypedAir(temperature, pressure, Optional.of(humidity), Optional.empty(), Optional.empty(), false, Optional.empty())
-                .reading();
     }
 }

@@ -98,7 +98,7 @@ public final class CorrectTable {
         if (power) {
             cells.add(table.amount(row, Column.POWER).map(amount -> number(amount.value() * factor, 3)).orElse(""));
         }
-        List<AirNotice> notices = AirReview.notices(standard, reading, request.standard().induction());
+        List<AirNotice> notices = AirReview.notices(standard, reading, Optional.empty(), request.standard().induction());
         notices.forEach(notice -> seen.merge(notice.code(), 1, Integer::sum));
         cells.add(notices.stream().map(notice -> id(notice.code())).collect(Collectors.joining(" ")));
         return cells;

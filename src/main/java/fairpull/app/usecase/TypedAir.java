@@ -60,6 +60,36 @@ public record TypedAir(String temperature, String pressure, Optional<String> hum
                 new Barometer(seaLevel ? Barometer.Kind.SEA_LEVEL : Barometer.Kind.STATION, pascal, height), moisture(check, kelvin)));
     }
 
+    /**
+     * {@return three readings in any order, told apart by their units, such as {@code "24C 1003hPa 45%"}}; the barometer is the one of this
+     * air, so a pressure reduced to sea level is one there too, and a second temperature is the dew point or wet bulb that this air has.
+     */
+    AirReading first(String text) {
+        List<String> temperatures = new ArrayList<>();
+        List<String> pressures = new ArrayList<>();
+        List<String> percents = new ArrayList<>();
+        for (String word : text.strip().split("[\\s,;]+")) {
+            switch (Amount.parse(word).map(amount -> amount.unit().quantity()).orElse(Quantity.OTHER)) {
+                case TEMPERATURE -> temperatures.add(word);
+                case PRESSURE -> pressures.add(word);
+                case FRACTION -> percents.add(word);
+                default -> throw notFirst(text);
+            }
+        }
+        boolean moistByThermometer = temperatures.size() == 2 && percents.isEmpty() && (dewPoint.isPresent() || wetBulb.isPresent());
+        if (pressures.size() != 1 || !(moistByThermometer || temperatures.size() == 1 && percents.size() == 1)) {
+            throw notFirst(text);
+        }
+        Optional<String> second = temperatures.stream().skip(1).findFirst();
+        return new TypedAir(temperatures.get(0), pressures.get(0), percents.stream().findFirst(),
+                second.filter(any -> dewPoint.isPresent()), second.filter(any -> dewPoint.isEmpty()), seaLevel, elevation).reading();
+    }
+
+    private static UsageException notFirst(String text) {
+        return new UsageException("--first", "expected temperature, pressure and humidity, such as \"24C 1003hPa 45%\" (a second "
+                + "temperature where --dew-point or --wet-bulb is given); found “" + text + "”");
+    }
+
     private Humidity moisture(ReadingCheck check, double kelvin) {
         if (humidity.isPresent()) {
             return new Humidity.Relative(check.humidity(ReadingCheck.percent("--humidity", humidity.get(), "35%")));

@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param code what is noticed
  * @param figures in the order its code documents
+ * @param ofFirst whether it is about the air of the first install
  */
-public record AirNotice(Code code, List<Double> figures) {
+public record AirNotice(Code code, List<Double> figures, boolean ofFirst) {
     /** What can be noticed. */
     public enum Code {
         /** A station pressure that looks like a sea-level one. Figures: elevation (m), error of the factor if so (share). */
@@ -17,6 +18,8 @@ public record AirNotice(Code code, List<Double> figures) {
         STATION_FOR_SEA_LEVEL,
         /** No humidity: taken as dry. Figures: humidity assumed for the size (share), error of the dry factor then (share). */
         HUMIDITY_LEFT_OUT,
+        /** Air so dry that a share was likely typed for percent. Figures: the reading (share). */
+        HUMIDITY_TOO_LOW,
         /** A temperature in °C that could be one in °F. Figures: the number. */
         TEMPERATURE_LIKE_FAHRENHEIT,
         /** Outside the standard's range of temperature. Figures: low, high, found (K). */
@@ -37,6 +40,11 @@ public record AirNotice(Code code, List<Double> figures) {
 
     /** {@return a notice with its figures} */
     public static AirNotice of(Code code, Double... figures) {
-        return new AirNotice(code, List.of(figures));
+        return new AirNotice(code, List.of(figures), false);
+    }
+
+    /** {@return the same notice, about the air of the first install} */
+    public AirNotice atFirst() {
+        return new AirNotice(code, figures, true);
     }
 }

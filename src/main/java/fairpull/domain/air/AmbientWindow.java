@@ -6,21 +6,18 @@ import java.util.Optional;
 /**
  * The air in which pulls may run, and whether the present one is of it. Errors are relative to the level.
  *
- * @param allowedError what the correction may get wrong
+ * @param question what was asked
  * @param limits within what the correction may be used
  * @param sensorError what sensors make of a comparison within the session, twice the standard uncertainty
  * @param modelError what the correction itself may get wrong by its change since the first install; 0 before there is one
  * @param obstacles why a pull must not start; none: go
- * @param temperatureK range of temperature with pressure and relative humidity as they are
- * @param pressurePa range of station pressure with the others as they are
- * @param humidity range of relative humidity with the others as they are
+ * @param ranges in what air a pull may start, each reading with the others as they are now
  * @param rows range of station pressure by temperature and humidity
- * @param change how far the air may move between the first and the last install
+ * @param change how far the air may move from that of the first install; empty: sensors leave nothing
  * @param changeSoFar relative change of the factor since the first install, where that is known
  */
-public record AmbientWindow(double allowedError, StandardLimits limits, double sensorError, double modelError, List<Obstacle> obstacles,
-        Optional<Range> temperatureK, Optional<Range> pressurePa, Optional<Range> humidity, List<Row> rows, Optional<Change> change,
-        Optional<Double> changeSoFar) {
+public record AmbientWindow(WindowQuestion question, StandardLimits limits, double sensorError, double modelError,
+        List<Obstacle> obstacles, Ranges ranges, List<Row> rows, Optional<Change> change, Optional<Double> changeSoFar) {
     /** Why a pull must not start. */
     public enum Obstacle {
         /** Sensors alone use up what is allowed: better sensors, or a larger share. */
@@ -40,6 +37,16 @@ public record AmbientWindow(double allowedError, StandardLimits limits, double s
     }
 
     /**
+     * Ranges of three readings, each with the other two unmoved; empty: at none.
+     *
+     * @param temperatureK air temperature, the reading of humidity unmoved
+     * @param pressurePa station pressure
+     * @param humidity in the unit and kind in which it was read: a share, a dew point or a wet bulb in K; empty too where none was read
+     */
+    public record Ranges(Optional<Range> temperatureK, Optional<Range> pressurePa, Optional<Range> humidity) {
+    }
+
+    /**
      * One line of the table.
      *
      * @param temperatureK air temperature
@@ -50,19 +57,22 @@ public record AmbientWindow(double allowedError, StandardLimits limits, double s
     }
 
     /**
-     * How far the air may move, each figure with the others unmoved.
+     * How far the air may move from that of the first install.
      *
      * @param factor relative change of the factor
-     * @param temperatureK change of temperature, relative humidity unmoved
-     * @param pressurePa change of pressure
-     * @param humidity change of relative humidity; infinite where the standard ignores it
+     * @param ranges of the air at later installs, around the air of the first one; around the present air where there is no first yet
      */
-    public record Change(double factor, double temperatureK, double pressurePa, double humidity) {
+    public record Change(double factor, Ranges ranges) {
     }
 
     public AmbientWindow {
         obstacles = List.copyOf(obstacles);
         rows = List.copyOf(rows);
+    }
+
+    /** {@return what the correction may get wrong} */
+    public double allowedError() {
+        return question.allowedError();
     }
 
     /** {@return whether a pull may start now} */

@@ -33,4 +33,9 @@ public record Barometer(Kind kind, double pressurePa, OptionalDouble elevationM)
     public static Barometer station(double pressurePa) {
         return new Barometer(Kind.STATION, pressurePa, OptionalDouble.empty());
     }
+
+    /** {@return another reading of the same barometer} */
+    public Barometer reading(double otherPa) {
+        return new Barometer(kind, otherPa, elevationM);
+    }
 }

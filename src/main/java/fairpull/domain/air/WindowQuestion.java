@@ -41,4 +41,14 @@ public record WindowQuestion(double worthwhileGain, double share, double modelEr
     public double allowedError() {
         return worthwhileGain * share;
     }
+
+    /** {@return the air from which a change counts: that of the first install, or the present one where there has been none} */
+    public AirReading start() {
+        return first.orElse(now);
+    }
+
+    /** {@return the same question after a first install in this air} */
+    public WindowQuestion withFirst(AirReading air) {
+        return new WindowQuestion(worthwhileGain, share, modelError, now, Optional.of(air), factors);
+    }
 }

@@ -18,6 +18,8 @@ import java.util.Optional;
 public final class AirReview {
     /** Humidity for which the error of forgetting it is stated. */
     private static final double ASSUMED_HUMIDITY = 0.5;
+    /** Air drier than this does not occur in a shop; common practice, no source. */
+    private static final double DRIEST = 0.02;
     /** Below this height weather alone moves the barometer as much as height does. */
     private static final double LEAST_ELEVATION = 100;
     /** Sea-level pressures that weather brings; common practice, no source. */
@@ -43,17 +45,27 @@ public final class AirReview {
      *
      * @param standard the correction
      * @param reading what was read
+     * @param first the air of the first install, of which only the readings are reviewed
      * @param induction how the engine gets its air, where that is known
      * @return what a reader must know, readings first
      */
-    public static List<AirNotice> notices(Standard standard, AirReading reading, Optional<Induction> induction) {
+    public static List<AirNotice> notices(Standard standard, AirReading reading, Optional<AirReading> first,
+                                          Optional<Induction> induction) {
         AirReview review = new AirReview(standard, reading);
         review.barometer();
         review.humidity();
+        first.ifPresent(air -> review.notices.addAll(ofFirst(standard, air)));
         review.temperature();
         review.limits();
         review.engine(induction);
         return List.copyOf(review.notices);
+    }
+
+    private static List<AirNotice> ofFirst(Standard standard, AirReading first) {
+        AirReview review = new AirReview(standard, first);
+        review.barometer();
+        review.humidity();
+        return review.notices.stream().map(AirNotice::atFirst).toList();
     }
 
     private void barometer() {
@@ -79,6 +91,9 @@ public final class AirReview {
             double moist = Factor.of(standard, air.temperatureK(), air.pressurePa(),
                     ASSUMED_HUMIDITY * Vapour.saturationPressure(air.temperatureK()));
             notices.add(AirNotice.of(Code.HUMIDITY_LEFT_OUT, ASSUMED_HUMIDITY, factor / moist - 1));
+        }
+        if (reading.humidity() instanceof Humidity.Relative relative && relative.share() < DRIEST) {
+            notices.add(AirNotice.of(Code.HUMIDITY_TOO_LOW, relative.share()));
         }
     }
 

@@ -40,7 +40,8 @@ public final class Correcting {
         AirState air = Air.at(question.reading());
         return new Corrected(question.standard(), Factor.of(question.standard(), air),
                 question.from().map(standard -> new Corrected.Undone(standard, Factor.of(standard, air))), Air.figures(air),
-                uncertainty(question), AirReview.notices(question.standard(), question.reading(), question.induction()));
+                uncertainty(question), AirReview.notices(question.standard(), question.reading(), question.first(),
+                question.induction()));
     }
 
     private static FactorUncertainty uncertainty(Question question) {

@@ -13,13 +13,14 @@ import java.util.SplittableRandom;
  *
  * <p>First order, u² = Σ sᵢ²·uᵢ² with sᵢ = ∂ln f/∂xᵢ. For the ratio of two factors whose sensors err alike with correlation ρ:
  * u² = Σ (sᵢ² + s'ᵢ² − 2·ρ·sᵢ·s'ᵢ)·uᵢ², which is (s − s')²·u² where errors are all offset (ρ = 1) and the sum of both where the
- * sensors were set up afresh (ρ = 0).
+ * sensors were set up afresh (ρ = 0). Two humidities read with different instruments, a dew point and a relative humidity say, have ρ = 0.
  *
  * @see "JCGM 100:2008 (GUM), equations 10 and 16; JCGM 101:2008 for the propagation by Monte Carlo"
  */
 public final class FactorError {
     private static final double[] STEPS = {0.01, 1, 1e-4};
     private static final int INPUTS = 3;
+    private static final int HUMIDITY = 2;
 
     private final Standard standard;
     private final AirReading reading;
@@ -107,21 +108,6 @@ public final class FactorError {
         return Math.sqrt(temperature() * temperature() + pressure() * pressure() + humidity() * humidity());
     }
 
-    /** {@return relative change of the factor a kelvin} */
-    double perKelvin() {
-        return sensitivities[0];
-    }
-
-    /** {@return relative change of the factor a pascal} */
-    double perPascal() {
-        return sensitivities[1];
-    }
-
-    /** {@return relative change of the factor with humidity, in the unit in which that was read} */
-    double perHumidity() {
-        return sensitivities[2];
-    }
-
     /**
      * The ratio of this factor to another one.
      *
@@ -134,9 +120,14 @@ public final class FactorError {
         for (int input = 0; input < INPUTS; input++) {
             double mine = sensitivities[input] * uncertainties[input];
             double theirs = other.sensitivities[input] * other.uncertainties[input];
-            variance += mine * mine + theirs * theirs - 2 * correlation * mine * theirs;
+            variance += mine * mine + theirs * theirs - 2 * shared(input, other, correlation) * mine * theirs;
         }
         return Math.sqrt(Math.max(0, variance));
+    }
+
+    private double shared(int input, FactorError other, double correlation) {
+        boolean sameSensor = input != HUMIDITY || reading.humidity().getClass() == other.reading.humidity().getClass();
+        return sameSensor ? correlation : 0;
     }
 
     /** {@return {@link #single} by simulation with normal errors: standard deviation of ln f} */
@@ -144,7 +135,7 @@ public final class FactorError {
         SplittableRandom random = new SplittableRandom(seed);
         double[] values = new double[draws];
         for (int draw = 0; draw < draws; draw++) {
-            values[draw] = logFactor(errors(random, new double[INPUTS], 0));
+            values[draw] = logFactor(errors(random, new double[INPUTS], this, 0));
         }
         return standardDeviation(values);
     }
@@ -155,16 +146,17 @@ public final class FactorError {
         double[] values = new double[draws];
         for (int draw = 0; draw < draws; draw++) {
             double[] shared = {normal(random), normal(random), normal(random)};
-            values[draw] = logFactor(errors(random, shared, correlation)) - other.logFactor(other.errors(random, shared, correlation));
+            values[draw] = logFactor(errors(random, shared, other, correlation))
+                    - other.logFactor(other.errors(random, shared, this, correlation));
         }
         return standardDeviation(values);
     }
 
-    private double[] errors(SplittableRandom random, double[] shared, double correlation) {
+    private double[] errors(SplittableRandom random, double[] shared, FactorError other, double correlation) {
         double[] errors = new double[INPUTS];
         for (int input = 0; input < INPUTS; input++) {
-            errors[input] = uncertainties[input]
-                    * (Math.sqrt(correlation) * shared[input] + Math.sqrt(1 - correlation) * normal(random));
+            double alike = shared(input, other, correlation);
+            errors[input] = uncertainties[input] * (Math.sqrt(alike) * shared[input] + Math.sqrt(1 - alike) * normal(random));
         }
         return errors;
     }

@@ -3,8 +3,10 @@ package fairpull.io.json;
 import fairpull.domain.air.AirFigures;
 import fairpull.domain.air.AmbientWindow;
 import fairpull.domain.air.AmbientWindow.Range;
+import fairpull.domain.air.AmbientWindow.Ranges;
 import fairpull.domain.air.Corrected;
 import fairpull.domain.air.FactorUncertainty;
+import fairpull.domain.air.Humidity;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -72,21 +74,30 @@ public final class AirJson {
         Tree tree = Tree.empty()
                 .flag("go", window.go())
                 .texts("obstacles", window.obstacles().stream().map(one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList())
+                .number("worthwhileGain", window.question().worthwhileGain())
+                .number("share", window.question().share())
+                .number("modelErrorShare", window.question().modelError())
                 .number("allowedError", window.allowedError())
                 .number("sensorError", window.sensorError())
                 .number("modelError", window.modelError());
-        range(tree, "temperatureC", window.temperatureK(), Units.CELSIUS);
-        range(tree, "pressureHPa", window.pressurePa(), Units.HECTOPASCAL);
-        range(tree, "relativeHumidity", window.humidity(), Units.ONE);
-        window.change().ifPresentOrElse(change -> tree.tree("largestChange", Tree.empty().number("factor", change.factor())
-                .number("temperatureK", change.temperatureK()).number("pressureHPa", change.pressurePa() / 100)
-                .number("relativeHumidity", change.humidity())), () -> tree.nothing("largestChange"));
+        ranges(tree, window.ranges(), window.question().now().humidity());
+        window.change().ifPresentOrElse(change -> tree.tree("largestChange", ranges(Tree.empty().number("factor", change.factor()),
+                change.ranges(), window.question().start().humidity())), () -> tree.nothing("largestChange"));
         return tree.number("changeSoFar", window.changeSoFar().orElse(Double.NaN))
                 .trees("pressureByAir", window.rows(), (element, row) -> {
                     element.number("temperatureC", Math.round(Units.CELSIUS.fromSi(row.temperatureK())))
                             .number("relativeHumidity", row.humidity());
                     range(element, "pressureHPa", row.pressurePa(), Units.HECTOPASCAL);
                 });
+    }
+
+    private static Tree ranges(Tree tree, Ranges ranges, Humidity read) {
+        range(tree, "temperatureC", ranges.temperatureK(), Units.CELSIUS);
+        range(tree, "pressureHPa", ranges.pressurePa(), Units.HECTOPASCAL);
+        boolean relative = read instanceof Humidity.Relative || read instanceof Humidity.NotRead;
+        range(tree, relative ? "relativeHumidity" : read instanceof Humidity.DewPoint ? "dewPointC" : "wetBulbC", ranges.humidity(),
+                relative ? Units.ONE : Units.CELSIUS);
+        return tree;
     }
 
     private static void range(Tree tree, String key, Optional<Range> range, Unit unit) {

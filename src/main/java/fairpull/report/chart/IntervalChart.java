@@ -59,7 +59,7 @@ public final class IntervalChart {
         shapes.addAll(edges());
         shapes.add(words(new Point(2, HEIGHT - 6), "← less with B", Role.SOFT, Shape.Anchor.START));
         shapes.add(words(new Point(Drawing.WIDTH - 2, HEIGHT - 6), "more with B →", Role.SOFT, Shape.Anchor.END));
-        String level = Numbers.percent(interval.level());
+        String level = Numbers.level(interval.level());
         return new Drawing(Drawing.WIDTH, HEIGHT, "Change B − A with its " + level + " interval",
                 "Change " + numbers.signed(estimate.change()) + ", interval " + numbers.signedBare(interval.low()) + " … "
                         + numbers.signed(interval.high()) + "."

@@ -10,6 +10,10 @@ public final class AirNoticeWords {
 
     /** {@return the sentence of a notice} */
     public static String sentence(AirNotice notice) {
+        return (notice.ofFirst() ? "First install: " : "") + words(notice);
+    }
+
+    private static String words(AirNotice notice) {
         return switch (notice.code()) {
             case SEA_LEVEL_FOR_STATION -> "At " + AirWords.height(figure(notice, 0)) + " this pressure looks like one reduced to sea "
                     + "level; if it is, the factor is " + AirWords.percent(Math.abs(figure(notice, 1))) + " too "
@@ -19,6 +23,8 @@ public final class AirNoticeWords {
             case HUMIDITY_LEFT_OUT -> "Humidity was left out and the air taken as dry; at " + Numbers.percent(figure(notice, 0))
                     + " the factor is " + AirWords.percent(Math.abs(figure(notice, 1))) + " too "
                     + (figure(notice, 1) < 0 ? "low" : "high") + ", so give it, a dew point or a wet bulb.";
+            case HUMIDITY_TOO_LOW -> "Air of " + Numbers.percent(figure(notice, 0)) + " relative humidity does not occur in a shop (common "
+                    + "practice, no source); " + meant(figure(notice, 0)) + ".";
             case TEMPERATURE_LIKE_FAHRENHEIT -> "Air of " + AirWords.fixed(figure(notice, 0), 1, "°C") + " is rare; if "
                     + AirWords.fixed(figure(notice, 0), 1, "°F") + " was read, that is "
                     + AirWords.celsius(Units.FAHRENHEIT.toSi(figure(notice, 0))) + ".";
@@ -36,6 +42,11 @@ public final class AirNoticeWords {
             case WITHDRAWN -> "This standard is withdrawn and reads high: in the same air SAE J1349 has a factor of "
                     + AirWords.fixed(figure(notice, 0), 4, "") + ".";
         };
+    }
+
+    /** A share of 0.5 typed as percent. */
+    private static String meant(double share) {
+        return share > 0 && share <= 0.01 ? Numbers.percent(100 * share) + " is likely meant, so type that" : "read the instrument again";
     }
 
     private static double figure(AirNotice notice, int place) {

@@ -131,7 +131,7 @@ public final class CheckWords {
 
     /** {@return the level of an interval with the word, such as “95 % interval”} */
     static String level(Interval interval) {
-        return Numbers.percent(interval.level()) + " interval";
+        return Numbers.level(interval.level()) + " interval";
     }
 
     /** {@return both ends of an interval, an open one in words} */

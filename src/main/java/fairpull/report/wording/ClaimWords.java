@@ -42,7 +42,7 @@ public final class ClaimWords {
             Numbers numbers = Numbers.resolving((gain.high() - gain.low()) / 2, measure.unit().symbol());
             return ", held at " + CurveNumbers.rpm(against.speedRadPerS()) + " against a gain of " + CheckWords.ends(numbers, gain) + " ("
                     + (against.namedBefore() ? CheckWords.level(gain) + " of that speed, which was named before the first data"
-                    : Numbers.percent(gain.level()) + " band for all speeds, as this one was not named before the first data")
+                    : Numbers.level(gain.level()) + " band for all speeds, as this one was not named before the first data")
                     + ")";
         }).orElse("") + ".";
     }

@@ -27,7 +27,7 @@ public final class CurveMethodWords {
                 + (curve.declared() ? "from the plan" : "not in the plan, set by what the pulls cover")));
         said.add(new Said("Bandwidth", "± " + Numbers.given(Units.RPM.fromSi(curve.bandwidthRadPerS()), "rpm")
                 + ", to either side of each speed"));
-        said.add(new Said("Level", Numbers.percent(curve.level())));
+        said.add(new Said("Level", Numbers.level(curve.level())));
         said.add(new Said("Critical value of the band", Numbers.given(curve.criticalValue())));
         said.add(new Said("Degrees of freedom", Numbers.given(curve.degreesOfFreedom()) + ", median over the speeds"));
         said.add(new Said("Directions drawn", curve.draws() + ", seed " + CurveQuestion.SEED));
@@ -57,7 +57,7 @@ public final class CurveMethodWords {
 
     private static String band(CurveFinding curve) {
         return "The band is change ± critical value × standard error. The critical value, " + Numbers.given(curve.criticalValue())
-                + ", is the " + Numbers.percent(curve.level()) + " quantile of the largest |t| over all speeds, a multivariate t with "
+                + ", is the " + Numbers.level(curve.level()) + " quantile of the largest |t| over all speeds, a multivariate t with "
                 + Numbers.withDegreesOfFreedom(curve.degreesOfFreedom()) + " whose correlation is that of the residual curves within and "
                 + "between installs; " + curve.draws() + " directions are drawn, length and scatter integrated. Where the interval of one "
                 + "speed reaches further, the band reaches as far as that. A gain is shown where the whole band lies beyond zero and, "

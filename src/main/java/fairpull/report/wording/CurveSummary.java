@@ -72,7 +72,7 @@ public final class CurveSummary {
 
     private static Said band(CurveFinding finding) {
         Numbers numbers = Numbers.resolving(finding.criticalValue() / 10, "");
-        return new Said("The band", Numbers.percent(finding.level()) + " for all speeds at once: "
+        return new Said("The band", Numbers.level(finding.level()) + " for all speeds at once: "
                 + numbers.bare(finding.criticalValue()) + " standard errors to "
                 + (isOneSided(finding) ? "the side of a loss" : "either side") + ", from the largest of correlated t statistics with "
                 + Numbers.withDegreesOfFreedom(finding.degreesOfFreedom()) + " (" + finding.draws() + " draws). "

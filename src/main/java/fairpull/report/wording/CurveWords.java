@@ -73,7 +73,7 @@ public final class CurveWords {
         String corrected = deciding.correction() == Correction.NONE ? "no correction for air"
                 : PlanWords.standard(deciding.correction());
         return String.join(" · ", corrected, "bandwidth ±" + Numbers.THIN + CurveNumbers.rpm(curve.bandwidthRadPerS()),
-                Numbers.percent(curve.level()) + " for all speeds together", FindingWords.count(curve.curves().rows().size(), "pull") + ", "
+                Numbers.level(curve.level()) + " for all speeds together", FindingWords.count(curve.curves().rows().size(), "pull") + ", "
                 + FindingWords.count(installs(curve), "install"), SealWords.code(judgement.seal()));
     }
 
@@ -113,7 +113,7 @@ public final class CurveWords {
 
     /** {@return the difference in a few words} */
     public static String changeTitle(CurveFinding curve) {
-        return "Change " + FindingWords.CHANGE + " over engine speed with its " + Numbers.percent(curve.level()) + " band";
+        return "Change " + FindingWords.CHANGE + " over engine speed with its " + Numbers.level(curve.level()) + " band";
     }
 
     /** {@return the label of the worthwhile gain} */
@@ -144,7 +144,7 @@ public final class CurveWords {
 
     /** {@return what the figures of a curve are for} */
     public static String figuresNote(CurveFinding curve) {
-        return "Each interval is that of its own figure at " + Numbers.percent(curve.level()) + ", not of all three at once. The verdict "
+        return "Each interval is that of its own figure at " + Numbers.level(curve.level()) + ", not of all three at once. The verdict "
                 + "rests on the deciding measure alone.";
     }
 

@@ -90,7 +90,7 @@ public final class FindingWords {
         Numbers numbers = Numbers.of(finding);
         return finding.verdict().words()
                 + finding.estimate().map(estimate -> ", " + numbers.signed(estimate.change())).orElse("")
-                + finding.interval().map(ends -> " (" + Numbers.percent(ends.level()) + " interval " + CheckWords.ends(numbers, ends) + ")")
+                + finding.interval().map(ends -> " (" + Numbers.level(ends.level()) + " interval " + CheckWords.ends(numbers, ends) + ")")
                 .orElse("");
     }
 
@@ -115,7 +115,7 @@ public final class FindingWords {
 
     private static String interval(Finding finding, Interval interval) {
         Numbers numbers = Numbers.of(finding);
-        String level = "The " + (finding.settings().sides() == Sides.ONE ? "one-sided " : "") + Numbers.percent(interval.level())
+        String level = "The " + (finding.settings().sides() == Sides.ONE ? "one-sided " : "") + Numbers.level(interval.level())
                 + " interval ";
         if (Double.isInfinite(interval.low())) {
             return level + "for " + CHANGE + " ends at " + numbers.with(interval.high()) + " and is open below.";

@@ -91,7 +91,7 @@ public final class NoticeWords {
         double high = notice.figures().get(2);
         Numbers numbers = Numbers.resolving((high - low) / 2, unit);
         return "The last A does not agree with the first: it differs by " + numbers.signed(notice.figures().get(0)) + " ("
-                + Numbers.percent(notice.figures().get(3)) + " interval " + numbers.fromTo(low, high)
+                + Numbers.level(notice.figures().get(3)) + " interval " + numbers.fromTo(low, high)
                 + "); something other than B has changed over the day.";
     }
 

@@ -156,6 +156,13 @@ public final class Numbers {
         return given(Math.round(share * 1e6) / 1e4) + THIN + "%";
     }
 
+    /** {@return the level of an interval as percent: one decimal, more only where what is missing from 100 % would vanish} */
+    public static String level(double share) {
+        double missing = 100 * (1 - share);
+        int places = missing > 0 ? Math.max(1, -(int) Math.floor(Math.log10(missing) + 1e-9)) : 1;
+        return given(BigDecimal.valueOf(100 * share).setScale(places, RoundingMode.HALF_UP).doubleValue()) + THIN + "%";
+    }
+
     /** {@return a chance as whole percent, kept from reading as certain} */
     public static String chance(double share) {
         return share > 0.99 && share < 1 ? "above 99" + THIN + "%" : Math.round(share * 100) + THIN + "%";

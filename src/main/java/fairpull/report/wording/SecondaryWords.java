@@ -18,7 +18,7 @@ public final class SecondaryWords {
         Finding finding = secondary.finding();
         Numbers numbers = Numbers.of(finding);
         String figures = finding.estimate().map(estimate -> numbers.signed(estimate.change())).orElse("no figure")
-                + finding.interval().map(interval -> ", " + Numbers.percent(interval.level()) + " interval "
+                + finding.interval().map(interval -> ", " + Numbers.level(interval.level()) + " interval "
                 + CheckWords.ends(numbers, interval)).orElse("");
         String holm = secondary.holmP().isPresent() ? ", " + Numbers.p(secondary.holmP().getAsDouble()) + " after Holm’s adjustment" : "";
         return finding.verdict().words() + ": " + figures + holm;

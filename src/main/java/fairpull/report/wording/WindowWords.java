@@ -4,8 +4,11 @@ import fairpull.domain.air.AmbientWindow;
 import fairpull.domain.air.AmbientWindow.Change;
 import fairpull.domain.air.AmbientWindow.Obstacle;
 import fairpull.domain.air.AmbientWindow.Range;
+import fairpull.domain.air.AmbientWindow.Ranges;
 import fairpull.domain.air.AmbientWindow.Row;
+import fairpull.domain.air.Humidity;
 import fairpull.domain.air.StandardLimits;
+import fairpull.domain.air.WindowQuestion;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,8 +38,10 @@ public final class WindowWords {
     /** {@return why not, in a few words} */
     public static String obstacle(Obstacle obstacle, StandardLimits limits) {
         return switch (obstacle) {
-            case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong";
-            case MOVED_TOO_FAR -> "the air has moved too far since the first install";
+            case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong (take better ones, or allow it a "
+                    + "larger share with --share)";
+            case MOVED_TOO_FAR -> "the air has moved too far since the first install (fit A again and measure it in this air, or wait "
+                    + "for the air to return)";
             case TEMPERATURE_OUTSIDE -> "the temperature is outside the standard’s range, "
                     + ends(limits.lowTemperatureK(), limits.highTemperatureK(), Units.CELSIUS::fromSi, 0, "°C");
             case DRY_PRESSURE_OUTSIDE -> "the pressure of the dry air is outside the standard’s range, "
@@ -48,27 +53,44 @@ public final class WindowWords {
     }
 
     private static String budget(AmbientWindow window, boolean guessed) {
-        return "Between A and B the correction may get " + AirWords.percent(window.allowedError()) + " wrong; sensors take "
-                + AirWords.percent(window.sensorError()) + " of that (twice the standard uncertainty within the session)"
+        WindowQuestion question = window.question();
+        return "Between A and B the correction may get " + AirWords.percent(window.allowedError()) + " wrong, "
+                + Numbers.percent(question.share()) + " of the worthwhile gain of " + Numbers.percent(question.worthwhileGain())
+                + "; sensors take " + AirWords.percent(window.sensorError()) + " (twice the standard uncertainty within the session)"
                 + window.changeSoFar().map(change -> " and the correction itself " + AirWords.percent(window.modelError())
                 + " by its change since the first install").orElse(" and the rest is left for a change of the air")
-                + ". What the correction gets wrong in the air of both parts cancels; counted is a stated share of its change"
-                + (guessed ? ", which is a starting guess." : ".");
+                + ". What the correction gets wrong in the air of both parts cancels; counted is "
+                + Numbers.percent(question.modelError()) + " of its change" + (guessed ? ", which is a starting guess." : ".");
     }
 
     private static String ranges(AmbientWindow window) {
-        return "With the other two as they are, pulls may start at " + range(window.temperatureK(), "no temperature", Units.CELSIUS::fromSi,
-                1, "°C") + ", at " + range(window.pressurePa(), "no pressure", Units.HECTOPASCAL::fromSi, 1, "hPa") + ", and at "
-                + range(window.humidity(), "no humidity", Units.PERCENT::fromSi, 0, "%")
-                + " relative humidity; the gates of a plan hold besides.";
+        return "With the other readings as they are, pulls may start " + places(window.ranges(), window.question().now().humidity(),
+                ", and ") + "; the gates of a plan hold besides.";
+    }
+
+    private static String places(Ranges ranges, Humidity read, String last) {
+        String temperature = "at " + range(ranges.temperatureK(), "no temperature", "", Units.CELSIUS::fromSi, 1, "°C");
+        String pressure = "at " + range(ranges.pressurePa(), "no station pressure", " station pressure", Units.HECTOPASCAL::fromSi, 1,
+                "hPa");
+        return read instanceof Humidity.NotRead ? temperature + last + pressure
+                : temperature + ", " + pressure + last + humidity(ranges, read);
+    }
+
+    private static String humidity(Ranges ranges, Humidity read) {
+        if (read instanceof Humidity.Relative) {
+            return "at " + range(ranges.humidity(), "no relative humidity", " relative humidity", Units.PERCENT::fromSi, 0, "%");
+        }
+        String name = read instanceof Humidity.DewPoint ? "dew point" : "wet bulb";
+        return "at " + ranges.humidity().map(range -> "a " + name + " of " + ends(range.low(), range.high(), Units.CELSIUS::fromSi, 1,
+                "°C")).orElse("no " + name);
     }
 
     private interface Scale {
         double of(double si);
     }
 
-    private static String range(Optional<Range> range, String none, Scale scale, int decimals, String unit) {
-        return range.map(found -> ends(found.low(), found.high(), scale, decimals, unit)).orElse(none);
+    private static String range(Optional<Range> range, String none, String noun, Scale scale, int decimals, String unit) {
+        return range.map(found -> ends(found.low(), found.high(), scale, decimals, unit) + noun).orElse(none);
     }
 
     private static String ends(double low, double high, Scale scale, int decimals, String unit) {
@@ -76,18 +98,15 @@ public final class WindowWords {
     }
 
     private static String change(AmbientWindow window) {
-        String soFar = window.changeSoFar().map(change -> " Since the first install it has moved by " + AirWords.percent(change) + ".")
-                .orElse("");
-        return window.change().map(change -> "Between the first and the last install the factor may move by "
-                + AirWords.percent(change.factor()) + ": " + sizes(change)).orElse("No change between the first and the last install is "
-                + "allowed: the sensors leave nothing.") + soFar;
-    }
-
-    private static String sizes(Change change) {
-        return AirWords.fixed(change.temperatureK(), 1, "K") + " alone, or " + AirWords.fixed(change.pressurePa() / 100, 1, "hPa")
-                + " alone" + (Double.isInfinite(change.humidity()) ? "; humidity does not count."
-                : change.humidity() >= 1 ? "; any change of humidity alone." : ", or " + AirWords.fixed(100 * change.humidity(), 0,
-                "points") + " of relative humidity alone.");
+        if (window.change().isEmpty()) {
+            return "No change between the first and the last install is allowed: the sensors leave nothing.";
+        }
+        Change change = window.change().get();
+        boolean begun = window.changeSoFar().isPresent();
+        return (begun ? "Since the first install the factor has moved by " + AirWords.percent(window.changeSoFar().get()) + " and may by "
+                : "If this is the air of the first install, the factor may move until the last by ") + AirWords.percent(change.factor())
+                + " either way: one reading alone moving from " + (begun ? "that air" : "it") + ", later pulls may start "
+                + places(change.ranges(), window.question().start().humidity(), ", or ") + ".";
     }
 
     private static String table(AmbientWindow window) {

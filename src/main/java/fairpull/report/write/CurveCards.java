@@ -84,7 +84,7 @@ final class CurveCards {
         if (curve.figures().isEmpty()) {
             return Optional.empty();
         }
-        List<String> columns = List.of("figure", "A", "B", "change", Numbers.percent(curve.level()) + " interval", "unit");
+        List<String> columns = List.of("figure", "A", "B", "change", Numbers.level(curve.level()) + " interval", "unit");
         List<List<String>> rows = new ArrayList<>();
         for (CurveFigure figure : curve.figures()) {
             Numbers own = Numbers.resolving(2 * figure.estimate().standardError(), "");
@@ -101,7 +101,7 @@ final class CurveCards {
         double low = Units.RPM.fromSi(grid.firstRadPerS());
         double high = Units.RPM.fromSi(grid.lastRadPerS());
         double step = new Scale(low, high, 0, 1).step(MOST_ROWS);
-        String level = Numbers.percent(curve.level());
+        String level = Numbers.level(curve.level());
         String unit = ", " + curve.unit().symbol();
         List<String> columns = List.of("rpm", "A" + unit, "B" + unit, "change" + unit, "standard error" + unit, level + " band",
                 level + " interval of this speed", "shown");

@@ -89,7 +89,7 @@ public final class TextFinding {
         Numbers numbers = Numbers.of(finding);
         List<Said> figures = new ArrayList<>();
         figures.add(new Said("Change, " + FindingWords.CHANGE, numbers.signed(estimate.change())));
-        finding.interval().ifPresent(interval -> figures.add(new Said(Numbers.percent(interval.level()) + " interval",
+        finding.interval().ifPresent(interval -> figures.add(new Said(Numbers.level(interval.level()) + " interval",
                 CheckWords.ends(numbers, interval))));
         figures.add(new Said("Standard error", TippingWords.scatter(estimate.standardError(), finding.unit())));
         figures.add(new Said("t, degrees of freedom, p", Numbers.resolving(estimate.t() / 10, "").bare(estimate.t()) + ", "

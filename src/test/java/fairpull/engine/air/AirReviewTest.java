@@ -23,7 +23,7 @@ class AirReviewTest {
     private static final Barometer PLAIN = Barometer.station(99_000);
 
     private static List<AirNotice> notices(Correction correction, double celsius, Barometer barometer, Humidity humidity) {
-        return AirReview.notices(Standard.plain(correction), new AirReading(celsius + 273.15, barometer, humidity), Optional.empty());
+        return AirReview.notices(Standard.plain(correction), new AirReading(celsius + 273.15, barometer, humidity), Optional.empty(), Optional.empty());
     }
 
     private static Barometer at(Barometer.Kind kind, double hectopascal, double feet) {
@@ -91,10 +91,29 @@ class AirReviewTest {
         AirReading reading = new AirReading(298.15, PLAIN, new Humidity.Relative(0.2));
         Standard sae = Standard.plain(Correction.SAE_J1349);
 
-        assertThat(AirReview.notices(sae, reading, Optional.of(Induction.TURBOCHARGED))).extracting(AirNotice::code)
+        assertThat(AirReview.notices(sae, reading, Optional.empty(), Optional.of(Induction.TURBOCHARGED))).extracting(AirNotice::code)
                 .containsExactly(Code.BOOST_CAUTION);
-        assertThat(AirReview.notices(sae, reading, Optional.of(Induction.NATURAL))).isEmpty();
+        assertThat(AirReview.notices(sae, reading, Optional.empty(), Optional.of(Induction.NATURAL))).isEmpty();
         assertThat(notices(Correction.SAE_J607, 25, PLAIN, new Humidity.Relative(0.2))).extracting(AirNotice::code)
                 .containsExactly(Code.WITHDRAWN);
+    }
+
+    /** Air of 2 % is the limit of common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"0.005, true", "0.0045, true", "0, true", "0.0199, true", "0.02, false", "0.4, false"})
+    void airTooDryForAShopIsNoticed(double share, boolean noticed) {
+        assertThat(notices(Correction.SAE_J1349, 25, PLAIN, new Humidity.Relative(share)).stream().map(AirNotice::code).toList()
+                .contains(Code.HUMIDITY_TOO_LOW)).isEqualTo(noticed);
+    }
+
+    @Test
+    void readingsOfTheFirstInstallAreReviewedToo() {
+        AirReading now = new AirReading(298.15, at(Barometer.Kind.STATION, 977, 1000), new Humidity.Relative(0.4));
+        AirReading first = new AirReading(298.15, at(Barometer.Kind.STATION, 1013, 1000), new Humidity.Relative(0.005));
+
+        List<AirNotice> notices = AirReview.notices(Standard.plain(Correction.SAE_J1349), now, Optional.of(first), Optional.empty());
+
+        assertThat(notices).extracting(AirNotice::code).containsExactly(Code.SEA_LEVEL_FOR_STATION, Code.HUMIDITY_TOO_LOW);
+        assertThat(notices).allMatch(AirNotice::ofFirst);
     }
 }

@@ -40,8 +40,8 @@ class WindowSearchTest {
     @Test
     void theStartIsBoundedByTheStandard() {
         AmbientWindow window = window(REFERENCE, null, PERFECT, 0.015);
-        Range pressure = window.pressurePa().orElseThrow();
-        Range temperature = window.temperatureK().orElseThrow();
+        Range pressure = window.ranges().pressurePa().orElseThrow();
+        Range temperature = window.ranges().temperatureK().orElseThrow();
 
         assertThat(window.go()).isTrue();
         assertThat(window.modelError()).isZero();
@@ -52,15 +52,15 @@ class WindowSearchTest {
     }
 
     /**
-     * By hand, with perfect sensors: 1.5 % · 25 % = 0.375 % is allowed, a tenth of the change is wrong, so |ln f/f₁| ≤ 3.75 %. From
-     * 990 hPa, 25 °C, dry, where f₁ = 1, 1.18·990/p − 0.18 = e^±0.0375 at p = 958.95 and 1021.87 hPa.
+     * By hand, with perfect sensors: 1.5 % · 25 % = 0.375 % is allowed, a tenth of the change is wrong, so |f/f₁ − 1| ≤ 3.75 %. From
+     * 990 hPa, 25 °C, dry, where f₁ = 1, 1.18·990/p − 0.18 = 1 ± 0.0375 at p = 959.51 and 1022.49 hPa.
      */
     @Test
     void onceTheFirstInstallHasRunTheModelErrorOfTheChangeBoundsTheStart() {
-        Range pressure = window(REFERENCE, REFERENCE, PERFECT, 0.015).pressurePa().orElseThrow();
+        Range pressure = window(REFERENCE, REFERENCE, PERFECT, 0.015).ranges().pressurePa().orElseThrow();
 
-        assertThat(pressure.low()).isCloseTo(1.18 * 99_000 / (Math.exp(0.0375) + 0.18), within(0.5));
-        assertThat(pressure.high()).isCloseTo(1.18 * 99_000 / (Math.exp(-0.0375) + 0.18), within(0.5));
+        assertThat(pressure.low()).isCloseTo(1.18 * 99_000 / (1.0375 + 0.18), within(0.5));
+        assertThat(pressure.high()).isCloseTo(1.18 * 99_000 / (0.9625 + 0.18), within(0.5));
     }
 
     /**
@@ -74,7 +74,8 @@ class WindowSearchTest {
         AmbientWindow window = window(day, null, AirSensors.STARTING_GUESS, 0.015);
 
         assertThat(window.obstacles()).isEmpty();
-        assertThat(window.change().orElseThrow().temperatureK()).isBetween(3.0, 15.0);
+        Range later = window.change().orElseThrow().ranges().temperatureK().orElseThrow();
+        assertThat(later.high() - later.low()).as("the standard itself spans 20 K").isBetween(3.0, 20.0);
         assertThat(window(day, day, AirSensors.STARTING_GUESS, 0.015).go()).isTrue();
     }
 
@@ -88,14 +89,18 @@ class WindowSearchTest {
         assertThat(WindowSearch.window(SAE, wider, AirSensors.STARTING_GUESS).go()).isTrue();
     }
 
-    /** By hand: 3.75 % over 0.198 % per K, and over 0.1192 % per hPa (the sensitivities at reference). */
+    /** By hand: 1.18·990/p − 0.18 = 1 ± 0.0375 as above; √(T/298) = (1.18 ± 0.0375)/1.18, with T = t + 273, goes beyond 15 and 35 °C. */
     @Test
     void theLargestChangeIsWhatTheModelErrorLeaves() {
         Change change = window(REFERENCE, null, PERFECT, 0.015).change().orElseThrow();
+        Range narrow = window(REFERENCE, null, PERFECT, 0.004).change().orElseThrow().ranges().temperatureK().orElseThrow();
 
         assertThat(change.factor()).isCloseTo(0.0375, within(1e-9));
-        assertThat(change.temperatureK()).isCloseTo(0.0375 / (1.18 * 0.5 / 298), within(0.01));
-        assertThat(change.pressurePa()).isCloseTo(0.0375 / (1.18 / 99_000), within(1.0));
+        assertThat(change.ranges().pressurePa().orElseThrow().low()).isCloseTo(1.18 * 99_000 / 1.2175, within(0.5));
+        assertThat(change.ranges().pressurePa().orElseThrow().high()).isCloseTo(1.18 * 99_000 / 1.1425, within(0.5));
+        assertThat(change.ranges().temperatureK().orElseThrow()).isEqualTo(new Range(288.15, 308.15));
+        assertThat(narrow.high() - 0.15).isCloseTo(298 * Math.pow(1.19 / 1.18, 2), within(0.001));
+        assertThat(narrow.low() - 0.15).isCloseTo(298 * Math.pow(1.17 / 1.18, 2), within(0.001));
     }
 
     @Test
@@ -127,7 +132,7 @@ class WindowSearchTest {
         AmbientWindow window = window(REFERENCE, null, AirSensors.STARTING_GUESS, 0.001);
 
         assertThat(window.change()).isEmpty();
-        assertThat(window.pressurePa()).isEmpty();
+        assertThat(window.ranges().pressurePa()).isEmpty();
     }
 
     /** 965 and 1015 hPa are each within the window, and 6 % of factor apart, of which a tenth is more than the 0.375 % allowed. */

@@ -13,7 +13,7 @@ class AirNoticeWordsTest {
     void everyCodeHasOneSentenceOfItsOwn() {
         Set<String> sentences = new HashSet<>();
         for (AirNotice.Code code : AirNotice.Code.values()) {
-            String sentence = AirNoticeWords.sentence(new AirNotice(code, List.of(288.15, -0.041, 310.0)));
+            String sentence = AirNoticeWords.sentence(new AirNotice(code, List.of(288.15, -0.041, 310.0), false));
             assertThat(sentence).as(code.name()).hasSizeGreaterThan(40).endsWith(".").doesNotContain("null").doesNotContain("NaN")
                     .doesNotContain(". ");
             assertThat(sentences.add(sentence)).as(code.name()).isTrue();
@@ -26,5 +26,9 @@ class AirNoticeWordsTest {
                 .contains("305 m (1000 ft)").contains("4.19 % too low").contains("--sea-level");
         assertThat(AirNoticeWords.sentence(AirNotice.of(AirNotice.Code.HUMIDITY_LEFT_OUT, 0.5, -0.0188)).replace('\u202f', ' '))
                 .contains("at 50 %").contains("1.88 % too low");
+        assertThat(AirNoticeWords.sentence(AirNotice.of(AirNotice.Code.HUMIDITY_TOO_LOW, 0.0045).atFirst()).replace('\u202f', ' '))
+                .startsWith("First install: Air of 0.45 %").contains("45 % is likely meant", "common practice, no source");
+        assertThat(AirNoticeWords.sentence(AirNotice.of(AirNotice.Code.HUMIDITY_TOO_LOW, 0.015))).doesNotContain("meant")
+                .contains("read the instrument again");
     }
 }

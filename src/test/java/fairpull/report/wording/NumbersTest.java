@@ -31,6 +31,15 @@ class NumbersTest {
         assertThat(Numbers.percent(1 - 0.05)).isEqualTo("95\u202f%");
     }
 
+    /** The level of a look is what is left of the error rate there: 1 − 0.005274 and 1 − 0.048307 are known to no more than this. */
+    @ParameterizedTest
+    @CsvSource({"0.994726, 99.5", "0.951693, 95.2", "0.95, 95", "0.975, 97.5", "0.99, 99", "0.9996, 99.96", "0.99999, 99.999", "0.9995, 99.95",
+        "0.9049, 90.5"})
+    void aLevelHasOneDecimalAndNeverReadsAsCertain(double level, String printed) {
+        assertThat(Numbers.level(level)).isEqualTo(printed + "\u202f%");
+        assertThat(Numbers.level(1 - (1 - level))).isEqualTo(printed + "\u202f%");
+    }
+
     @Test
     void signsAreShownWhereTheySay() {
         Numbers numbers = Numbers.resolving(1.8, "hp");
