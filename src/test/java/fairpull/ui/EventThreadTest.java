@@ -11,8 +11,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The window answers at once whatever goes on: typing, a search, an import, all pages. */
+/** The window answers at once whatever goes on: typing, a search, an import, all pages. It measures time, so it runs only when asked. */
 @Tag("window")
+@Tag("slow")
 class EventThreadTest {
     private static final double LONGEST_MS = 50;
     /** The first round loads classes and typefaces and runs interpreted; it is held to what is still felt as one movement. */

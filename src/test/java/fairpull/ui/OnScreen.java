@@ -18,6 +18,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -58,6 +59,9 @@ final class OnScreen implements AutoCloseable {
     /** Starts the program as its main does, with the settings of a folder, and waits for its window. */
     static OnScreen started(Path home) throws IOException {
         System.setProperty("fairpull.home", home.toString());
+        // not the first start: that one shows the invented example
+        Files.createDirectories(home);
+        Files.writeString(home.resolve("settings.properties"), "started=yes\n");
         Desktop.open(Optional.empty());
         OnScreen screen = new OnScreen();
         screen.until(() -> screen.windows().anyMatch(Window::isFocused));
@@ -225,14 +229,17 @@ final class OnScreen implements AutoCloseable {
         settle();
         return got(() -> {
             Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-            boolean seen = owner instanceof JComponent component
-                    && component.getVisibleRect().equals(new Rectangle(0, 0, component.getWidth(), component.getHeight()));
-            return new Focus(String.valueOf(owner == null ? null : owner.getName()), seen);
+            Rectangle seen = owner instanceof JComponent component ? component.getVisibleRect() : new Rectangle();
+            return new Focus(String.valueOf(owner == null ? null : owner.getName()), owner == null ? new Rectangle() : owner.getBounds(),
+                    seen);
         });
     }
 
     /** Where the focus is. */
-    record Focus(String name, boolean wholeInView) {
+    record Focus(String name, Rectangle bounds, Rectangle seen) {
+        boolean wholeInView() {
+            return seen.getSize().equals(bounds.getSize()) && !seen.isEmpty();
+        }
     }
 
     /** Clicks a spot of a chart. */

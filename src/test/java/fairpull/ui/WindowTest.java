@@ -41,6 +41,7 @@ class WindowTest {
             plan(screen);
             screen.press(CTRL, KeyEvent.VK_S);
             screen.nameFolder(test);
+            Waiting.until(() -> !document.isChanged());
             String complete = saved(test);
             Plan written = PlanJson.read(complete, "plan.json");
             assertThat(written.title()).isEqualTo("Larger cooler");
@@ -50,10 +51,10 @@ class WindowTest {
 
             int steps = through(screen, KeyEvent.VK_Z, () -> document.undoLabel().isPresent());
             assertThat(steps).isGreaterThan(12);
-            screen.press(CTRL, KeyEvent.VK_S);
+            save(screen, document);
             assertThat(saved(test)).isEqualTo(PlanJson.indented(StartingPlan.in(UnitSystem.US)));
             assertThat(through(screen, KeyEvent.VK_Y, () -> document.redoLabel().isPresent())).isEqualTo(steps);
-            screen.press(CTRL, KeyEvent.VK_S);
+            save(screen, document);
             assertThat(saved(test)).isEqualTo(complete);
 
             screen.press(CTRL, KeyEvent.VK_E);
@@ -95,6 +96,12 @@ class WindowTest {
         return steps;
     }
 
+    /** Files are written beside the window's thread. */
+    private static void save(OnScreen screen, Document document) {
+        screen.press(CTRL, KeyEvent.VK_S);
+        Waiting.until(() -> !document.isChanged());
+    }
+
     private static String saved(Path test) throws IOException {
         Waiting.until(() -> Files.exists(test.resolve("plan.json")));
         return Files.readString(test.resolve("plan.json"));
@@ -130,7 +137,7 @@ class WindowTest {
             OnScreen.Focus focus = screen.focus();
             while (!visited.contains(focus.name()) && visited.size() < 60) {
                 visited.add(focus.name());
-                assertThat(focus.wholeInView()).as(focus.name()).isTrue();
+                assertThat(focus.wholeInView()).as(focus.toString()).isTrue();
                 screen.press(0, KeyEvent.VK_TAB);
                 focus = screen.focus();
             }

@@ -57,7 +57,7 @@ final class SidePanel extends Card {
         content.add(proof, "growx, wmin 0");
         content.add(help, "growx");
         add(ScrolledPage.scrolled(content), "grow, hmin 0, wmin 0");
-        JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 6, fillx", "[grow, fill][pref!, fill]"));
+        JPanel acts = new JPanel(new MigLayout("insets 2, gap 8 6, fillx", "[grow, fill][pref!, fill]"));
         acts.setOpaque(false);
         acts.add(seal, "h 34!, wmin 0");
         JButton prove = Buttons.of("outlook.prove", proof::prove);
