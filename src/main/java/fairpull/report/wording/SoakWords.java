@@ -27,7 +27,7 @@ public final class SoakWords {
         }
         int first = plan.warmUpsFirst().getAsInt();
         return "Pulls every " + HeatNumbers.time(day.intervalS()) + (first == 0 ? " need no warm-up pull"
-                : " need " + FindingWords.count(first, "warm-up pull") + " first");
+                : " need " + Numbers.count(first, "warm-up pull") + " first");
     }
 
     /** {@return the plan in sentences} */
@@ -62,7 +62,7 @@ public final class SoakWords {
         if (plan.warmUpsFirst().isEmpty()) {
             return "No number of warm-up pulls up to " + SoakPlan.MOST_WARM_UPS + " is enough in the first install.";
         }
-        String first = "The first install needs " + FindingWords.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
+        String first = "The first install needs " + Numbers.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
         if (day.letters().length() == 1) {
             return first + ".";
         }
@@ -167,7 +167,7 @@ public final class SoakWords {
         SoakQuestion.Day day = answer.question().day();
         String source = answer.log().map(log -> "“" + log.column() + "”, " + readings(log) + " over " + HeatNumbers.time(log.spanS()))
                 .orElse("Time constants typed in");
-        return source + "; " + day.letters() + " with " + FindingWords.count(day.pulls(), "counted pull") + " per install, "
+        return source + "; " + day.letters() + " with " + Numbers.count(day.pulls(), "counted pull") + " per install, "
                 + HeatNumbers.time(day.intervalS()) + " from pull to pull, " + HeatNumbers.time(day.swapS()) + " more at a swap";
     }
 
