@@ -36,7 +36,7 @@ class SoakTest {
         assertThat(slow.get("lowMinutes").asDouble()).isLessThan(14);
         assertThat(slow.get("highMinutes").asDouble()).isGreaterThan(14);
         assertThat(answer.at("/fit/residualDeviationK").asDouble()).isCloseTo(Math.hypot(0.08, 0.1 / Math.sqrt(12)), within(0.006));
-        assertThat(answer.at("/day/warmUpsFirst").asInt()).isEqualTo(4);
+        assertThat(answer.at("/day/warmUpsFirst").asInt()).isEqualTo(3);
         assertThat(answer.at("/day/bias/own").asDouble()).isCloseTo(190 * answer.at("/day/bias/relative").asDouble(), within(1e-9));
     }
 

@@ -53,7 +53,7 @@ public final class SoakWords {
         String ends = plan.holdingInterval().lowS().isPresent() ? " (95" + Numbers.THIN + "% interval "
                 + HeatNumbers.times(plan.holdingInterval().lowS().getAsDouble(), plan.holdingInterval().highS().getAsDouble()) + ")" : "";
         return "Without any warm-up, " + HeatNumbers.intervalUp(plan.intervalWithoutWarmUpsS()) + ends
-                + " from pull to pull holds every start within " + tolerance(answer) + " of the first.";
+                + " from pull to pull holds every start within " + tolerance(answer) + " of the first, however many pulls follow.";
     }
 
     private static String warmUps(SoakAnswer answer) {
@@ -62,7 +62,7 @@ public final class SoakWords {
         if (plan.warmUpsFirst().isEmpty()) {
             return "No number of warm-up pulls up to " + SoakPlan.MOST_WARM_UPS + " is enough in the first install.";
         }
-        String first = "The first install needs " + Numbers.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
+        String first = "For the pulls planned the first install needs " + Numbers.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
         if (day.letters().length() == 1) {
             return first + ".";
         }
@@ -201,7 +201,8 @@ public final class SoakWords {
     /** {@return over the table of intervals} */
     public static String intervals(SoakAnswer answer) {
         return "With so many warm-up pulls in the first install, every later pull of that install starts within " + tolerance(answer)
-                + " of the first counted one if pulls follow no quicker than this.";
+                + " of the first counted one, however many follow, if they follow no quicker than this. A planned day has fewer pulls and "
+                + "may need less.";
     }
 
     /** {@return what stands at the foot of the page} */
