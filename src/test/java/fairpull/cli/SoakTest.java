@@ -102,6 +102,21 @@ class SoakTest {
         assertThat(answer.get("warnings").toString()).contains("less than the time constant");
     }
 
+    /** Seven readings in a minute: the time constant is not known within orders of magnitude, and nothing is planned with it. */
+    @Test
+    void aLogTooShortToSayGivesTheRemedyAndNoFigures() throws IOException {
+        Path log = write("Time (s),IAT (°C)\n0,50\n10,49.1\n20,47.6\n30,46.9\n40,45.2\n50,44.6\n60,43.4\n");
+
+        String out = Run.of("soak", log).succeeded().out().replaceAll("\\s+", " ");
+        JsonNode json = Run.of("soak", log, "--json").json();
+
+        assertThat(out).startsWith("This log cannot say").contains("give --ambient", "not even within a factor of three")
+                .doesNotContain("warm-up pull", "Shortest interval", "holds every start", "Left on B");
+        assertThat(json.get("told").asBoolean()).isFalse();
+        assertThat(json.get("day").isNull() && json.get("intervalMinutes").isNull()).isTrue();
+        assertThat(Run.of("soak", DEMO, "--json").json().get("told").asBoolean()).isTrue();
+    }
+
     @Test
     void aLogThatEndsLateIsNotWarnedOf() {
         assertThat(Run.of("soak", DEMO, "--ambient", "22C").succeeded().out()).doesNotContain("less than the time constant");

@@ -22,6 +22,9 @@ public final class SoakWords {
     public static String heading(SoakAnswer answer) {
         SoakPlan plan = answer.plan();
         SoakQuestion.Day day = answer.question().day();
+        if (answer.cannotSay()) {
+            return "This log cannot say";
+        }
         if (!plan.isHeld()) {
             return "Pulls every " + HeatNumbers.time(day.intervalS()) + " cannot be held within " + tolerance(answer);
         }
@@ -30,8 +33,12 @@ public final class SoakWords {
                 : " need " + Numbers.count(first, "warm-up pull") + " first");
     }
 
-    /** {@return the plan in sentences} */
+    /** {@return the plan in sentences; only what to do where the log cannot say} */
     public static List<String> plan(SoakAnswer answer) {
+        if (answer.cannotSay()) {
+            return List.of("Log 30" + Numbers.THIN + "min or more, until the temperature hardly falls" + (answer.choice().filter(choice ->
+                    choice.chosen().ambientGiven()).isPresent() ? "." : ", and give --ambient."));
+        }
         SoakPlan plan = answer.plan();
         SoakQuestion question = answer.question();
         List<String> sentences = new ArrayList<>();
@@ -75,6 +82,9 @@ public final class SoakWords {
     public static List<Said> bias(SoakAnswer answer) {
         SoakPlan plan = answer.plan();
         List<Said> said = new ArrayList<>();
+        if (answer.cannotSay()) {
+            return said;
+        }
         if (answer.question().day().letters().contains("A") && answer.question().day().letters().contains("B")) {
             if (plan.isHeld()) {
                 said.add(new Said("Left on B − A with these warm-ups", bias(plan.bias(), answer)));
