@@ -91,7 +91,8 @@ final class SearchVerb extends Verb {
         @Option(names = "--any-first", description = "A or B is fitted first.")
         private boolean anyFirst;
 
-        @Option(names = "--counterbalanced", description = "A and B stand equally late on average, so that a linear drift cancels.")
+        @Option(names = "--counterbalanced", description = "A and B stand equally late on average, "
+                + "so that a linear drift cancels; with breaks, to within half an interval.")
         private boolean counterbalanced;
 
         @Option(names = "--one-way", description = "B cannot come off again: A … A B … B only.")
@@ -112,7 +113,8 @@ final class SearchVerb extends Verb {
     /** What every install may hold, and the times between. */
     static final class Fillings {
         @Option(names = "--pulls", defaultValue = "2-10", paramLabel = "N-M",
-                description = "Counted pulls per install: 2-10, or 5; default ${DEFAULT-VALUE}.")
+                description = "Counted pulls per install: 2-10, or 5; default ${DEFAULT-VALUE}. "
+                        + "The cap of 10 is only this default; up to 100 may be given.")
         private String pulls;
 
         @Option(names = "--warm-ups", defaultValue = "2", paramLabel = "N-M",

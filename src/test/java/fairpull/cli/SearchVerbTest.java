@@ -1,6 +1,7 @@
 package fairpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -26,10 +27,11 @@ class SearchVerbTest {
 
         assertThat(front).hasSizeGreaterThan(3).allSatisfy(row -> {
             JsonNode size = size(row.get("sequence").asText(), row.get("pulls").asText(), row.get("warmUps").asText(), options, true).json();
-            for (String figure : List.of("minutes", "detectableGain", "power", "standardError", "degreesOfFreedom", "limit",
-                    "leastRandomisationP")) {
+            for (String figure : List.of("minutes", "detectableGain", "power", "standardError", "degreesOfFreedom", "limit")) {
                 assertThat(row.get(figure)).as(figure).isEqualTo(size.get(figure));
             }
+            assertThat(row.get("leastRandomisationP").asDouble()).as("one order cannot be drawn")
+                    .isEqualTo(options.contains("--one-way") ? 1 : size.get("leastRandomisationP").asDouble());
         });
     }
 
@@ -112,6 +114,18 @@ class SearchVerbTest {
         run("search" + SCATTER + "--hours 6 --start 9:00|10:00").refused(2, "such as 9:00");
     }
 
+    /** By hand: B starts at 10:05, 11:25 and 12:05 + …, on average 100 s before A; equally spaced positions would prefer ABBAAB, 28 min late. */
+    @Test
+    void ofOrdersAsGoodTheOneWithTheLeastDriftOnTheRealClockIsKept() {
+        JsonNode front = run("search" + SCATTER + "--hours 6 --start 9:00 --break 12:30+45 --json").json().get("front");
+
+        assertThat(front).filteredOn(row -> row.get("sequence").asText().length() == 6 && row.get("pulls").asInt() == 2).hasSize(1)
+                .allSatisfy(row -> {
+                    assertThat(row.get("sequence").asText()).isEqualTo("ABABBA");
+                    assertThat(row.get("linearDriftLeft").asDouble()).isCloseTo(-1 / 36.0, within(1e-9));
+                });
+    }
+
     @Test
     void allThatIsMissingIsAskedForInOneLine() {
         run("search").refused(2, "--hours, --gain, --pull-scatter and --refit-scatter: are missing; add them, such as --hours 6 --gain 3 "
@@ -123,7 +137,13 @@ class SearchVerbTest {
 
     @Test
     void aGainOutOfReachIsSaid() {
-        assertThat(run("search" + SCATTER + "--hours 3").words()).contains("No day within the limits finds the gain asked for");
+        assertThat(run("search" + SCATTER + "--hours 3").words()).contains("No day within the limits finds the gain asked for",
+                "each by itself: more hours; a longer record of refit scatter (--refit-df).").doesNotContain("more pulls per", "out of reach");
+        assertThat(run("search --hours 30 --pull-scatter 5 --refit-scatter 5 --refit-df inf --gain 0.3").words())
+                .contains("The gain asked for is out of reach at this scatter: 10 installs with pulls without end")
+                .doesNotContain("hours would", "more hours", "record of refit scatter (");
+        assertThat(run("search" + SCATTER + "--hours 9 --money 500 --per-hour 120 --max-installs 4").words())
+                .contains("No day within the limits finds", "more money").doesNotContain("more hours");
     }
 
     @Test
@@ -134,6 +154,19 @@ class SearchVerbTest {
         assertThat(run.out().lines().map(ROW::matcher).filter(Matcher::matches)).isNotEmpty().noneMatch(row -> row.group(1).contains("BA"));
         assertThat(run("search" + SCATTER + "--hours 6 --one-way --refit-df 8").words())
                 .contains("the record of refit scatter must stand for it", " AB ");
+    }
+
+    @Test
+    void aPartThatCannotComeOffLeavesNothingToDrawAndNoRecordThatIsNotThere() {
+        String line = "search" + SCATTER + "--hours 6 --one-way --max-installs 3";
+        Run without = run(line);
+        Run with = run(line + " --refit-df 8");
+
+        assertThat(without.out()).containsPattern("(?m)^ 1  A[AB]B .* none +[a-d]+$");
+        assertThat(without.words()).contains("there is one order only and nothing to draw", "only the scatter of the A installs stands for it")
+                .doesNotContain("the record of refit scatter stands for it");
+        assertThat(with.words()).contains("the record of refit scatter stands for it").doesNotContain("scatter of the A installs");
+        assertThat(run("search" + SCATTER + "--hours 6").words()).contains("if the order is drawn").doesNotContain("nothing to draw");
     }
 
     @Test

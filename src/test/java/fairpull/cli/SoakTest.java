@@ -36,7 +36,7 @@ class SoakTest {
         assertThat(slow.get("lowMinutes").asDouble()).isLessThan(14);
         assertThat(slow.get("highMinutes").asDouble()).isGreaterThan(14);
         assertThat(answer.at("/fit/residualDeviationK").asDouble()).isCloseTo(Math.hypot(0.08, 0.1 / Math.sqrt(12)), within(0.006));
-        assertThat(answer.at("/day/warmUpsFirst").asInt()).isEqualTo(4);
+        assertThat(answer.at("/day/warmUpsFirst").asInt()).isEqualTo(3);
         assertThat(answer.at("/day/bias/own").asDouble()).isCloseTo(190 * answer.at("/day/bias/relative").asDouble(), within(1e-9));
     }
 
@@ -100,6 +100,21 @@ class SoakTest {
         Path log = log("Intake Air (°C)", 30, i -> 22 + 30 * Math.exp(-i / 60.0) + 0.02 * (i % 3 - 1));
         JsonNode answer = Run.of("soak", log, "--ambient", "22C", "--json").json();
         assertThat(answer.get("warnings").toString()).contains("less than the time constant");
+    }
+
+    /** Seven readings in a minute: the time constant is not known within orders of magnitude, and nothing is planned with it. */
+    @Test
+    void aLogTooShortToSayGivesTheRemedyAndNoFigures() throws IOException {
+        Path log = write("Time (s),IAT (°C)\n0,50\n10,49.1\n20,47.6\n30,46.9\n40,45.2\n50,44.6\n60,43.4\n");
+
+        String out = Run.of("soak", log).succeeded().out().replaceAll("\\s+", " ");
+        JsonNode json = Run.of("soak", log, "--json").json();
+
+        assertThat(out).startsWith("This log cannot say").contains("give --ambient", "not even within a factor of three")
+                .doesNotContain("warm-up pull", "Shortest interval", "holds every start", "Left on B");
+        assertThat(json.get("told").asBoolean()).isFalse();
+        assertThat(json.get("day").isNull() && json.get("intervalMinutes").isNull()).isTrue();
+        assertThat(Run.of("soak", DEMO, "--json").json().get("told").asBoolean()).isTrue();
     }
 
     @Test

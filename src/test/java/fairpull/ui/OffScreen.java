@@ -1,9 +1,12 @@
 package fairpull.ui;
 
+import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.Toolkit;
 import java.awt.event.ComponentListener;
+import java.awt.event.ContainerEvent;
 import java.awt.image.BufferedImage;
 import javax.swing.JComponent;
 import javax.swing.event.CaretListener;
@@ -11,6 +14,15 @@ import javax.swing.text.JTextComponent;
 
 /** Lays out and draws components without a display. */
 public final class OffScreen {
+    static {
+        // pages are made when they are first shown, after all else was laid out
+        Toolkit.getDefaultToolkit().addAWTEventListener(event -> {
+            if (event.getID() == ContainerEvent.COMPONENT_ADDED) {
+                silence(((ContainerEvent) event).getChild());
+            }
+        }, AWTEvent.CONTAINER_EVENT_MASK);
+    }
+
     private OffScreen() {
     }
 

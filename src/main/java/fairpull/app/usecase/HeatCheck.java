@@ -104,7 +104,7 @@ public record HeatCheck(String heading, List<String> sentences, List<Drawing> ch
     }
 
     private static HeatCheck of(Plan plan, SoakAnswer answer) {
-        List<Drawing> charts = new ArrayList<>(List.of(StartTemperatureChart.draw(answer)));
+        List<Drawing> charts = new ArrayList<>(answer.cannotSay() ? List.of() : List.of(StartTemperatureChart.draw(answer)));
         answer.log().ifPresent(log -> {
             charts.add(CoolDownChart.curve(log, answer.choice().orElseThrow().chosen()));
             charts.add(CoolDownChart.residuals(log, answer.choice().orElseThrow().chosen()));
@@ -112,7 +112,8 @@ public record HeatCheck(String heading, List<String> sentences, List<Drawing> ch
         List<String> sentences = new ArrayList<>(SoakWords.plan(answer));
         SoakWords.bias(answer).forEach(said -> sentences.add(said.head() + ": " + said.text()));
         answer.notices().stream().map(HeatNoticeWords::sentence).forEach(sentences::add);
-        return new HeatCheck(SoakWords.heading(answer), sentences, charts, Optional.of(strip(plan, answer)));
+        return new HeatCheck(SoakWords.heading(answer), sentences, charts, answer.cannotSay() ? Optional.empty()
+                : Optional.of(strip(plan, answer)));
     }
 
     /** The starts of the first day, placed on its planned clock pull by pull. */

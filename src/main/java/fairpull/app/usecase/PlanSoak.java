@@ -119,7 +119,10 @@ public final class PlanSoak {
     private SoakAnswer answer(Optional<CoolDownLog> log, Optional<ModeChoice> choice, List<Mode> modes, SoakQuestion question,
             OptionalEnds ends) {
         SoakPlan plan = SoakPlanning.plan(modes, question, ends);
-        notices.addAll(HeatNotices.ofPlan(plan));
+        SoakAnswer answer = new SoakAnswer(log, choice, modes, question, plan, notices);
+        if (!answer.cannotSay()) {
+            notices.addAll(HeatNotices.ofPlan(plan));
+        }
         return new SoakAnswer(log, choice, modes, question, plan, notices);
     }
 

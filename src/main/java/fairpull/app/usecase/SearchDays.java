@@ -38,7 +38,7 @@ public final class SearchDays {
         List<String> warnings = new ArrayList<>(SearchCautionWords.folded(question, answer, unit));
         warnings.addAll(SearchWords.warnings(question));
         return new Answer(TextSearch.text(question, answer, unit),
-                SearchJson.document(question, answer, unit, warnings, SearchCautionWords::sentence));
+                SearchJson.document(question, answer, unit, warnings, caution -> SearchCautionWords.sentence(caution, question)));
     }
 
     /**

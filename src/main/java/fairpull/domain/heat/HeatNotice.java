@@ -15,6 +15,8 @@ public record HeatNotice(Code code, List<Double> figures) {
         LOG_SHORTER_THAN_TIME_CONSTANT,
         /** A time constant is not known within a factor of two. Figures: low and high in seconds. */
         TIME_CONSTANT_LOOSE,
+        /** A time constant is not known within a factor of three: nothing can be planned with it. Figures: low and high in seconds. */
+        LOG_CANNOT_SAY,
         /** The fitted ambient is less sure than the tolerance. Figures: ambient and its standard error in kelvin. */
         AMBIENT_LOOSE,
         /** Neighbouring residuals resemble each other; errors are widened for it. Figures: correlation, factor of widening. */

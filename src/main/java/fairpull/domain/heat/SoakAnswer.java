@@ -22,4 +22,9 @@ public record SoakAnswer(Optional<CoolDownLog> log, Optional<ModeChoice> choice,
             throw new IllegalArgumentException("a log is fitted, and only a log");
         }
     }
+
+    /** {@return whether the log tells its time constants too loosely for any figure of the plan to be shown} */
+    public boolean cannotSay() {
+        return notices.stream().anyMatch(notice -> notice.code() == HeatNotice.Code.LOG_CANNOT_SAY);
+    }
 }

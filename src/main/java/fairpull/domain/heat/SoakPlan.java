@@ -9,11 +9,13 @@ import java.util.OptionalInt;
  * What the heat asks of a day.
  *
  * @param coolsWithinS seconds in which the rise of a single pull falls to the tolerance; 0 where it never passes it
- * @param holding for 0, 1, 2 … warm-up pulls in the first install: the shortest interval that holds all later pulls within tolerance
+ * @param holding for 0, 1, 2 … warm-up pulls in the first install: the shortest interval that holds all later pulls within
+ *     tolerance, however many they are
  * @param holdingInterval uncertainty of the first of them; empty where the time constants are not fitted
  * @param settledRiseK the rise that is left before a pull after very many at the interval asked for
- * @param warmUpsFirst warm-up pulls that the first install needs at that interval; empty where {@link #MOST_WARM_UPS} are not enough
- * @param warmUpsAfterSwap what each later install needs
+ * @param warmUpsFirst warm-up pulls that the first install needs at that interval for the pulls planned; empty where
+ *     {@link #MOST_WARM_UPS} are not enough
+ * @param warmUpsAfterSwap what each later install needs; with the first the fewest pulls that hold the day
  * @param pulls every pull of the day with those warm-ups; with none where none are enough
  * @param bias what is left on B − A on that day
  * @param biasWithoutWarmUps the same with none

@@ -31,6 +31,15 @@ public record SearchRow(String order, int pulls, int warmUps, SizeAnswer seen, d
         return seen.detectableGain().orElseThrow();
     }
 
+    /**
+     * {@return the smallest p-value that a randomisation test could reach}
+     *
+     * @param space a part that cannot come off again leaves one order of these installs, so that there is nothing to draw: 1
+     */
+    public double leastRandomisationP(SearchSpace space) {
+        return space.oneWay() ? 1 : seen.leastRandomisationP();
+    }
+
     /** {@return whether nobody who looks for such a gain should book this day} */
     public boolean isHopeless(double gainAskedFor) {
         return seen.power().orElseThrow() < HOPELESS_POWER || detectableGain() > HOPELESS_TIMES * gainAskedFor;

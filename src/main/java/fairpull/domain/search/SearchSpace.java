@@ -8,7 +8,8 @@ import java.util.OptionalInt;
  * @param mostInstalls installs at most, 2 to {@value #MOST_INSTALLS}
  * @param mostExchanges how often, at most, one part is taken off and the other fitted; empty for as often as the order has it
  * @param firstA whether A is fitted first
- * @param counterbalanced whether A and B must stand equally late on average
+ * @param counterbalanced whether A and B must stand equally late on average; where breaks part the installs, to within half an interval
+ *     from pull to pull
  * @param oneWay whether B cannot come off again: A … A B … B
  * @param pulls counted pulls per install
  * @param warmUps warm-up pulls per install

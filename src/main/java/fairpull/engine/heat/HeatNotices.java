@@ -13,6 +13,7 @@ import java.util.List;
 public final class HeatNotices {
     private static final double FIFTY_CELSIUS_K = 323.15;
     private static final double LOOSE_FACTOR = 2;
+    private static final double HOPELESS_FACTOR = 3;
     private static final double LARGE_SHARE = 0.1;
     /** Warm-ups that leave more than this of the bias do not serve it. */
     private static final double WORTH_HAVING = 0.9;
@@ -34,7 +35,8 @@ public final class HeatNotices {
             notices.add(HeatNotice.of(Code.LOG_SHORTER_THAN_TIME_CONSTANT, log.spanS(), slowest.timeConstantS()));
         }
         fit.modes().stream().filter(mode -> !(mode.highS() / mode.lowS() <= LOOSE_FACTOR * LOOSE_FACTOR))
-                .forEach(mode -> notices.add(HeatNotice.of(Code.TIME_CONSTANT_LOOSE, mode.lowS(), mode.highS())));
+                .forEach(mode -> notices.add(HeatNotice.of(mode.highS() / mode.lowS() <= HOPELESS_FACTOR * HOPELESS_FACTOR
+                        ? Code.TIME_CONSTANT_LOOSE : Code.LOG_CANNOT_SAY, mode.lowS(), mode.highS())));
         if (fit.ambientErrorK() > toleranceK) {
             notices.add(HeatNotice.of(Code.AMBIENT_LOOSE, fit.ambientK(), fit.ambientErrorK()));
         }

@@ -10,6 +10,7 @@ import fairpull.domain.heat.SoakQuestion;
 import fairpull.domain.plan.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -42,15 +43,16 @@ public final class SoakPlanning {
 
     private SoakPlan plan(OptionalEnds holdingInterval) {
         double tolerance = question.toleranceK();
-        OptionalInt first = warmUpsFirst();
-        OptionalInt later = first.isPresent() ? warmUpsAfterSwap(first.getAsInt()) : OptionalInt.empty();
-        boolean held = later.isPresent();
-        List<PullStart> pulls = DayOfPulls.follow(heat, question.day(), held ? first.getAsInt() : 0, held ? later.getAsInt() : 0);
+        Optional<WarmUps> held = WarmUps.fewest(heat, question.day(), tolerance);
+        List<PullStart> pulls = DayOfPulls.follow(heat, question.day(), held.map(WarmUps::first).orElse(0),
+                held.map(WarmUps::later).orElse(0));
         List<PullStart> bare = DayOfPulls.follow(heat, question.day(), 0, 0);
-        double reference = question.ambientK() + reference(pulls);
+        double reference = question.ambientK() + WarmUps.reference(pulls);
+        OptionalInt first = held.map(WarmUps::first).map(OptionalInt::of)
+                .orElseGet(() -> WarmUps.ofFirstInstall(heat, question.day(), tolerance));
         return new SoakPlan(heat.coolsWithin(tolerance), holding(), holdingInterval, heat.settledRise(question.day().intervalS()), first,
-                later, pulls, bias(difference(pulls)), bias(difference(bare)),
-                bias(question.sensitivity().relativeChange(reference, reference + tolerance)));
+                held.map(WarmUps::later).map(OptionalInt::of).orElse(OptionalInt.empty()), pulls, bias(difference(pulls)),
+                bias(difference(bare)), bias(question.sensitivity().relativeChange(reference, reference + tolerance)));
     }
 
     private List<Holding> holding() {
@@ -59,33 +61,6 @@ public final class SoakPlanning {
             holding.add(new Holding(warmUps, heat.shortestInterval(warmUps, question.toleranceK())));
         }
         return holding;
-    }
-
-    private OptionalInt warmUpsFirst() {
-        for (int warmUps = 0; warmUps <= SoakPlan.MOST_WARM_UPS; warmUps++) {
-            if (heat.shortfall(warmUps, question.day().intervalS()) <= question.toleranceK()) {
-                return OptionalInt.of(warmUps);
-            }
-        }
-        return OptionalInt.empty();
-    }
-
-    private OptionalInt warmUpsAfterSwap(int first) {
-        for (int warmUps = 0; warmUps <= SoakPlan.MOST_WARM_UPS; warmUps++) {
-            if (holds(DayOfPulls.follow(heat, question.day(), first, warmUps))) {
-                return OptionalInt.of(warmUps);
-            }
-        }
-        return OptionalInt.empty();
-    }
-
-    private boolean holds(List<PullStart> pulls) {
-        double reference = reference(pulls);
-        return pulls.stream().filter(pull -> !pull.warmUp()).allMatch(pull -> Math.abs(pull.riseK() - reference) <= question.toleranceK());
-    }
-
-    private static double reference(List<PullStart> pulls) {
-        return pulls.stream().filter(pull -> !pull.warmUp()).findFirst().orElseThrow().riseK();
     }
 
     /** Mean of the counted pulls with B less mean of those with A, relative to the level at ambient; 0 without both. */

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The orders that a search may try, gathered in classes of the same precision.
@@ -22,18 +23,17 @@ import java.util.Map;
  * which the least drift is left: a linear one, then a quadratic one; then one with A at both ends; then with A first; then the one that
  * comes first in the alphabet.
  *
- * <p>Breaks part installs unequally. With a drift in the model, every order then is a class of its own; they stand in the same
- * preference, so that of days alike in length and gain the first is the one to keep.
+ * <p>Breaks part installs unequally. Without a drift in the model the classes stay, and of each that order is kept in which least drift is
+ * left on the clock. With one, every order is a class of its own; they stand in the same preference, so that of days alike in length and
+ * gain the first is the one to keep. Hardly an order is then exactly counterbalanced, so a little may be left.
  */
 final class OrderClasses {
-    private static final Comparator<OrderShape> PREFERENCE = Comparator
-            .comparingDouble((OrderShape shape) -> Math.abs(shape.meanLean()))
-            .thenComparingDouble(shape -> Math.abs(shape.meanBow()))
-            .thenComparing(shape -> !shape.startsAndEndsWithA())
-            .thenComparing(OrderShape::letters);
+    private static final double ROUNDING = 1e-9;
 
-    private OrderClasses() {
-    }
+    private final SearchSpace space;
+    private final Drift drift;
+    /** Those allowed but for their counterbalance, which is a matter of the clock. */
+    private final List<OrderShape> open;
 
     /**
      * What orders of one class share.
@@ -58,17 +58,46 @@ final class OrderClasses {
     record Gathered(List<OrderShape> preferred, long orders) {
     }
 
-    /** Gathers the orders that are allowed; {@code unequal}: installs do not follow one another equally. */
-    static Gathered within(SearchSpace space, Drift drift, boolean unequal) {
+    OrderClasses(SearchSpace space, Drift drift) {
+        this.space = space;
+        this.drift = drift;
+        open = open(space);
+    }
+
+    /** Gathers the allowed orders of installs that follow one another equally. */
+    Gathered equallySpaced() {
+        return gathered(orders(space), preference(OrderShape::meanLean, OrderShape::meanBow));
+    }
+
+    /**
+     * Gathers the allowed orders of installs parted by breaks.
+     *
+     * @param times of one install, of two, …
+     * @param slackHours how far from equally late on average A and B may stand and count as counterbalanced
+     */
+    Gathered timed(List<InstallTimes> times, double slackHours) {
+        ToDoubleFunction<OrderShape> lean = order -> times.get(order.letters().length() - 1).lean(order);
+        Comparator<OrderShape> preference = preference(lean, order -> times.get(order.letters().length() - 1).bow(order));
+        List<OrderShape> allowed = open.stream()
+                .filter(order -> !space.counterbalanced() || Math.abs(lean.applyAsDouble(order)) <= slackHours + ROUNDING).toList();
+        return drift == Drift.NONE ? gathered(allowed, preference)
+                : new Gathered(allowed.stream().sorted(preference).toList(), allowed.size());
+    }
+
+    private Gathered gathered(List<OrderShape> allowed, Comparator<OrderShape> preference) {
         Map<Key, OrderShape> preferred = new LinkedHashMap<>();
-        List<OrderShape> all = orders(space);
-        if (unequal && drift != Drift.NONE) {
-            return new Gathered(all.stream().sorted(PREFERENCE).toList(), all.size());
+        for (OrderShape shape : allowed) {
+            preferred.merge(Key.of(shape, drift), shape, (one, other) -> preference.compare(one, other) <= 0 ? one : other);
         }
-        for (OrderShape shape : all) {
-            preferred.merge(Key.of(shape, drift), shape, (one, other) -> PREFERENCE.compare(one, other) <= 0 ? one : other);
-        }
-        return new Gathered(List.copyOf(preferred.values()), all.size());
+        return new Gathered(List.copyOf(preferred.values()), allowed.size());
+    }
+
+    /** Least drift first; a difference that is rounding is none. */
+    private static Comparator<OrderShape> preference(ToDoubleFunction<OrderShape> lean, ToDoubleFunction<OrderShape> bow) {
+        return Comparator.comparingDouble((OrderShape shape) -> Math.rint(Math.abs(lean.applyAsDouble(shape)) / ROUNDING))
+                .thenComparingDouble(shape -> Math.rint(Math.abs(bow.applyAsDouble(shape)) / ROUNDING))
+                .thenComparing(shape -> !shape.startsAndEndsWithA())
+                .thenComparing(OrderShape::letters);
     }
 
     /** {@return whether two orders cannot differ in their precision} */
@@ -76,8 +105,12 @@ final class OrderClasses {
         return one.letters().length() == other.letters().length() && Key.of(one, drift).equals(Key.of(other, drift));
     }
 
-    /** {@return every order that the space allows, from the shortest on} */
+    /** {@return every order of equally spaced installs that the space allows, from the shortest on} */
     static List<OrderShape> orders(SearchSpace space) {
+        return open(space).stream().filter(shape -> shape.lean() == 0 || !space.counterbalanced()).toList();
+    }
+
+    private static List<OrderShape> open(SearchSpace space) {
         List<OrderShape> orders = new ArrayList<>();
         for (int installs = 2; installs <= space.mostInstalls(); installs++) {
             for (int bits = 0; bits < 1 << installs; bits++) {
@@ -102,7 +135,6 @@ final class OrderClasses {
         boolean startsWithA = shape.letters().startsWith("A");
         return shape.countA() > 0 && shape.countB() > 0
                 && (startsWithA || !space.firstA())
-                && (shape.lean() == 0 || !space.counterbalanced())
                 && (shape.exchanges() == 1 && startsWithA || !space.oneWay())
                 && shape.exchanges() <= space.mostExchanges().orElse(Integer.MAX_VALUE);
     }

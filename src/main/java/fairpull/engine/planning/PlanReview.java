@@ -15,6 +15,7 @@ import fairpull.domain.plan.Session;
 import java.util.ArrayList;
 import java.util.IntSummaryStatistics;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Holds a plan against what a fair comparison has: a return to A, enough installs, an order that drift cannot pass for a gain. */
 public final class PlanReview {
@@ -66,7 +67,7 @@ public final class PlanReview {
         if (!returns) {
             notices.add(Notice.of(Code.NO_RETURN_TO_A));
         }
-        if (plan.analysis().drift() == Drift.NONE && returns && plan.sequence().sessions().stream().anyMatch(PlanReview::leans)) {
+        if (plan.analysis().drift() == Drift.NONE && returns && leans(plan.sequence())) {
             notices.add(Notice.of(Code.PLAN_ORDER_LEANS));
         }
     }
@@ -87,9 +88,16 @@ public final class PlanReview {
         return between > 0 && parts.get(0) == part && parts.lastIndexOf(part) > between;
     }
 
-    /** Where it is true a linear drift that is not modelled passes for a change. */
-    private static boolean leans(Session session) {
-        return OrderShape.of(String.join("", session.installs().stream().map(install -> install.part().name()).toList())).lean() != 0;
+    /**
+     * Where it is true a linear drift that is not modelled, the same in every session, passes for a change. As each session has a level
+     * of its own, such a drift goes into the change with the sum of what the sessions lean: opposite ways, it cancels.
+     */
+    private static boolean leans(Sequence sequence) {
+        return sequence.sessions().stream().map(PlanReview::letters).mapToInt(letters -> OrderShape.of(letters).lean()).sum() != 0;
+    }
+
+    private static String letters(Session session) {
+        return session.installs().stream().map(install -> install.part().name()).collect(Collectors.joining());
     }
 
     private void pulls() {

@@ -3,7 +3,6 @@ package fairpull.engine.planning;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.search.DayCaution;
-import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.search.SearchRow;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Finds the days worth choosing: over all orders of up to ten installs, counted pulls and warm-ups within the limits, those that no other
@@ -28,8 +28,6 @@ import java.util.function.DoubleConsumer;
  * <p>Checked against: all days sized one by one (SearchTest).
  */
 public final class Search {
-    /** Lengths closer than this are the same, in minutes. */
-    private static final double SAME_MINUTES = 1e-6;
     /** A gain must be smaller by this share to count as smaller. */
     private static final double SAME_GAIN = 1e-9;
     private static final int REPORTS = 100;
@@ -37,7 +35,6 @@ public final class Search {
     private final SearchQuestion question;
     private final List<Best> front = new ArrayList<>();
     private final double gainAtInfinity;
-    private long daysTried;
 
     private Search(SearchQuestion question) {
         this.question = question;
@@ -58,20 +55,16 @@ public final class Search {
         return new Search(question).run(progress, goOn);
     }
 
-    private record Day(OrderShape order, int pulls, int warmUps, double minutes, double cost) {
-    }
-
-    private record Best(Day day, Precision precision, double gain) {
+    private record Best(SearchDay day, Precision precision, double gain) {
     }
 
     private Optional<SearchAnswer> run(DoubleConsumer progress, BooleanSupplier goOn) {
-        Optional<List<Day>> laidOut = days(goOn);
-        return laidOut.isEmpty() ? Optional.empty() : frontOf(laidOut.get(), progress, goOn);
+        return SearchDaysLaidOut.of(question, goOn).flatMap(laidOut -> frontOf(laidOut, progress, goOn));
     }
 
-    private Optional<SearchAnswer> frontOf(List<Day> allowed, DoubleConsumer progress, BooleanSupplier goOn) {
-        List<Day> affordable = allowed.stream().filter(this::isAffordable)
-                .sorted(Comparator.comparingDouble(Day::minutes)).toList();
+    private Optional<SearchAnswer> frontOf(SearchDaysLaidOut laidOut, DoubleConsumer progress, BooleanSupplier goOn) {
+        List<SearchDay> affordable = laidOut.days().stream().filter(SearchDay::isAffordable)
+                .sorted(Comparator.comparingDouble(SearchDay::minutes)).toList();
         for (int i = 0; i < affordable.size(); i++) {
             if (!goOn.getAsBoolean()) {
                 return Optional.empty();
@@ -82,91 +75,33 @@ public final class Search {
             }
         }
         List<SearchRow> rows = front.stream().map(Best::day).map(this::row).toList();
-        return Optional.of(new SearchAnswer(rows, daysTried, least(allowed, Comparator.comparingDouble(Day::minutes)).map(Day::minutes)
-                .map(OptionalDouble::of).orElse(OptionalDouble.empty()), least(allowed, Comparator.comparingDouble(Day::cost))
-                .map(Day::cost).map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+        double best = front.isEmpty() ? 0 : front.get(front.size() - 1).gain();
+        return Optional.of(new SearchAnswer(rows, laidOut.tried(), least(laidOut, SearchDay::minutes), least(laidOut, SearchDay::cost),
+                best <= question.asked().gain() ? Optional.empty() : Optional.of(Shortfalls.of(question, gainAtInfinity, best))));
     }
 
-    /** All days; empty where told to stop before all were laid out. */
-    private Optional<List<Day>> days(BooleanSupplier goOn) {
-        OrderClasses.Gathered orders = OrderClasses.within(question.space(), question.asked().drift(), hasBreaks());
-        Range pulls = question.space().pulls();
-        Range warmUps = question.space().warmUps();
-        daysTried = orders.orders() * (pulls.most() - pulls.least() + 1) * (warmUps.most() - warmUps.least() + 1);
-        List<Day> days = new ArrayList<>();
-        for (int warm = warmUps.least(); warm <= warmUps.most(); warm++) {
-            for (int counted = pulls.least(); counted <= pulls.most(); counted++) {
-                if (!goOn.getAsBoolean()) {
-                    return Optional.empty();
-                }
-                double[] minutes = minutes(counted, warm);
-                for (OrderShape order : orders.preferred()) {
-                    int installs = order.letters().length();
-                    double cost = question.costs().of(minutes[installs], installs, counted + warm);
-                    days.add(new Day(order, counted, warm, minutes[installs], cost));
-                }
-            }
-        }
-        return Optional.of(days);
-    }
-
-    /** Breaks part the installs unequally. */
-    private boolean hasBreaks() {
-        return question.asked().clock().hoursOf(0).filter(hours -> !hours.breaks().isEmpty()).isPresent();
-    }
-
-    /** How long a day takes does not depend on its order; by the number of installs. */
-    private double[] minutes(int pulls, int warmUps) {
-        double[] minutes = new double[question.space().mostInstalls() + 1];
-        for (int installs = 1; installs < minutes.length; installs++) {
-            minutes[installs] = SequenceDesign.clock(question.sizing("A".repeat(installs), pulls, warmUps)).get(0).minutes();
-        }
-        return minutes;
-    }
-
-    private boolean isAffordable(Day day) {
-        return day.minutes() <= question.minutes() + SAME_MINUTES
-                && day.cost() <= question.money().orElse(Double.POSITIVE_INFINITY) * (1 + SAME_GAIN);
-    }
-
-    private void tryOut(Day day) {
+    private void tryOut(SearchDay day) {
         double best = front.isEmpty() ? Double.POSITIVE_INFINITY : front.get(front.size() - 1).gain();
-        if (standardErrorAtLeast(day) * gainAtInfinity >= best) {
+        if (day.standardErrorAtLeast() * gainAtInfinity >= best) {
             return;
         }
-        Precision precision = precision(day).orElse(null);
+        Precision precision = day.precision().orElse(null);
         if (precision == null || front.stream().anyMatch(shown -> shown.precision().isAtLeastAsGoodAs(precision))) {
             return;
         }
-        SizeQuestion sizing = sizing(day);
+        SizeQuestion sizing = day.sizing();
         if (best < Double.POSITIVE_INFINITY && Sizing.power(precision, best, sizing) <= question.asked().powerWanted()) {
             return;
         }
         OptionalDouble gain = Sizing.detectableGain(precision, sizing);
         if (gain.isPresent() && gain.getAsDouble() < best * (1 - SAME_GAIN)) {
-            front.removeIf(shown -> shown.day().minutes() >= day.minutes() - SAME_MINUTES);
+            front.removeIf(shown -> shown.day().minutes() >= day.minutes() - SearchDay.SAME_MINUTES);
             front.add(new Best(day, precision, gain.getAsDouble()));
         }
     }
 
-    /** √((s_r² + s_p²/n)(1/k_A + 1/k_B)): that of the day without drift; a term more in the model never makes it smaller. */
-    private double standardErrorAtLeast(Day day) {
-        double refit = question.asked().refitScatter();
-        double pull = question.asked().pullScatter();
-        return Math.sqrt((refit * refit + pull * pull / day.pulls()) * (1.0 / day.order().countA() + 1.0 / day.order().countB()));
-    }
-
-    private Optional<Precision> precision(Day day) {
-        SizeQuestion sizing = sizing(day);
-        return Precision.of(SequenceDesign.of(sizing), sizing);
-    }
-
-    private SizeQuestion sizing(Day day) {
-        return question.sizing(day.order().letters(), day.pulls(), day.warmUps());
-    }
-
-    private SearchRow row(Day day) {
-        SizeQuestion sizing = sizing(day);
+    private SearchRow row(SearchDay day) {
+        SizeQuestion sizing = day.sizing();
         SizeAnswer seen = Sizing.figures(sizing);
         DriftLeft left = DriftLeft.of(sizing);
         return new SearchRow(day.order().letters(), day.pulls(), day.warmUps(), seen, left.linear(), left.quadratic(),
@@ -193,8 +128,9 @@ public final class Search {
         return cautions;
     }
 
-    /** The first in some order that can be judged. */
-    private Optional<Day> least(List<Day> days, Comparator<Day> by) {
-        return days.stream().sorted(by).filter(day -> precision(day).isPresent()).findFirst();
+    /** The least of what can be judged. */
+    private static OptionalDouble least(SearchDaysLaidOut laidOut, ToDoubleFunction<SearchDay> figure) {
+        return laidOut.days().stream().sorted(Comparator.comparingDouble(figure)).filter(day -> day.precision().isPresent())
+                .mapToDouble(figure).findFirst();
     }
 }

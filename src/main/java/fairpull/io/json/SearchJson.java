@@ -32,7 +32,7 @@ public final class SearchJson {
                 .number("standardError", row.seen().standardError())
                 .number("degreesOfFreedom", row.seen().degreesOfFreedom())
                 .number("limit", row.seen().limit())
-                .number("leastRandomisationP", row.seen().leastRandomisationP())
+                .number("leastRandomisationP", row.leastRandomisationP(question.space()))
                 .number("linearDriftLeft", row.linearDriftLeft())
                 .number("quadraticDriftLeft", row.quadraticDriftLeft())
                 .flag("hopeless", row.isHopeless(question.asked().gain()))

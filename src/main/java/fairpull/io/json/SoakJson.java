@@ -35,7 +35,11 @@ public final class SoakJson {
                 .number("ambientC", Units.CELSIUS.fromSi(question.ambientK()))
                 .number("pullRiseK", question.pullRiseK())
                 .number("toleranceK", question.toleranceK())
-                .number("coolsWithinMinutes", minutes(plan.coolsWithinS()))
+                .flag("told", !answer.cannotSay());
+        if (answer.cannotSay()) {
+            return tree.nothing("intervalMinutes").nothing("day").texts("warnings", sentences);
+        }
+        return tree.number("coolsWithinMinutes", minutes(plan.coolsWithinS()))
                 .number("intervalMinutes", minutes(plan.intervalWithoutWarmUpsS()))
                 .number("intervalLowMinutes", minutes(plan.holdingInterval().lowS()))
                 .number("intervalHighMinutes", minutes(plan.holdingInterval().highS()))
@@ -43,7 +47,6 @@ public final class SoakJson {
                         .number("minutes", minutes(holding.intervalS())))
                 .tree("day", day())
                 .texts("warnings", sentences);
-        return tree;
     }
 
     private Tree day() {

@@ -21,9 +21,9 @@ public final class AirTableWords {
      */
     public static String sentence(int rows, Correction standard, double lowest, double highest, String file,
                                   Map<String, Integer> warnings) {
-        String counts = warnings.entrySet().stream().map(warning -> warning.getKey() + " (" + FindingWords.count(warning.getValue(), "row")
+        String counts = warnings.entrySet().stream().map(warning -> warning.getKey() + " (" + Numbers.count(warning.getValue(), "row")
                 + ")").collect(Collectors.joining(", "));
-        return "Corrected " + FindingWords.count(rows, "reading") + " to " + PlanWords.standard(standard) + ", factors "
+        return "Corrected " + Numbers.count(rows, "reading") + " to " + PlanWords.standard(standard) + ", factors "
                 + AirWords.fixed(lowest, 4, "") + " to " + AirWords.fixed(highest, 4, "") + ", written to " + file + "."
                 + (counts.isEmpty() ? "" : " Warnings: " + counts + ".");
     }

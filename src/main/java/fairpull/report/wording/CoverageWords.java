@@ -23,9 +23,9 @@ public final class CoverageWords {
         String speeds = " every speed from " + CurveNumbers.bareRpm(table.grid().firstRadPerS()) + " to "
                 + CurveNumbers.rpm(table.grid().lastRadPerS());
         if (whole == table.rows().size()) {
-            return "All " + FindingWords.count(whole, "pull") + " cover" + speeds;
+            return "All " + Numbers.count(whole, "pull") + " cover" + speeds;
         }
-        return whole + " of " + FindingWords.count(table.rows().size(), "pull") + (whole == 1 ? " covers" : " cover") + speeds;
+        return whole + " of " + Numbers.count(table.rows().size(), "pull") + (whole == 1 ? " covers" : " cover") + speeds;
     }
 
     /** {@return what to look for in the chart of residuals} */

@@ -73,8 +73,8 @@ public final class CurveWords {
         String corrected = deciding.correction() == Correction.NONE ? "no correction for air"
                 : PlanWords.standard(deciding.correction());
         return String.join(" · ", corrected, "bandwidth ±" + Numbers.THIN + CurveNumbers.rpm(curve.bandwidthRadPerS()),
-                Numbers.level(curve.level()) + " for all speeds together", FindingWords.count(curve.curves().rows().size(), "pull") + ", "
-                + FindingWords.count(installs(curve), "install"), SealWords.code(judgement.seal()));
+                Numbers.level(curve.level()) + " for all speeds together", Numbers.count(curve.curves().rows().size(), "pull") + ", "
+                + Numbers.count(installs(curve), "install"), SealWords.code(judgement.seal()));
     }
 
     static long installs(CurveFinding curve) {
@@ -133,7 +133,7 @@ public final class CurveWords {
 
     /** {@return what is left over, in a sentence} */
     public static String residualDescription(CurveFinding curve) {
-        return FindingWords.count(installs(curve), "install") + "; pulls less the mean of their install, and each install less the mean of "
+        return Numbers.count(installs(curve), "install") + "; pulls less the mean of their install, and each install less the mean of "
                 + "its part.";
     }
 

@@ -91,9 +91,9 @@ public final class DayWords {
     private static String change(Sequence planned, Remedy remedy) {
         Sequence other = remedy.sequence();
         return switch (remedy.kind()) {
-            case FEWER_WARM_UPS -> FindingWords.count(warmUps(other), "warm-up pull") + " per install instead of " + warmUps(planned)
+            case FEWER_WARM_UPS -> Numbers.count(warmUps(other), "warm-up pull") + " per install instead of " + warmUps(planned)
                     + ", if the car is warm after it";
-            case FEWER_PULLS -> FindingWords.count(pulls(other), "counted pull") + " per install instead of " + pulls(planned);
+            case FEWER_PULLS -> Numbers.count(pulls(other), "counted pull") + " per install instead of " + pulls(planned);
             case FEWER_INSTALLS -> other.letters() + " instead of " + planned.letters();
             case START_EARLIER -> changedHours(planned, other, "start of day at ", session -> session.hours().orElseThrow().start());
             case END_LATER -> changedHours(planned, other, "end of day at ",

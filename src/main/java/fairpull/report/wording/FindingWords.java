@@ -100,17 +100,13 @@ public final class FindingWords {
         String amount = numbers.printsAsZero(change) ? "no different from what it was with "
                 : numbers.with(Math.abs(change)) + (change > 0 ? " higher" : " lower") + " than with ";
         return "With " + subject.b() + ", " + subject.measure() + " was " + amount + subject.a() + " on this car, this rig and "
-                + days(finding) + " (" + count(finding.installs().size(), "install") + ", "
-                + count(finding.installs().stream().mapToInt(Checks.InstallMean::pulls).sum(), "counted pull") + ").";
+                + days(finding) + " (" + Numbers.count(finding.installs().size(), "install") + ", "
+                + Numbers.count(finding.installs().stream().mapToInt(Checks.InstallMean::pulls).sum(), "counted pull") + ").";
     }
 
     private static String days(Finding finding) {
         long sessions = finding.installs().stream().map(Checks.InstallMean::session).distinct().count();
         return sessions > 1 ? "these " + sessions + " sessions" : "this day";
-    }
-
-    static String count(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     private static String interval(Finding finding, Interval interval) {

@@ -16,7 +16,7 @@ public final class HeadingWords {
     public static String day(Judgement judgement) {
         int sessions = judgement.plan().sequence().sessions().size();
         long installs = judgement.plan().sequence().installs().count();
-        return (sessions == 1 ? "The day" : FindingWords.count(sessions, "session")) + ": " + FindingWords.count(installs, "install")
+        return (sessions == 1 ? "The day" : Numbers.count(sessions, "session")) + ": " + Numbers.count(installs, "install")
                 + " in the order " + judgement.plan().sequence().letters().replace("|", " | ");
     }
 
@@ -72,7 +72,7 @@ public final class HeadingWords {
     /** {@return over the notices} */
     public static String notices(List<Notice> notices) {
         long warnings = notices.stream().filter(notice -> notice.code().severity() == Notice.Severity.WARNING).count();
-        return warnings == 0 ? "For information" : "To know before relying on it: " + FindingWords.count(warnings, "warning");
+        return warnings == 0 ? "For information" : "To know before relying on it: " + Numbers.count(warnings, "warning");
     }
 
     /** {@return over the excluded pulls} */
@@ -80,7 +80,7 @@ public final class HeadingWords {
         long excluded = judgement.pulls().stream().filter(pull -> pull.fate() == Fate.EXCLUDED).count();
         boolean same = judgement.withExcluded().map(with -> with.verdict().words()
                 .equals(judgement.deciding().verdict().words())).orElse(true);
-        return FindingWords.count(excluded, "pull") + " left out; with " + (excluded == 1 ? "it" : "them") + " the verdict "
+        return Numbers.count(excluded, "pull") + " left out; with " + (excluded == 1 ? "it" : "them") + " the verdict "
                 + (same ? "is the same" : "is another");
     }
 
@@ -88,7 +88,7 @@ public final class HeadingWords {
     public static String amendments(Judgement judgement) {
         long after = judgement.amendments().stream().filter(amendment -> amendment.afterFirstData()).count();
         return judgement.amendments().isEmpty() ? "No amendments to the plan"
-                : FindingWords.count(judgement.amendments().size(), "amendment") + ", " + (after == 0 ? "none" : after)
+                : Numbers.count(judgement.amendments().size(), "amendment") + ", " + (after == 0 ? "none" : after)
                 + " after the first data";
     }
 }

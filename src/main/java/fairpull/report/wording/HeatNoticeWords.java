@@ -15,6 +15,9 @@ public final class HeatNoticeWords {
                     + " fitted to it: what comes after is extrapolated. Log until the temperature hardly falls.";
             case TIME_CONSTANT_LOOSE -> "A time constant is known only to lie between " + HeatNumbers.time(figure(notice, 0)) + " and "
                     + HeatNumbers.time(figure(notice, 1)) + ".";
+            case LOG_CANNOT_SAY -> "A time constant is known only to lie between " + HeatNumbers.time(figure(notice, 0)) + " and "
+                    + HeatNumbers.time(figure(notice, 1)) + ", not even within a factor of three: no interval and no number of warm-ups "
+                    + "follows from that.";
             case AMBIENT_LOOSE -> "The ambient was fitted too, as " + HeatNumbers.celsius(figure(notice, 0)) + " with a standard error of "
                     + HeatNumbers.kelvin(figure(notice, 1)) + ", more than the tolerance. Measure it and give --ambient.";
             case READINGS_FOLLOW_ONE_ANOTHER -> "Neighbouring readings err alike (correlation " + Numbers.brief(figure(notice, 0), "")

@@ -21,18 +21,18 @@ public final class LookWords {
             case LOOK_APPLIED -> "Look " + whole(notice, 0) + " of " + whole(notice, 1) + " planned: judged at an error rate of "
                     + level(notice.figures().get(2)) + ", so that all looks together keep to " + Numbers.percent(notice.figures().get(3))
                     + ".";
-            case LOOK_NOT_PLANNED -> "No look is planned after " + FindingWords.count(Math.round(notice.figures().get(0)), "install")
+            case LOOK_NOT_PLANNED -> "No look is planned after " + Numbers.count(Math.round(notice.figures().get(0)), "install")
                     + "; the strictest planned level, " + level(notice.figures().get(1))
                     + ", was used, but the error rate is no longer kept; decide only at the planned looks.";
             case LOOK_NOT_LOGGED -> "Look " + whole(notice, 0) + " is not in the log; write it down with `fairpull judge TEST --look`, "
                     + "for a look that nobody knows of cannot be counted.";
-            case LOOKED_TOO_OFTEN -> "The log names " + FindingWords.count(Math.round(notice.figures().get(0)), "look") + ", "
+            case LOOKED_TOO_OFTEN -> "The log names " + Numbers.count(Math.round(notice.figures().get(0)), "look") + ", "
                     + whole(notice, 2) + " of them not planned (planned: " + whole(notice, 1)
                     + "); more looks than planned announce more changes that are none, so the error rate is not kept.";
             case PLAN_LOOK_TOO_EARLY -> "The look after " + whole(notice, 0) + " installs cannot be judged without a rig record, it needs "
                     + whole(notice, 1) + "; move it, or name a record with its degrees of freedom.";
             case PLAN_LOOK_DECIDES_LITTLE -> "The look after " + whole(notice, 0) + " installs has "
-                    + FindingWords.count(Math.round(notice.figures().get(1)), "degree") + " of freedom without a rig record, so t would "
+                    + Numbers.count(Math.round(notice.figures().get(1)), "degree") + " of freedom without a rig record, so t would "
                     + "have to be very large there and " + decides(notice)
                     + "; name a record with its degrees of freedom, or put the look later.";
             case PLAN_LOOK_APPROXIMATE -> "The look after " + whole(notice, 0) + " installs has " + Numbers.degreesOfFreedom(

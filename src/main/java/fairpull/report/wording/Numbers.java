@@ -191,6 +191,11 @@ public final class Numbers {
         return number + (number.equals("1") ? " degree of freedom" : " degrees of freedom");
     }
 
+    /** {@return a number of things: {@code 1 pull}, {@code 2 pulls}} */
+    static String count(long number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
     /** {@return minutes as hours and minutes} */
     public static String duration(double minutes) {
         long whole = Math.round(minutes);

@@ -66,15 +66,15 @@ public final class RigWords {
                     + "values are in the same unit and of the same car.");
         }
         if (baseline.rowsOfB() > 0) {
-            sentences.add(FindingWords.count(baseline.rowsOfB(), "pull") + " of part B " + (baseline.rowsOfB() == 1 ? "was" : "were")
+            sentences.add(Numbers.count(baseline.rowsOfB(), "pull") + " of part B " + (baseline.rowsOfB() == 1 ? "was" : "were")
                     + " left out: a rig record is made from installs of A alone.");
         }
         return sentences;
     }
 
     private static String size(Baseline baseline) {
-        return FindingWords.count(baseline.pulls(), "pull") + " in " + FindingWords.count(baseline.installs(), "install") + " on "
-                + FindingWords.count(baseline.sessions().size(), "session");
+        return Numbers.count(baseline.pulls(), "pull") + " in " + Numbers.count(baseline.installs(), "install") + " on "
+                + Numbers.count(baseline.sessions().size(), "session");
     }
 
     private static String scatter(LayerScatter scatter) {
@@ -114,7 +114,7 @@ public final class RigWords {
     /** {@return all that is known for a key} */
     public static List<String> evidence(RigEvidence evidence) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(FindingWords.count(evidence.records().size(), "table") + ": "
+        sentences.add(Numbers.count(evidence.records().size(), "table") + ": "
                 + evidence.records().stream().map(RigRecord::source).collect(Collectors.joining(", ")) + ".");
         evidence.pooled().forEach(pooled -> sentences.add(pooled(pooled)));
         for (Layer layer : Layer.values()) {
@@ -135,8 +135,8 @@ public final class RigWords {
 
     private static String pooled(Pooled pooled) {
         return capital(layer(pooled.layer())) + " scatter: " + percent(pooled.share()) + " with "
-                + Numbers.withDegreesOfFreedom(pooled.degreesOfFreedom()) + ", from " + FindingWords.count(pooled.records(), "table")
-                + (pooled.recordsAtZero() > 0 ? "; " + FindingWords.count(pooled.recordsAtZero(), "table") + " showed none" : "") + ".";
+                + Numbers.withDegreesOfFreedom(pooled.degreesOfFreedom()) + ", from " + Numbers.count(pooled.records(), "table")
+                + (pooled.recordsAtZero() > 0 ? "; " + Numbers.count(pooled.recordsAtZero(), "table") + " showed none" : "") + ".";
     }
 
     private static Optional<String> limits(RigEvidence evidence) {

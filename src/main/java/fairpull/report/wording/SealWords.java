@@ -22,8 +22,8 @@ public final class SealWords {
         long counted = judgement.pulls().stream().filter(pull -> !pull.pull().warmUp()).count();
         long used = judgement.pulls().stream().filter(pull -> pull.fate() == Fate.USED).count();
         return seal(judgement) + " · " + (judgement.amendments().isEmpty() ? "no amendments"
-                : FindingWords.count(judgement.amendments().size(), "amendment")) + " · "
-                + FindingWords.count(counted, "counted pull") + ", " + used + " used";
+                : Numbers.count(judgement.amendments().size(), "amendment")) + " · "
+                + Numbers.count(counted, "counted pull") + ", " + used + " used";
     }
 
     /** {@return the seal in words} */

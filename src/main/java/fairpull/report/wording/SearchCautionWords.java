@@ -19,11 +19,12 @@ public final class SearchCautionWords {
     }
 
     /** {@return the sentence of a caution} */
-    public static String sentence(DayCaution caution) {
+    public static String sentence(DayCaution caution, SearchQuestion question) {
         return switch (caution) {
             case NO_RETURN_TO_A -> "no part comes back after the other one, so nothing shows what else moved in the meantime.";
-            case SINGLE_B_ONE_WAY -> "B is strapped down once, so the data do not show how much that strap-down added; the record of refit "
-                    + "scatter stands for it.";
+            case SINGLE_B_ONE_WAY -> "B is strapped down once, so the data do not show how much that strap-down added; "
+                    + (question.asked().refitDegreesOfFreedom() > 0 ? "the record of refit scatter stands for it."
+                            : "only the scatter of the A installs stands for it, as no record of refit scatter was given (--refit-df).");
             case DRIFT_TOLD_BY_PULLS_ALONE -> "only the pulls within installs tell the change from the drift, which must run alike within "
                     + "an install and across a swap; there is no limit to print.";
             case LINEAR_DRIFT_LEFT -> "a straight drift passes in part for a change, as the first drift column says.";
@@ -38,8 +39,8 @@ public final class SearchCautionWords {
     }
 
     /** {@return what the letters mean, a sentence each} */
-    public static List<String> key(List<DayCaution> all) {
-        return all.stream().map(caution -> letter(caution, all) + ": " + sentence(caution)).toList();
+    public static List<String> key(List<DayCaution> all, SearchQuestion question) {
+        return all.stream().map(caution -> letter(caution, all) + ": " + sentence(caution, question)).toList();
     }
 
     private static String letter(DayCaution caution, List<DayCaution> all) {
@@ -61,7 +62,7 @@ public final class SearchCautionWords {
         reason(reasons, coarse, hopeless.size(), "could find nothing below " + Numbers.given(SearchRow.HOPELESS_TIMES * asked, unit)
                 + ", " + Numbers.given(SearchRow.HOPELESS_TIMES) + " times the gain asked for");
         boolean all = hopeless.size() == answer.front().size();
-        String which = all ? "All days are hopeless, and only the best is listed: " : FindingWords.count(hopeless.size(), "shorter day")
+        String which = all ? "All days are hopeless, and only the best is listed: " : Numbers.count(hopeless.size(), "shorter day")
                 + (hopeless.size() == 1 ? " is hopeless and not listed: " : " are hopeless and not listed: ");
         return List.of(which + String.join("; ", reasons) + ".");
     }

@@ -8,6 +8,7 @@ import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.search.SearchRow;
+import fairpull.domain.search.SearchSpace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,8 @@ public final class SearchWords {
     /**
      * {@return the days to print: hopeless ones are left out, and those that find no smaller a gain, as printed, than the one before; of
      *     nothing but hopeless ones the best stays}
+     *
+     * <p>Gains are compared as printed, so that a reader never pays hours for a step that the table cannot show; the front has them all.
      */
     public static List<SearchRow> shown(SearchQuestion question, SearchAnswer answer, String unit) {
         List<SearchRow> hopeful = answer.front().stream().filter(row -> !row.isHopeless(question.asked().gain())).toList();
@@ -59,7 +62,8 @@ public final class SearchWords {
         }
         SearchRow best = answer.front().get(answer.front().size() - 1);
         return "No day within the limits finds the gain asked for, " + asked + ", with that chance: " + SizeWords.detectable(
-                best.detectableGain(), unit) + " is the smallest. More hours, or a record of refit scatter, would help.";
+                best.detectableGain(), unit) + " is the smallest. " + answer.shortfall().map(shortfall -> ReachWords.remedy(shortfall,
+                question, unit)).orElse("");
     }
 
     /** {@return what one day buys over another} */
@@ -85,7 +89,7 @@ public final class SearchWords {
 
     private static void change(List<String> changes, int before, int after, String noun, String where) {
         if (after != before) {
-            changes.add(FindingWords.count(Math.abs(after - before), (after > before ? "more " : "fewer ") + noun) + where);
+            changes.add(Numbers.count(Math.abs(after - before), (after > before ? "more " : "fewer ") + noun) + where);
         }
     }
 
@@ -94,7 +98,14 @@ public final class SearchWords {
         return "finds: smallest gain found with the chance wanted. limit: what more pulls cannot bring it below. s.e., df: standard "
                 + "error and degrees of freedom of the change. drift: what a drift of 1 per hour, and one of 1 per hour² from the middle "
                 + "of the day, passes for in the change" + (question.asked().drift() == Drift.NONE ? " (no drift is modelled)" : "")
-                + ". least p: of a randomisation test, if the order is drawn.";
+                + ". least p: of a randomisation test, " + (question.space().oneWay()
+                        ? "for which there is one order only and nothing to draw." : "if the order is drawn.");
+    }
+
+    /** {@return the smallest p-value that a randomisation test could reach, as the table has it} */
+    public static String leastP(SearchRow row, SearchSpace space) {
+        double least = row.leastRandomisationP(space);
+        return least >= 1 ? "none" : Numbers.resolving(least, "").bare(least);
     }
 
     /** {@return how the cost of a day is reckoned} */

@@ -27,6 +27,6 @@ public final class SecondaryWords {
     /** {@return the sentence under the further measures} */
     public static String caution(Judgement judgement) {
         return "These were named beside the deciding measure and decide nothing. Each verdict and interval is that of the measure alone; "
-                + "p-values are adjusted by Holm’s method for " + FindingWords.count(judgement.secondary().size(), "further measure") + ".";
+                + "p-values are adjusted by Holm’s method for " + Numbers.count(judgement.secondary().size(), "further measure") + ".";
     }
 }

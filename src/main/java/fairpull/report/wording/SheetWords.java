@@ -65,7 +65,7 @@ public final class SheetWords {
         int warmUps = sequence.installs().mapToInt(Install::warmUpPulls).sum();
         String gear = plan.rig().gear().isBlank() ? "" : ", gear " + plan.rig().gear();
         return plan.rig().name() + " (" + PlanWords.kind(plan.rig().kind()) + ")" + gear + ". Order " + sequence.letters() + ", "
-                + FindingWords.count(counted, "counted pull") + " and " + FindingWords.count(warmUps, "warm-up") + "; "
+                + Numbers.count(counted, "counted pull") + " and " + Numbers.count(warmUps, "warm-up") + "; "
                 + "a pull every " + length(sequence.pullIntervalS()) + "." + looks(plan);
     }
 
@@ -111,7 +111,7 @@ public final class SheetWords {
     /** {@return the amendments so far, or that there are none} */
     public static String amendments(int amendments, boolean sealed) {
         return !sealed ? "not sealed, so changes left no trace."
-                : amendments == 0 ? "none so far." : FindingWords.count(amendments, "amendment") + " since the seal:";
+                : amendments == 0 ? "none so far." : Numbers.count(amendments, "amendment") + " since the seal:";
     }
 
     /** {@return the name of a condition over a narrow column} */

@@ -14,7 +14,7 @@ public final class SizeWords {
     /** {@return the answer as a paragraph} */
     public static String paragraph(SizeQuestion question, SizeAnswer answer, String unit) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(question.sequence() + " with " + FindingWords.count(question.pulls(), "counted pull") + " per install takes "
+        sentences.add(question.sequence() + " with " + Numbers.count(question.pulls(), "counted pull") + " per install takes "
                 + Numbers.duration(answer.minutes()) + ".");
         sentences.add(answer.power().isPresent() ? sees(question, answer, unit) : cannotBeJudged());
         answer.limit().ifPresent(limit -> sentences.add("More pulls per install cannot bring that below " + detectable(limit, unit)
@@ -53,17 +53,17 @@ public final class SizeWords {
             return "That reaches what was asked for, " + goal + leastPulls(question, answer) + ".";
         }
         String pulls = answer.pullsNeeded().isPresent()
-                ? FindingWords.count(answer.pullsNeeded().getAsInt(), "counted pull") + " per install in this order"
+                ? Numbers.count(answer.pullsNeeded().getAsInt(), "counted pull") + " per install in this order"
                 : "no number of pulls up to 100 per install in this order";
         String installs = answer.installsNeeded().isPresent()
-                ? FindingWords.count(answer.installsNeeded().getAsInt(), "install") + " alternating A B A … with these pulls"
+                ? Numbers.count(answer.installsNeeded().getAsInt(), "install") + " alternating A B A … with these pulls"
                 : "no number of installs up to 30 with these pulls";
         return "To reach " + goal + ": " + pulls + "; " + installs + ".";
     }
 
     private static String leastPulls(SizeQuestion question, SizeAnswer answer) {
         return answer.pullsNeeded().isPresent() && answer.pullsNeeded().getAsInt() < question.pulls()
-                ? "; " + FindingWords.count(answer.pullsNeeded().getAsInt(), "counted pull") + " per install would do" : "";
+                ? "; " + Numbers.count(answer.pullsNeeded().getAsInt(), "counted pull") + " per install would do" : "";
     }
 
     private static String randomisation(SizeQuestion question, SizeAnswer answer) {

@@ -22,16 +22,23 @@ public final class SoakWords {
     public static String heading(SoakAnswer answer) {
         SoakPlan plan = answer.plan();
         SoakQuestion.Day day = answer.question().day();
+        if (answer.cannotSay()) {
+            return "This log cannot say";
+        }
         if (!plan.isHeld()) {
             return "Pulls every " + HeatNumbers.time(day.intervalS()) + " cannot be held within " + tolerance(answer);
         }
         int first = plan.warmUpsFirst().getAsInt();
         return "Pulls every " + HeatNumbers.time(day.intervalS()) + (first == 0 ? " need no warm-up pull"
-                : " need " + FindingWords.count(first, "warm-up pull") + " first");
+                : " need " + Numbers.count(first, "warm-up pull") + " first");
     }
 
-    /** {@return the plan in sentences} */
+    /** {@return the plan in sentences; only what to do where the log cannot say} */
     public static List<String> plan(SoakAnswer answer) {
+        if (answer.cannotSay()) {
+            return List.of("Log 30" + Numbers.THIN + "min or more, until the temperature hardly falls" + (answer.choice().filter(choice ->
+                    choice.chosen().ambientGiven()).isPresent() ? "." : ", and give --ambient."));
+        }
         SoakPlan plan = answer.plan();
         SoakQuestion question = answer.question();
         List<String> sentences = new ArrayList<>();
@@ -53,7 +60,7 @@ public final class SoakWords {
         String ends = plan.holdingInterval().lowS().isPresent() ? " (95" + Numbers.THIN + "% interval "
                 + HeatNumbers.times(plan.holdingInterval().lowS().getAsDouble(), plan.holdingInterval().highS().getAsDouble()) + ")" : "";
         return "Without any warm-up, " + HeatNumbers.intervalUp(plan.intervalWithoutWarmUpsS()) + ends
-                + " from pull to pull holds every start within " + tolerance(answer) + " of the first.";
+                + " from pull to pull holds every start within " + tolerance(answer) + " of the first, however many pulls follow.";
     }
 
     private static String warmUps(SoakAnswer answer) {
@@ -62,7 +69,7 @@ public final class SoakWords {
         if (plan.warmUpsFirst().isEmpty()) {
             return "No number of warm-up pulls up to " + SoakPlan.MOST_WARM_UPS + " is enough in the first install.";
         }
-        String first = "The first install needs " + FindingWords.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
+        String first = "For the pulls planned the first install needs " + Numbers.count(plan.warmUpsFirst().getAsInt(), "warm-up pull");
         if (day.letters().length() == 1) {
             return first + ".";
         }
@@ -75,6 +82,9 @@ public final class SoakWords {
     public static List<Said> bias(SoakAnswer answer) {
         SoakPlan plan = answer.plan();
         List<Said> said = new ArrayList<>();
+        if (answer.cannotSay()) {
+            return said;
+        }
         if (answer.question().day().letters().contains("A") && answer.question().day().letters().contains("B")) {
             if (plan.isHeld()) {
                 said.add(new Said("Left on B − A with these warm-ups", bias(plan.bias(), answer)));
@@ -167,7 +177,7 @@ public final class SoakWords {
         SoakQuestion.Day day = answer.question().day();
         String source = answer.log().map(log -> "“" + log.column() + "”, " + readings(log) + " over " + HeatNumbers.time(log.spanS()))
                 .orElse("Time constants typed in");
-        return source + "; " + day.letters() + " with " + FindingWords.count(day.pulls(), "counted pull") + " per install, "
+        return source + "; " + day.letters() + " with " + Numbers.count(day.pulls(), "counted pull") + " per install, "
                 + HeatNumbers.time(day.intervalS()) + " from pull to pull, " + HeatNumbers.time(day.swapS()) + " more at a swap";
     }
 
@@ -201,7 +211,8 @@ public final class SoakWords {
     /** {@return over the table of intervals} */
     public static String intervals(SoakAnswer answer) {
         return "With so many warm-up pulls in the first install, every later pull of that install starts within " + tolerance(answer)
-                + " of the first counted one if pulls follow no quicker than this.";
+                + " of the first counted one, however many follow, if they follow no quicker than this. A planned day has fewer pulls and "
+                + "may need less.";
     }
 
     /** {@return what stands at the foot of the page} */

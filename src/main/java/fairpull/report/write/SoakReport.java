@@ -24,8 +24,10 @@ public final class SoakReport {
         List<Card> cards = new ArrayList<>();
         cards.add(day(answer));
         answer.log().ifPresent(log -> cards.add(fit(log, answer.choice().orElseThrow())));
-        cards.add(intervals(answer));
-        cards.add(Card.plain("What heat leaves on the deciding measure").answering(SoakWords.bias(answer)));
+        if (!answer.cannotSay()) {
+            cards.add(intervals(answer));
+            cards.add(Card.plain("What heat leaves on the deciding measure").answering(SoakWords.bias(answer)));
+        }
         if (!answer.notices().isEmpty()) {
             cards.add(Card.plain("To know before relying on it")
                     .stepping(answer.notices().stream().map(HeatNoticeWords::sentence).toList()));
@@ -44,7 +46,8 @@ public final class SoakReport {
         for (String sentence : SoakWords.plan(answer)) {
             card = card.saying(sentence);
         }
-        return card.showing(List.of(new Figure("start", StartTemperatureChart.draw(answer))), SoakWords.dayCaption(answer));
+        return answer.cannotSay() ? card
+                : card.showing(List.of(new Figure("start", StartTemperatureChart.draw(answer))), SoakWords.dayCaption(answer));
     }
 
     private static Card fit(CoolDownLog log, ModeChoice choice) {

@@ -63,7 +63,7 @@ public final class TextSearch {
         row(number, row.order(), row.pulls(), row.warmUps(), Numbers.duration(row.seen().minutes()), resolved(row.detectableGain()),
                 row.seen().limit().isPresent() ? resolved(row.seen().limit().getAsDouble()) : "–", resolved(standardError),
                 Numbers.degreesOfFreedom(row.seen().degreesOfFreedom().orElseThrow()), drift(row.linearDriftLeft()),
-                drift(row.quadraticDriftLeft()), resolved(row.seen().leastRandomisationP()),
+                drift(row.quadraticDriftLeft()), SearchWords.leastP(row, question.space()),
                 question.costs().areNone() ? "" : String.format(Locale.ROOT, "%7s", SearchWords.money(row.cost())),
                 SearchCautionWords.letters(row, cautions));
     }
@@ -92,7 +92,8 @@ public final class TextSearch {
     private void notes() {
         text.append('\n');
         sentence(SearchWords.legend(question));
-        SearchCautionWords.key(cautions).forEach(caution -> text.append(Lines.wrapped("mind " + caution, " ".repeat(8)).substring(8)));
+        SearchCautionWords.key(cautions, question)
+                .forEach(caution -> text.append(Lines.wrapped("mind " + caution, " ".repeat(8)).substring(8)));
         if (!question.costs().areNone()) {
             sentence(SearchWords.cost(question.costs()));
         }

@@ -22,7 +22,9 @@ public final class TextSoak {
         text.append(Lines.wrapped(String.join(" ", SoakWords.plan(answer)), "")).append('\n');
         answer.choice().ifPresent(choice -> text.append(Lines.rows(SoakWords.fit(choice))));
         List<Said> rows = new ArrayList<>();
-        rows.add(new Said("Shortest interval that holds", intervals(answer.plan())));
+        if (!answer.cannotSay()) {
+            rows.add(new Said("Shortest interval that holds, however many pulls follow", intervals(answer.plan())));
+        }
         rows.addAll(SoakWords.bias(answer));
         text.append(Lines.rows(rows)).append('\n');
         answer.notices().forEach(notice -> text.append("Note     ")

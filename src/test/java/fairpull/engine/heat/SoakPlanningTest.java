@@ -10,16 +10,22 @@ import fairpull.domain.heat.SoakPlan.OptionalEnds;
 import fairpull.domain.heat.SoakPlan.PullStart;
 import fairpull.domain.heat.SoakQuestion;
 import fairpull.domain.unit.Units;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SoakPlanningTest {
     private static final List<Mode> ONE = List.of(new Mode(540, 1));
     private static final SoakQuestion.Measure HP = new SoakQuestion.Measure(Units.HORSEPOWER,
             OptionalDouble.of(Units.HORSEPOWER.toSi(190)), OptionalDouble.of(Units.HORSEPOWER.toSi(3)));
 
-    /** r∞ = 6/(e^(300/540) − 1) = 8.07 K; 8.07·e^(−w·300/540) ≤ 2 first at w = 3 (computed by hand). */
+    /**
+     * r∞ = 6/(e^(300/540) − 1) = 8.07 K. Five counted pulls after w warm-ups span 8.07·(e^(−w·300/540) − e^(−(w+4)·300/540)): 2.37 K with
+     * two, 1.36 K with three (computed by hand).
+     */
     @Test
     void warmUpsFollowFromTheClosedForm() {
         SoakPlan plan = plan(ONE, "ABA", 300, 1200, new Sensitivity.InletRule());
@@ -42,6 +48,53 @@ class SoakPlanningTest {
         SoakQuestion.Day day = new SoakQuestion.Day("ABA", 5, 300, 1200);
         List<PullStart> fewer = DayOfPulls.follow(new RepeatedPulls(ONE, 6), day, 3, needed - 1);
         assertThat(fewer).filteredOn(pull -> !pull.warmUp()).anySatisfy(pull -> assertThat(Math.abs(pull.riseK() - reference)).isGreaterThan(2));
+    }
+
+    /** Fewest pulls of all pairs, each day followed by a simulation of its own; the asymptote would ask for 12 + 4 of the second car. */
+    @ParameterizedTest
+    @CsvSource({"540, 540, 6, 300, 1200, ABABA, 5", "180, 1800, 8, 300, 1200, ABABA, 5", "150, 840, 7, 300, 1200, ABABA, 5",
+        "900, 900, 6, 240, 600, ABBA, 3", "300, 300, 3, 300, 60, A, 8"})
+    void noFewerPullsHoldThePlannedDay(double fast, double slow, double rise, double interval, double swap, String order, int pulls) {
+        List<Mode> modes = List.of(new Mode(fast, 0.6), new Mode(slow, 0.4));
+        SoakQuestion question = new SoakQuestion(rise, 2, new SoakQuestion.Day(order, pulls, interval, swap), 298.15,
+                new Sensitivity.InletRule(), HP);
+
+        SoakPlan plan = SoakPlanning.plan(modes, question, OptionalEnds.none());
+
+        int first = plan.warmUpsFirst().orElseThrow();
+        int later = plan.warmUpsAfterSwap().orElseThrow();
+        int swaps = order.length() - 1;
+        assertThat(holds(modes, question, first, later)).isTrue();
+        for (int f = 0; f <= first + later * swaps; f++) {
+            for (int l = 0; f + l * swaps < first + later * swaps; l++) {
+                assertThat(holds(modes, question, f, l)).as("%d + %d", f, l).isFalse();
+                if (swaps == 0) {
+                    break;
+                }
+            }
+        }
+    }
+
+    /** Adds up what every earlier pull has left, each by itself. */
+    private static boolean holds(List<Mode> modes, SoakQuestion question, int first, int later) {
+        SoakQuestion.Day day = question.day();
+        List<Double> times = new ArrayList<>();
+        List<Double> counted = new ArrayList<>();
+        double time = 0;
+        for (int install = 0; install < day.letters().length(); install++) {
+            time += install == 0 ? 0 : day.swapS();
+            int warm = install == 0 ? first : later;
+            for (int pull = 0; pull < warm + day.pulls(); pull++) {
+                double now = time;
+                if (pull >= warm) {
+                    counted.add(times.stream().mapToDouble(before -> modes.stream().mapToDouble(mode -> question.pullRiseK() * mode.share()
+                            * Math.exp(-(now - before) / mode.timeConstantS())).sum()).sum());
+                }
+                times.add(time);
+                time += day.intervalS();
+            }
+        }
+        return counted.stream().allMatch(rise -> Math.abs(rise - counted.get(0)) <= question.toleranceK());
     }
 
     @Test

@@ -16,6 +16,8 @@ import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.search.SearchRow;
 import fairpull.domain.search.SearchSpace;
+import fairpull.domain.search.Shortfall;
+import fairpull.domain.search.Shortfall.Limit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,6 +88,28 @@ class SearchTest {
 
         SearchAnswer without = search(new SearchQuestion(asked(drift, 0), space, 400, OptionalDouble.of(1200), COSTS));
         assertThat(answer.leastMinutes().getAsDouble()).isGreaterThan(without.leastMinutes().getAsDouble());
+    }
+
+    /** Precision being the same, what a drift passes for decides: by the fit that judges, of every order with as many A and B. */
+    @ParameterizedTest
+    @CsvSource({"false", "true"})
+    void withBreaksTheOrderKeptLeavesTheLeastDriftOnTheClock(boolean counterbalanced) {
+        SearchSpace space = new SearchSpace(6, OptionalInt.empty(), true, counterbalanced, false, new Range(2, 4), new Range(1, 1));
+        SearchQuestion question = new SearchQuestion(asked(Drift.NONE, 0, WITH_BREAKS), space, 600, OptionalDouble.empty(), COSTS);
+
+        List<SearchRow> front = search(question).front();
+
+        SearchSpace all = new SearchSpace(6, OptionalInt.empty(), true, false, false, new Range(2, 4), new Range(1, 1));
+        assertThat(front).hasSizeGreaterThan(1).allSatisfy(row -> {
+            long countA = row.order().chars().filter(letter -> letter == 'A').count();
+            double least = OrderClasses.orders(all).stream().filter(order -> order.letters().length() == row.order().length())
+                    .filter(order -> order.countA() == countA || order.countB() == countA)
+                    .mapToDouble(order -> Math.abs(DriftLeft.of(question.sizing(order.letters(), row.pulls(), row.warmUps())).linear()))
+                    .min().orElseThrow();
+            assertThat(Math.abs(row.linearDriftLeft())).as("%s", row.order()).isCloseTo(least, within(1e-9));
+            // half of five minutes
+            assertThat(!counterbalanced || Math.abs(row.linearDriftLeft()) <= 2.5 / 60 + 1e-9).isTrue();
+        });
     }
 
     private static SearchAnswer noDayIsBetter(SearchQuestion question) {
@@ -171,7 +195,7 @@ class SearchTest {
     @EnumSource(Drift.class)
     void ordersOfOneClassHaveOnePrecision(Drift drift) {
         SearchSpace all = new SearchSpace(7, OptionalInt.empty(), false, false, false, new Range(2, 2), new Range(1, 1));
-        List<OrderShape> preferred = OrderClasses.within(all, drift, false).preferred();
+        List<OrderShape> preferred = new OrderClasses(all, drift).equallySpaced().preferred();
         int compared = 0;
         for (OrderShape order : OrderClasses.orders(all)) {
             OrderShape kept = preferred.stream().filter(one -> OrderClasses.sameClass(one, order, drift)).findFirst().orElseThrow();
@@ -209,7 +233,7 @@ class SearchTest {
     }
 
     private static List<String> letters(SearchSpace space) {
-        return OrderClasses.within(space, Drift.NONE, false).preferred().stream().map(OrderShape::letters).toList();
+        return new OrderClasses(space, Drift.NONE).equallySpaced().preferred().stream().map(OrderShape::letters).toList();
     }
 
     @Test
@@ -230,6 +254,44 @@ class SearchTest {
         assertThat(answer.front()).isEmpty();
         assertThat(answer.leastMinutes()).hasValue(115);
         assertThat(answer.leastMoney().orElseThrow()).isCloseTo(115 / 60.0 * 120 + 9 * 8 + 2 * 40 + 25, within(1e-9));
+    }
+
+    /** A limit is named where the search without it finds a gain smaller by a twentieth, and only there. */
+    @ParameterizedTest
+    @CsvSource({"180, 10, 10, 0, NONE", "600, 4, 10, 0, NONE", "600, 10, 2, 0, NONE", "2000, 10, 10, 20, NONE", "200, 5, 3, 4, LINEAR",
+        "2000, 4, 10, Infinity, NONE"})
+    void theLimitsThatBindAreThoseWhoseMovingHelps(double minutes, int installs, int pulls, double refitDf, Drift drift) {
+        SearchSpace space = space(installs, pulls);
+        OptionalDouble none = OptionalDouble.empty();
+        SizeQuestion asked = asked(drift, refitDf).withGain(0.01);
+
+        SearchAnswer answer = search(new SearchQuestion(asked, space, minutes, none, COSTS));
+
+        double enough = least(answer) * 0.95;
+        Shortfall shortfall = answer.shortfall().orElseThrow();
+        assertThat(shortfall.binds(Limit.HOURS)).isEqualTo(least(search(new SearchQuestion(asked, space, 10000, none, COSTS))) <= enough);
+        assertThat(shortfall.binds(Limit.INSTALLS))
+                .isEqualTo(least(search(new SearchQuestion(asked, space(10, pulls), minutes, none, COSTS))) <= enough);
+        assertThat(shortfall.binds(Limit.PULLS))
+                .isEqualTo(least(search(new SearchQuestion(asked, space(installs, 2 * pulls), minutes, none, COSTS))) <= enough);
+        assertThat(shortfall.binds(Limit.RECORD)).isEqualTo(least(search(new SearchQuestion(
+                asked.withRefitDegreesOfFreedom(Double.POSITIVE_INFINITY), space, minutes, none, COSTS))) <= enough);
+        assertThat(shortfall.binds(Limit.MONEY) || shortfall.binds(Limit.SWAPS)).as("neither is limited").isFalse();
+        // 0.6·√(2/5)·(1.959964 + 0.841621), by hand: five installs of either, quantiles of the normal distribution from tables
+        assertThat(shortfall.outOfReachBelow()).isCloseTo(1.0631, within(5e-4));
+    }
+
+    private static SearchSpace space(int installs, int pulls) {
+        return new SearchSpace(installs, OptionalInt.empty(), true, false, false, new Range(2, pulls), new Range(1, 1));
+    }
+
+    private static double least(SearchAnswer answer) {
+        return answer.front().get(answer.front().size() - 1).detectableGain();
+    }
+
+    @Test
+    void aGainThatIsFoundFallsShortOfNothing() {
+        assertThat(search(new SearchQuestion(asked(Drift.NONE, 0), space(10, 10), 600, OptionalDouble.empty(), COSTS)).shortfall()).isEmpty();
     }
 
     @Test
