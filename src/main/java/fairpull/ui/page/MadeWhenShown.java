@@ -1,5 +1,6 @@
 package fairpull.ui.page;
 
+import java.nio.file.Path;
 import java.util.function.Function;
 import javax.swing.JComponent;
 
@@ -37,5 +38,10 @@ public final class MadeWhenShown implements Page {
     @Override
     public void show() {
         made().show();
+    }
+
+    @Override
+    public boolean take(Path file) {
+        return made().take(file);
     }
 }
