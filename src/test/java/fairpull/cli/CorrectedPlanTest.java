@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A plan that names a correction, and exports that came in otherwise: brought to it by the air noted at each pull. */
 class CorrectedPlanTest {
@@ -47,6 +50,22 @@ class CorrectedPlanTest {
         assertThat(SmallTest.read(test.resolve("pulls/B1-1.csv"))).isEqualTo(before);
         JsonNode warnings = Run.of("judge", test, "--json").json().get("warnings");
         assertThat(warnings.toString()).contains("1.0192").contains("steps by up to").contains("B1-1, A2-1");
+    }
+
+    /** The factor stands twice between the columns, whatever they are called; of two that do not say, that is said. */
+    @ParameterizedTest
+    @CsvSource({"Power uncorrected (kW), Power SAE (kW), corrected twice", "Power (kW), Corrected power (kW), corrected twice",
+        "Power (kW), Power STD (kW), corrected twice", "Power 1 (kW), Power 2 (kW), cannot be checked"})
+    void aCorrectionAppliedTwiceIsSeenUnderTheUsualNames(String raw, String corrected, String said) {
+        Path test = SmallTest.make(folder.resolve("twice"), "ABA", "--correction", "sae-j1349");
+        note(test, "A1-1", "50%");
+        StringBuilder log = new StringBuilder("Engine Speed (rpm)," + raw + "," + corrected + "\n");
+        for (int rpm = 2000; rpm <= 7000; rpm += 25) {
+            log.append(String.format(Locale.ROOT, "%d,%.3f,%.3f%n", rpm, rpm / 50.0, rpm / 50.0 * MOIST * MOIST));
+        }
+        Path file = SmallTest.write(folder.resolve("A1-1.csv"), log.toString());
+
+        assertThat(Run.of("import", test, file, "--corrected", "sae-j1349", "--column", "power=\"" + corrected + "\"").words()).contains(said);
     }
 
     @Test

@@ -62,8 +62,30 @@ class PullChecksTest {
 
         assertThat(taken.findValues("doubts")).allSatisfy(doubts -> assertThat(doubts).isEmpty());
         assertThat(raised(judged())).isEmpty();
-        assertThat(judged().get("checks")).hasSize(15);
+        assertThat(judged().get("checks")).hasSize(16);
         assertThat(judged().get("checks").findValuesAsText("state")).contains("clear", "not applicable");
+    }
+
+    @Test
+    void theRowAfterLiftOffIsLeftOutWhereTheThrottleTellsItAndDoubtedWhereNot() {
+        Path told = folder.resolve("told");
+        Path untold = folder.resolve("untold");
+        for (Path plan : List.of(told, untold)) {
+            Run.of("new", plan, "--part-a", "old", "--part-b", "new", "--measure", "peak power in kW", "--further",
+                    "power at 7000 rpm in kW", "--sequence", "ABA", "--pulls", "1", "--warm-ups", "0").succeeded();
+        }
+        Path log = export("A1-1", 1, HEADER, row -> 1);
+        String lifted = SmallTest.read(log) + "10.05,7010,-15.000,-20.43,0.0\n";
+        String bare = lifted.replaceAll("(?m),[^,\n]*$", "");
+
+        JsonNode cut = Run.of("import", told, SmallTest.write(folder.resolve("told/A1-1.csv"), lifted), "--corrected", "none", "--json")
+                .json().get("taken").get(0);
+        JsonNode whole = Run.of("import", untold, SmallTest.write(folder.resolve("untold/A1-1.csv"), bare), "--corrected", "none", "--json")
+                .json().get("taken").get(0);
+
+        assertThat(cut.get("doubts")).isEmpty();
+        assertThat(SmallTest.read(told.resolve("mapping.json"))).contains("Throttle (%)");
+        assertThat(whole.get("doubts").toString()).contains("end of the sweep").contains("7010");
     }
 
     @Test
@@ -76,6 +98,13 @@ class PullChecksTest {
         assertThat(taken.get(2).get("doubts").toString()).contains("far from their neighbours").contains("5000");
         assertThat(raised(judged())).containsExactly("units mixed up [\"B1-1 (PS → kW)\"]", "spikes [\"A2-1\"]");
         assertThat(judged().get("warnings").toString()).contains("--column power=P:kW");
+    }
+
+    @Test
+    void theRemedyNamesTheColumnOfTheWrongUnit() {
+        JsonNode taken = take(export("A1-1", 1, HEADER.replace("Nm", "lb-ft"), row -> 1));
+
+        assertThat(taken.get(0).get("doubts").toString()).contains("A1-1 (lbf·ft → N·m)", "--column torque=T:N·m").doesNotContain("power=P");
     }
 
     @Test

@@ -167,6 +167,13 @@ public final class ImportPulls {
         PullTraces.of(pull, !pull.warmUp(), export, mapping, deciding, air.at(pull)).ifPresent(trace -> {
             doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
             SweepDoubts.of(content.plan(), List.of(trace)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
+            if (trace.factor().isPresent()) {
+                List<String> open = PullTraces.unpaired(export, mapping);
+                if (!open.isEmpty()) {
+                    doubts.add("whether the values were corrected twice or not at all cannot be checked: of the columns "
+                            + String.join(", ", open) + " no two are named corrected and uncorrected");
+                }
+            }
             traces.add(trace);
         });
     }

@@ -31,8 +31,10 @@ public final class PreviewExport {
 
     private static String words(Preview preview) {
         StringBuilder text = new StringBuilder();
-        text.append(preview.export().fileName()).append(": ").append(preview.export().rows()).append(" rows, ")
-                .append(preview.export().columns().size()).append(" columns, ").append(pulls(preview)).append('\n');
+        text.append(preview.export().fileName()).append(": ").append(counted(preview.export().rows(), "row")).append(", ")
+                .append(counted(preview.export().columns().size(), "column")).append(", ").append(pulls(preview)).append('\n');
+        preview.export().dialect().unitLine()
+                .ifPresent(line -> text.append("  line ").append(line).append(" is taken as a row of units\n"));
         for (GuessedColumn column : preview.columns()) {
             text.append(String.format(Locale.ROOT, "  %3d  %-32s  %-24s  %s%n", column.column().index() + 1, column.column().label(),
                     reading(column), column.reason()));
@@ -41,6 +43,10 @@ public final class PreviewExport {
         preview.doubts().forEach(doubt -> text.append("  doubt: ").append(doubt).append('\n'));
         preview.questions().forEach(question -> text.append("  to be said: ").append(question).append('\n'));
         return text.toString();
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static String pulls(Preview preview) {

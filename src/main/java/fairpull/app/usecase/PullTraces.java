@@ -19,17 +19,23 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Reads an export for the checks: the columns that its mapping uses, and beside them whatever else is plain. */
 final class PullTraces {
     private static final Pattern UNCORRECTED = Pattern.compile("(?i).*(\\buncorr|\\braw\\b|\\bunkorr|\\bmeasured\\b).*");
-    private static final Pattern CORRECTED = Pattern.compile("(?i).*(\\bcorr|\\bkorr|\\bnorm).*");
+    /** A corrected column says so, or names its standard. */
+    private static final Pattern CORRECTED =
+            Pattern.compile("(?i).*(\\bcorr|\\bkorr|\\bnorm|\\b(sae|din|iso|ece|eec|ewg|std)(\\b|\\d)).*");
+    private static final Pattern HOW_CORRECTED = Pattern.compile(
+            "(?i)\\b(corr|korr|norm)\\p{L}*\\.?|\\b(sae|din|iso|ece|eec|ewg|std)[\\d\\-/ ]*\\b|[^\\p{L}]+");
     private static final Set<Quantity> CORRECTABLE = Set.of(Quantity.POWER, Quantity.TORQUE);
 
     private final Export export;
@@ -43,7 +49,7 @@ final class PullTraces {
         ColumnGuess.Guess guess = ColumnGuess.guess(export);
         this.guessed = guess.columns();
         this.rows = IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
-                .allMatch(column -> !Double.isNaN(column(column.index()).numbers().at(row)))).toArray();
+                .filter(MappedExport::mustBeThere).allMatch(column -> !Double.isNaN(column(column.index()).numbers().at(row)))).toArray();
     }
 
     /**
@@ -66,9 +72,10 @@ final class PullTraces {
             channels.put(column.quantity(), traces.samples(column.index()).map(column.unit()::toSi));
             units.put(column.quantity(), column.unit());
         }
+        boolean readsThrottle = mapping.columns().stream().anyMatch(column -> column.quantity() == Quantity.FRACTION);
         OptionalDouble factor = !PulledAir.concerns(deciding) || deciding.correction() == Correction.NONE ? OptionalDouble.empty()
                 : air.multiplierIfKnown(Correction.NONE, deciding.correction());
-        return Optional.of(new PullTrace(pull, used, new Channels(channels), units, traces.correctedOverMeasured(), factor));
+        return Optional.of(new PullTrace(pull, used, new Channels(channels), readsThrottle, units, traces.correctedOverMeasured(), factor));
     }
 
     /** What the mapping says, and what else one column alone is guessed to be, by name and by unit. */
@@ -89,8 +96,9 @@ final class PullTraces {
 
     private OptionalDouble correctedOverMeasured() {
         for (Quantity quantity : CORRECTABLE) {
-            Optional<GuessedColumn> raw = named(quantity, UNCORRECTED);
-            Optional<GuessedColumn> corrected = named(quantity, CORRECTED);
+            Optional<GuessedColumn> corrected = of(quantity).filter(PullTraces::isCorrected).findFirst();
+            Optional<GuessedColumn> raw = of(quantity).filter(PullTraces::isRaw).findFirst()
+                    .or(() -> corrected.flatMap(column -> plain(quantity, column)));
             if (raw.isPresent() && corrected.isPresent()) {
                 return ratio(raw.get(), corrected.get());
             }
@@ -98,9 +106,33 @@ final class PullTraces {
         return OptionalDouble.empty();
     }
 
-    private Optional<GuessedColumn> named(Quantity quantity, Pattern name) {
-        return guessed.stream().filter(guess -> guess.quantity().equals(Optional.of(quantity)) && guess.unit().isPresent())
-                .filter(guess -> name.matcher(guess.column().name()).matches()).findFirst();
+    /** {@return the columns of power, or of torque, of which it cannot be told which is corrected; none where one alone stands there} */
+    static List<String> unpaired(Export export, Mapping mapping) {
+        PullTraces traces = new PullTraces(export, mapping);
+        return traces.correctedOverMeasured().isPresent() ? List.of() : CORRECTABLE.stream().sorted()
+                .map(quantity -> traces.of(quantity).map(column -> column.column().label()).toList())
+                .filter(labels -> labels.size() > 1).findFirst().orElse(List.of());
+    }
+
+    private Stream<GuessedColumn> of(Quantity quantity) {
+        return guessed.stream().filter(guess -> guess.quantity().equals(Optional.of(quantity)) && guess.unit().isPresent());
+    }
+
+    private static boolean isRaw(GuessedColumn column) {
+        return UNCORRECTED.matcher(column.column().name()).matches();
+    }
+
+    private static boolean isCorrected(GuessedColumn column) {
+        return !isRaw(column) && CORRECTED.matcher(column.column().name()).matches();
+    }
+
+    /** The column that has the name of the corrected one but for the word that says so; power at the wheel is none beside engine power. */
+    private Optional<GuessedColumn> plain(Quantity quantity, GuessedColumn corrected) {
+        return of(quantity).filter(column -> !isCorrected(column) && bareName(column).equals(bareName(corrected))).findFirst();
+    }
+
+    private static String bareName(GuessedColumn column) {
+        return HOW_CORRECTED.matcher(column.column().name()).replaceAll("").toLowerCase(Locale.ROOT);
     }
 
     private OptionalDouble ratio(GuessedColumn raw, GuessedColumn corrected) {

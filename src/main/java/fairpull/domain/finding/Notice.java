@@ -131,8 +131,10 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         BAND_NOT_COVERED(Severity.WARNING),
         /** Too few samples in the deciding band. Figures: samples, longest gap in rad/s. Names: pulls. */
         BAND_SPARSE(Severity.WARNING),
-        /** Throttle below full within the deciding band. Figures: lowest (share). Names: pulls. */
+        /** Throttle below full within the sweep that is scored. Figures: lowest (share). Names: pulls. */
         THROTTLE_NOT_FULL(Severity.WARNING),
+        /** Power or torque collapses in the last rows of the sweep. Figures: fall (share), at which rad/s. Names: pulls. */
+        POWER_COLLAPSES(Severity.WARNING),
         /** Single values far from their neighbours. Figures: most in a pull, the largest (share of the value), its rad/s. Names: pulls. */
         SPIKES(Severity.WARNING),
         /** Pulls hold the same numbers. Figures: how many. Names: later = earlier. */

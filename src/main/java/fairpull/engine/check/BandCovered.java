@@ -21,7 +21,7 @@ public final class BandCovered extends EachPull {
 
     @Override
     Optional<Reading> read(PullTrace pull) {
-        int[] rows = Rows.ofSweep(pull.channels(), 0, Double.POSITIVE_INFINITY);
+        int[] rows = Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY);
         if (rows.length == 0) {
             return Optional.empty();
         }

@@ -28,8 +28,8 @@ public final class BandSampled extends EachPull {
     @Override
     Optional<Reading> read(PullTrace pull) {
         Optional<Samples> speed = pull.channels().find(Quantity.ENGINE_SPEED);
-        int[] rows = Rows.ofSweep(pull.channels(), lowRadPerS, highRadPerS);
-        if (speed.isEmpty() || Rows.ofSweep(pull.channels(), 0, Double.POSITIVE_INFINITY).length == 0) {
+        int[] rows = Rows.ofSweep(pull, lowRadPerS, highRadPerS);
+        if (speed.isEmpty() || Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY).length == 0) {
             return Optional.empty();
         }
         double[] inBand = Arrays.stream(Rows.values(speed.get(), rows)).sorted().distinct().toArray();

@@ -21,8 +21,11 @@ public final class Checklist {
             double low = band.lowRadPerS();
             double high = band.highRadPerS();
             checks.addAll(List.of(new BandCovered(low, high), new BandSampled(low, high), new FullThrottle(low, high),
-                    new Spikes(low, high)));
+                    new PowerCollapse(), new Spikes(low, high)));
         } else {
+            if (question.deciding().definition().isReadOffCurve()) {
+                checks.addAll(List.of(new FullThrottle(0, Double.POSITIVE_INFINITY), new PowerCollapse()));
+            }
             checks.add(new Spikes(0, Double.POSITIVE_INFINITY));
         }
         return checks.stream().map(check -> check.check(pulls)).toList();

@@ -40,7 +40,7 @@ record PowerIdentity(double ratio, double spread, double rounding, double offset
         Samples power = channels.get(Quantity.POWER);
         Samples torque = channels.get(Quantity.TORQUE);
         double least = SHARE_OF_PEAK * power.stream().filter(Double::isFinite).max().orElse(0);
-        int[] rows = Arrays.stream(Rows.ofSweep(pull.channels(), 0, Double.POSITIVE_INFINITY))
+        int[] rows = Arrays.stream(Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY))
                 .filter(row -> power.at(row) > 0 && power.at(row) >= least && torque.at(row) > 0 && speed.at(row) > 0).toArray();
         if (rows.length < FEWEST) {
             return Optional.empty();
@@ -77,7 +77,16 @@ record PowerIdentity(double ratio, double spread, double rounding, double offset
 
     /** {@return whether one factor explains all rows} */
     boolean isOneRatio() {
-        return Math.abs(ratio - 1) > RATIO_LIMIT + rounding && spread <= RATIO_LIMIT + rounding;
+        return !isNearOne() && variesLessThan(0);
+    }
+
+    boolean isNearOne() {
+        return Math.abs(ratio - 1) <= RATIO_LIMIT + rounding;
+    }
+
+    /** {@return whether the ratio varies by less than its limit and rounding allow, or a share if that is more} */
+    boolean variesLessThan(double share) {
+        return spread <= Math.max(share, RATIO_LIMIT + rounding);
     }
 
     /** {@return whether one amount of power explains all rows, better than a factor does} */

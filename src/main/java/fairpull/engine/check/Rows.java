@@ -21,7 +21,8 @@ final class Rows {
     }
 
     /** {@return the rows of the sweep, between two engine speeds in rad/s, in which the speed is known} */
-    static int[] ofSweep(Channels channels, double lowRadPerS, double highRadPerS) {
+    static int[] ofSweep(PullTrace pull, double lowRadPerS, double highRadPerS) {
+        Channels channels = pull.sweepChannels();
         Optional<Samples> speed = channels.find(Quantity.ENGINE_SPEED);
         return Sweep.of(channels).map(sweep -> IntStream.rangeClosed(sweep.first(), sweep.last())
                 .filter(row -> speed.get().at(row) >= lowRadPerS && speed.get().at(row) <= highRadPerS).toArray()).orElse(new int[0]);

@@ -36,7 +36,7 @@ public final class Spikes extends EachPull {
             return Optional.empty();
         }
         Samples values = pull.channels().find(compared.get()).orElseThrow();
-        int[] rows = Arrays.stream(Rows.ofSweep(pull.channels(), lowRadPerS, highRadPerS))
+        int[] rows = Arrays.stream(Rows.ofSweep(pull, lowRadPerS, highRadPerS))
                 .filter(row -> Double.isFinite(values.at(row))).toArray();
         if (rows.length < FEWEST) {
             return Optional.empty();

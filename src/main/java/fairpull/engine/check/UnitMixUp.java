@@ -15,10 +15,12 @@ import java.util.Optional;
  *
  * <p>A power written in the unit u' and read in u, a torque written in v' and read in v, and a point d places off give
  * r = (u ÷ u')·(v' ÷ v)·10^d. Every combination of the units of power and torque and of one misplaced digit in either direction is
- * tried; the simplest within 0.2 % of the median of r is named, and of several as simple the nearest.
+ * tried; the simplest near the median of r is named, and of several as simple the nearest. Near is within 0.2 % or 2 %
+ * of the logarithm of the mix-up's own ratio, whichever is more: what is off by a thousand is known where r varies by a few percent.
  */
 public final class UnitMixUp extends EachPull {
     private static final double NEAR = 0.002;
+    private static final double NEAR_SHARE = 0.02;
 
     public UnitMixUp() {
         super(Code.UNITS_MIXED_UP);
@@ -33,11 +35,11 @@ public final class UnitMixUp extends EachPull {
 
     /** {@return the mix-up that explains a pull's constant ratio, if one does} */
     static Optional<MixUp> explanation(PullTrace pull, PowerIdentity identity) {
-        if (!identity.isOneRatio()) {
+        if (identity.isNearOne()) {
             return Optional.empty();
         }
         return mixUps(pull.units().get(Quantity.POWER), pull.units().get(Quantity.TORQUE)).stream()
-                .filter(mixUp -> mixUp.distance(identity.ratio()) <= NEAR)
+                .filter(mixUp -> mixUp.explains(identity))
                 .min(Comparator.comparingInt(MixUp::steps).thenComparingDouble(mixUp -> mixUp.distance(identity.ratio())));
     }
 
@@ -62,6 +64,11 @@ public final class UnitMixUp extends EachPull {
 
         double distance(double found) {
             return Math.abs(Math.log(found / ratio()));
+        }
+
+        boolean explains(PowerIdentity identity) {
+            double share = NEAR_SHARE * Math.abs(Math.log(ratio()));
+            return distance(identity.ratio()) <= Math.max(NEAR, share) && identity.variesLessThan(share);
         }
 
         int steps() {

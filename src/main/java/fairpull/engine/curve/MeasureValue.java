@@ -67,7 +67,7 @@ public final class MeasureValue {
 
             @Override
             public Outcome response(Definition.Response response) {
-                return ResponseTime.of(channels, response);
+                return ResponseTime.of(channels.known(Quantity.FRACTION), response);
             }
 
             @Override

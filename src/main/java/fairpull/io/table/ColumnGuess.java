@@ -77,7 +77,8 @@ public final class ColumnGuess {
     }
 
     /**
-     * Makes the mapping for what a test needs. Power and torque stand in for each other where one is absent; time comes along.
+     * Makes the mapping for what a test needs. Power and torque stand in for each other where one is absent; time comes along, and so does
+     * the throttle for what is read off a sweep, where one column is plainly it.
      *
      * @param needed the quantities that the measures of the test are made of
      * @param overrides the columns that were chosen by hand
@@ -97,6 +98,9 @@ public final class ColumnGuess {
         settlement.ask(asked);
         Set<Quantity> taken = EnumSet.copyOf(asked);
         taken.add(Quantity.TIME);
+        if (needed.contains(Quantity.ENGINE_SPEED) && (overrides.containsKey(Quantity.FRACTION) || settlement.tellsThrottle())) {
+            taken.add(Quantity.FRACTION);
+        }
         return mapping(export, settlement, taken, corrected);
     }
 

@@ -53,12 +53,15 @@ final class HeaderFinder {
         if (!isNames(names)) {
             return Optional.empty();
         }
-        boolean unitRow = row + 2 < rows.size() && isUnits(rows.get(row + 1)) && hasNumber(rows.get(row + 2));
+        boolean unitRow = row + 2 < rows.size() && isUnits(rows.get(row + 1), rows.get(row + 2));
         int from = row + (unitRow ? 2 : 1);
         if (from >= rows.size() || !hasNumber(rows.get(from))) {
             return Optional.empty();
         }
         List<SampleRow> below = upToNextHeader(rows.subList(from, Math.min(rows.size(), from + ROWS_BELOW)), names);
+        if (below.isEmpty()) {
+            return Optional.empty();
+        }
         int numeric = 0;
         for (int column = 0; column < names.usedCells(); column++) {
             boolean named = !names.isBlank(column) && !names.isNumber(column);
@@ -98,7 +101,17 @@ final class HeaderFinder {
         return names > numbers;
     }
 
-    private static boolean isUnits(SampleRow row) {
+    /** A row of units has no number above a number: a lone letter may be the symbol of a unit and a name of the data's own. */
+    private static boolean isUnits(SampleRow row, SampleRow below) {
+        for (int column = 0; column < row.usedCells(); column++) {
+            if (row.isNumber(column) && below.isNumber(column)) {
+                return false;
+            }
+        }
+        return hasNumber(below) && holdsUnits(row);
+    }
+
+    private static boolean holdsUnits(SampleRow row) {
         int units = 0;
         int others = 0;
         for (int column = 0; column < row.usedCells(); column++) {

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** The step from columns to channels in SI. */
 public final class MappedExport {
@@ -28,7 +29,8 @@ public final class MappedExport {
     }
 
     /**
-     * Reads the used columns as channels; rows in which a used cell is blank are left out.
+     * Reads the used columns as channels; rows in which a used cell is blank are left out, but for the throttle: that says which rows
+     * count, and its blanks say nothing.
      *
      * @throws InputException if a used column is not there, holds text, or if no row is complete
      */
@@ -46,7 +48,9 @@ public final class MappedExport {
         for (Mapping.Column column : mapping.columns()) {
             used.add(usable(export, column));
         }
-        int[] complete = completeRows(used, export.rows());
+        List<ExportColumn> needed = IntStream.range(0, used.size()).filter(i -> mustBeThere(mapping.columns().get(i))).mapToObj(used::get)
+                .toList();
+        int[] complete = completeRows(needed, export.rows());
         if (complete.length == 0) {
             throw new InputException(Place.of(export.fileName()), "no row has a number in each of the columns "
                     + String.join(", ", used.stream().map(ExportColumn::label).toList()), "choose other columns");
@@ -59,6 +63,11 @@ public final class MappedExport {
             channels.put(column.quantity(), Samples.of(si));
         }
         return new Result(new Channels(channels), export.lines().only(complete), export.rows() - complete.length);
+    }
+
+    /** {@return whether a blank cell in a column costs the row} */
+    public static boolean mustBeThere(Mapping.Column column) {
+        return column.quantity() != Quantity.FRACTION;
     }
 
     private static ExportColumn usable(Export export, Mapping.Column column) {

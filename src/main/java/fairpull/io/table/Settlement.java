@@ -3,11 +3,13 @@ package fairpull.io.table;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import fairpull.io.table.GuessedColumn.Evidence;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,9 +17,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Decides which column stands for each quantity: by hand where one was chosen, else by evidence; what stays open becomes a question. */
 final class Settlement {
+    private static final double HALF_OPEN = 0.5;
+    private static final double NEARLY_ALL = 0.9;
+
     private final Export export;
     private final List<GuessedColumn> columns;
     private final Map<Quantity, GuessedColumn> settled = new EnumMap<>(Quantity.class);
@@ -51,6 +57,24 @@ final class Settlement {
     /** {@return whether a column stands for the quantity, or several could} */
     boolean holds(Quantity quantity) {
         return settled.containsKey(quantity) || questions.containsKey(quantity);
+    }
+
+    /**
+     * {@return whether a column tells the throttle of nearly every row that has an engine speed} A sensor that never shows half of its
+     * range is dead, and one that speaks in few rows cannot say where the throttle was lifted.
+     */
+    boolean tellsThrottle() {
+        GuessedColumn throttle = settled.get(Quantity.FRACTION);
+        GuessedColumn speed = settled.get(Quantity.ENGINE_SPEED);
+        if (throttle == null || throttle.unit().isEmpty() || speed == null) {
+            return false;
+        }
+        Samples opening = throttle.column().numbers();
+        Samples speeds = speed.column().numbers();
+        double widest = opening.stream().filter(Double::isFinite).map(throttle.unit().get()::toSi).max().orElse(0);
+        int[] rows = IntStream.range(0, speeds.size()).filter(row -> Double.isFinite(speeds.at(row))).toArray();
+        long told = Arrays.stream(rows).filter(row -> row < opening.size() && Double.isFinite(opening.at(row))).count();
+        return widest >= HALF_OPEN && told >= NEARLY_ALL * rows.length;
     }
 
     /** Throws the first question about one of these quantities. */

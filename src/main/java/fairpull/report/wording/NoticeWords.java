@@ -46,7 +46,8 @@ public final class NoticeWords {
                     LOG_STATE ->
                     FolderNoticeWords.sentence(notice);
             case UNITS_MIXED_UP, POWER_NOT_TORQUE_TIMES_SPEED, CORRECTION_TWICE, CORRECTION_NOT_APPLIED, CORRECTION_STEP, PLATEAU,
-                    TIME_NOT_RISING, BAND_NOT_COVERED, BAND_SPARSE, THROTTLE_NOT_FULL, SPIKES, NUMBERS_REPEATED, PULL_IS_MULTIPLE,
+                    TIME_NOT_RISING, BAND_NOT_COVERED, BAND_SPARSE, THROTTLE_NOT_FULL, POWER_COLLAPSES, SPIKES,
+                    NUMBERS_REPEATED, PULL_IS_MULTIPLE,
                     STRETCH_COPIED, STARTS_OUT_OF_ORDER -> PullNoticeWords.sentence(notice);
             case SWEEP_NOT_FOUND, SWEEPS_SEVERAL, THROTTLE_NEVER_FULL, SLIP, GEAR_CHANGED, SPEED_RATIO_DIFFERS, SWEEP_RATE_DIFFERS,
                     POWER_FROM_MOTION -> SweepNoticeWords.sentence(notice);

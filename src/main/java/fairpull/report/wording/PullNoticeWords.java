@@ -1,11 +1,16 @@
 package fairpull.report.wording;
 
 import fairpull.domain.finding.Notice;
+import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The sentences about what the exports of pulls themselves show. */
 final class PullNoticeWords {
+    private static final Pattern WRITTEN = Pattern.compile("→ ([^,)]+)");
+
     private PullNoticeWords() {
     }
 
@@ -13,7 +18,7 @@ final class PullNoticeWords {
         String names = NoticeWords.names(notice);
         return switch (notice.code()) {
             case UNITS_MIXED_UP -> "Power is " + fixed(notice, 0, 3) + " × torque × engine speed all along, which a mixed-up unit explains "
-                    + "(read as → likely is): " + names + "; import with the unit named, as --column power=P:kW does.";
+                    + "(read as → likely is): " + names + "; " + remedy(notice);
             case POWER_NOT_TORQUE_TIMES_SPEED -> disagreement(notice) + ": " + names + "; look whether one of the two is corrected, "
                     + "smoothed or of another shaft, and judge by the one that was measured.";
             case CORRECTION_TWICE -> "Corrected power is " + fixed(notice, 0, 4) + " × the uncorrected where the air noted gives "
@@ -38,8 +43,11 @@ final class PullNoticeWords {
                     + " are missing: " + names + "; sweep further, or amend the band.";
             case BAND_SPARSE -> "As few as " + NoticeWords.whole(notice, 0) + " samples in the deciding band, with a gap of "
                     + rpm(notice, 1) + ": " + names + "; export with more samples.";
-            case THROTTLE_NOT_FULL -> "Throttle falls to " + AirWords.percent(notice.figures().get(0)) + " within the deciding band: "
+            case THROTTLE_NOT_FULL -> "Throttle falls to " + AirWords.percent(notice.figures().get(0)) + " within the sweep: "
                     + names + "; leave those pulls out if the pedal was lifted, or look whether the sensor ever shows 100 %.";
+            case POWER_COLLAPSES -> "Power falls by up to " + AirWords.percent(notice.figures().get(0)) + " from one row to the next "
+                    + "at the end of the sweep (" + rpm(notice, 1) + "), as after lift-off: " + names
+                    + "; export the throttle beside it, or cut those rows from a copy of the file, and import that.";
             case SPIKES -> "Up to " + NoticeWords.whole(notice, 0) + " single values stand far from their neighbours, the worst by "
                     + AirWords.percent(notice.figures().get(1)) + " at " + rpm(notice, 2) + ": " + names
                     + "; look for a loose sensor, and compare the finding without those pulls.";
@@ -53,6 +61,16 @@ final class PullNoticeWords {
                     + "; correct the times or the numbers of the pulls.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about the exports of pulls");
         };
+    }
+
+    /** The likely unit stands in the names: the column that it belongs to is the one to be named. */
+    private static String remedy(Notice notice) {
+        String options = notice.names().stream().flatMap(name -> WRITTEN.matcher(name).results()).map(found -> found.group(1).strip())
+                .flatMap(symbol -> Units.find(symbol).stream()).distinct()
+                .map(unit -> "--column " + (unit.quantity() == Quantity.TORQUE ? "torque=T:" : "power=P:") + unit.symbol())
+                .collect(Collectors.joining(" and "));
+        return options.isEmpty() ? "look where the decimal point of power or torque belongs, and export it again."
+                : "import with the unit named, as " + options + " does, P or T being the header of its column.";
     }
 
     private static String disagreement(Notice notice) {

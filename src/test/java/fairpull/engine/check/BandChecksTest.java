@@ -22,7 +22,11 @@ class BandChecksTest {
     }
 
     private static CheckOutcome throttle(Traces pull) {
-        return new FullThrottle(Traces.LOW, Traces.HIGH).check(List.of(pull.trace()));
+        return new FullThrottle(0, Double.POSITIVE_INFINITY).check(List.of(pull.trace()));
+    }
+
+    private static CheckOutcome collapse(Traces pull) {
+        return new PowerCollapse().check(List.of(pull.trace()));
     }
 
     private static CheckOutcome spikes(Traces pull) {
@@ -51,14 +55,39 @@ class BandChecksTest {
     }
 
     @Test
-    void throttleBelowFullWithinTheBandIsNamed() {
+    void throttleBelowFullWithinTheScoredSweepIsNamed() {
         assertThat(throttle(Traces.sweep(1)).state()).isEqualTo(State.NOT_APPLICABLE);
-        assertThat(throttle(Traces.sweep(1).put(Quantity.FRACTION, Units.PERCENT, row -> row < 20 ? 30 : 99.5)).state())
-                .isEqualTo(State.CLEAR);
+        assertThat(throttle(Traces.sweep(1).put(Quantity.FRACTION, Units.PERCENT, row -> row < 20 ? 30 : 99.5)
+                .cutToFullThrottle()).state()).isEqualTo(State.CLEAR);
+        assertThat(throttle(Traces.sweep(1).put(Quantity.FRACTION, Units.PERCENT, row -> row == Traces.ROWS - 1 ? 0 : 100)).figures())
+                .containsExactly(0.0);
+        assertThat(new FullThrottle(Traces.LOW, Traces.HIGH).check(List.of(Traces.sweep(1).put(Quantity.FRACTION, Units.PERCENT,
+                row -> row == Traces.ROWS - 1 ? 0 : 100).trace())).state()).isEqualTo(State.CLEAR);
         CheckOutcome lifted = throttle(Traces.sweep(1).put(Quantity.FRACTION, Units.PERCENT, row -> row == 100 ? 91 : 99.5));
 
         assertThat(lifted.state()).isEqualTo(State.RAISED);
         assertThat(lifted.figures()).containsExactly(0.91);
+    }
+
+    @Test
+    void aCollapseInTheLastRowsIsNamedWithItsSizeAndANaturalFallIsNot() {
+        Traces pull = Traces.sweep(1);
+        double[] power = pull.reading(Quantity.POWER);
+        CheckOutcome outcome = collapse(Traces.sweep(1).put(Quantity.POWER, Units.HORSEPOWER,
+                row -> power[row] * (row == Traces.ROWS - 1 ? 0.5 : 1)));
+        Traces slow = Traces.sweep(1).put(Quantity.POWER, Units.HORSEPOWER,
+                row -> power[row] * (row < Traces.ROWS - 3 ? 1 : 1 - 0.1 * (row - Traces.ROWS + 4)));
+
+        assertThat(outcome.state()).isEqualTo(State.RAISED);
+        assertThat(outcome.figures().get(0)).isCloseTo(0.5, within(0.02));
+        assertThat(Units.RPM.fromSi(outcome.figures().get(1))).isCloseTo(7000, within(1e-6));
+        assertThat(collapse(slow).state()).isEqualTo(State.RAISED);
+        for (int seed = 0; seed < 100; seed++) {
+            assertThat(collapse(Traces.sweep(seed)).state()).as("seed %d", seed).isEqualTo(State.CLEAR);
+        }
+        assertThat(collapse(Traces.sweep(1).put(Quantity.POWER, Units.HORSEPOWER,
+                row -> power[row] * (row == Traces.ROWS - 1 ? 0.5 : 1)).put(Quantity.FRACTION, Units.PERCENT,
+                row -> row == Traces.ROWS - 1 ? 0 : 100).cutToFullThrottle()).state()).isEqualTo(State.CLEAR);
     }
 
     @Test

@@ -59,6 +59,15 @@ class PowerIdentityTest {
     }
 
     @Test
+    void aThousandIsKnownThoughTheRatioVariesByPercents() {
+        Traces pull = Traces.sweep(9);
+        double[] power = pull.reading(Quantity.POWER);
+        Traces watts = pull.put(Quantity.POWER, Units.KILOWATT, row -> Units.HORSEPOWER.toSi(power[row]) * (1 + 0.02 * Math.sin(row / 9.0)));
+
+        assertThat(mixUp(watts).names()).containsExactly("A1-1 (kW → W)");
+    }
+
+    @Test
     void aPointOffByOnePlaceIsNamed() {
         assertThat(mixUp(Traces.sweep(5).times(Quantity.POWER, 10, 1)).names()).containsExactly("A1-1 (×10)");
         assertThat(mixUp(Traces.sweep(5).times(Quantity.TORQUE, 10, 1)).names()).containsExactly("A1-1 (÷10)");

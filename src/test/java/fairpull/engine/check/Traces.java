@@ -23,6 +23,7 @@ final class Traces {
     private final Map<Quantity, double[]> readings = new EnumMap<>(Quantity.class);
     private final Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
     private String name = "A1-1";
+    private boolean cutToFullThrottle;
     private OptionalDouble ratio = OptionalDouble.empty();
     private OptionalDouble factor = OptionalDouble.empty();
 
@@ -83,6 +84,12 @@ final class Traces {
         return this;
     }
 
+    /** Reads the value at full throttle alone, as where the mapping uses the throttle. */
+    Traces cutToFullThrottle() {
+        cutToFullThrottle = true;
+        return this;
+    }
+
     Traces air(double ofFactor) {
         factor = OptionalDouble.of(ofFactor);
         return this;
@@ -100,7 +107,7 @@ final class Traces {
     PullTrace trace() {
         Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
         readings.forEach((quantity, column) -> channels.put(quantity, Samples.of(column).map(units.get(quantity)::toSi)));
-        return new PullTrace(PullId.parse(name).orElseThrow(), true, new Channels(channels), units, ratio, factor);
+        return new PullTrace(PullId.parse(name).orElseThrow(), true, new Channels(channels), cutToFullThrottle, units, ratio, factor);
     }
 
     static double rounded(double value, int decimals) {

@@ -47,6 +47,31 @@ class HostileInputTest {
         spoiltFiles(MANY, 4);
     }
 
+    /** Rows that look like titles or headers, said again and again between numbers. */
+    @Test
+    void randomTablesWithRepeatedRowsOfTextAreReadOrRefused() throws IOException {
+        SplittableRandom random = new SplittableRandom(5);
+        List<String> rows = List.of("rpm,power", "A,a", "Pull 1", "62.8,A", "1000,50", "2000,60", "rpm,kW", "27,a", "60", "a,1", "", ",kW", "NaN,--");
+        for (int i = 0; i < SOME; i++) {
+            StringBuilder text = new StringBuilder();
+            for (int row = random.nextInt(12); row >= 0; row--) {
+                text.append((rows.get(random.nextInt(rows.size())) + "\n").repeat(1 + random.nextInt(3)));
+            }
+            readOrRefused(text.toString().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    /** The shape of the data of Davies and Goldsmith (1972) on pastes and penicillin: numbers beside letters that are units too. */
+    @Test
+    void lettersBesideNumbersAreNeitherAHeaderNorUnits() throws IOException {
+        Path pastes = Files.writeString(folder.resolve("pastes.csv"),
+                "strength,batch,cask,sample\n62.8,A,a,A:a\n62.6,A,a,A:a\n60.1,A,b,A:b\n62.8,A,a,A:a\n62.8,A,a,A:a\n");
+        Path penicillin = Files.writeString(folder.resolve("penicillin.csv"), "diameter,plate,sample\n27,a,A\n23,a,B\n26,a,C\n23,a,D\n");
+
+        assertThat(ExportReader.read(pastes).rows()).isEqualTo(5);
+        assertThat(ExportReader.read(penicillin).rows()).isEqualTo(4);
+    }
+
     private void randomBytes(int files, long seed) throws IOException {
         SplittableRandom random = new SplittableRandom(seed);
         int read = 0;
