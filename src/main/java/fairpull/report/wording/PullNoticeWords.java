@@ -13,14 +13,16 @@ final class PullNoticeWords {
         String names = NoticeWords.names(notice);
         return switch (notice.code()) {
             case UNITS_MIXED_UP -> "Power is " + fixed(notice, 0, 3) + " × torque × engine speed all along, which a mixed-up unit explains "
-                    + "(read as → likely is): " + names + "; import with the unit named, as --column power=P:kW does.";
+                    + "(read as → likely is): " + names + "; name the unit and read it anew: "
+                    + ReadAnewWords.command(notice, "--column power=P:kW") + ".";
             case POWER_NOT_TORQUE_TIMES_SPEED -> disagreement(notice) + ": " + names + "; look whether one of the two is corrected, "
                     + "smoothed or of another shaft, and judge by the one that was measured.";
             case CORRECTION_TWICE -> "Corrected power is " + fixed(notice, 0, 4) + " × the uncorrected where the air noted gives "
-                    + fixed(notice, 1, 4) + ", as if corrected twice: " + names + "; import the uncorrected column with --corrected none.";
+                    + fixed(notice, 1, 4) + ", as if corrected twice: " + names + "; read the uncorrected column anew: "
+                    + ReadAnewWords.command(notice, "--column power=P:kW --corrected none") + ".";
             case CORRECTION_NOT_APPLIED -> "Columns named corrected and uncorrected differ by a factor of " + fixed(notice, 0, 4)
                     + " where the air noted gives " + fixed(notice, 1, 4) + ", so no correction was applied: " + names
-                    + "; import them with --corrected none.";
+                    + "; read them anew: " + ReadAnewWords.command(notice, "--corrected none") + ".";
             case CORRECTION_STEP -> "From one pull to the next the whole curve steps by the correction factor " + fixed(notice, 0, 4) + ": "
                     + names + "; look whether one was exported corrected and the other not.";
             case PLATEAU -> "The same value stands up to " + NoticeWords.whole(notice, 0) + " rows in a run at the top ("
