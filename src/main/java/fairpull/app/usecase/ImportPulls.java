@@ -13,6 +13,7 @@ import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.ColumnGuess;
+import fairpull.io.table.CurveTableWriter;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
@@ -132,6 +133,10 @@ public final class ImportPulls {
         ExportFile look = ExportFile.look(path, request.reading().decimalMark());
         List<PullId> pulls = assignment.of(path, look);
         boolean alone = request.reading().onePull() || look.pulls() == 1 && look.named().isEmpty();
+        if (look.table().columns().stream().anyMatch(column -> CurveTableWriter.isOnGrid(column.header()))) {
+            throw new InputException(Place.of(path.toString()), "its curves were smoothed for a finding and would be smoothed again",
+                    "import the raw exports; curve-points.csv of the same folder is judged by judge --curves");
+        }
         Mapping mapping = mapping(request.reading().onePull() ? look.table() : look.sample());
         ExportFile file = look.isWhole() ? look : ExportFile.read(path, mapping);
         String sha256 = Sha256.of(path);
