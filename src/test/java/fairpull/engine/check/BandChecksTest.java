@@ -63,7 +63,7 @@ class BandChecksTest {
 
     @Test
     void aFractionOfOneRevolutionAMinuteIsNotMissing() {
-        double low = Arrays.stream(Traces.sweep(1).reading(Quantity.ENGINE_SPEED)).min().orElseThrow();
+        double low = Traces.sweep(1).trace().channels().find(Quantity.ENGINE_SPEED).orElseThrow().stream().min().orElseThrow();
 
         assertThat(covered(low - Units.RPM.toSi(0.14)).state()).isEqualTo(State.CLEAR);
         assertThat(covered(low - Units.RPM.toSi(1.5)).state()).isEqualTo(State.RAISED);
