@@ -27,6 +27,10 @@ final class AmendVerb extends Verb {
             + "may be given several times.")
     private List<String> places = List.of();
 
+    @Option(names = "--claim", paramLabel = "AMOUNT", description = "A further claim “at least …”, for one engine speed as 5hp@4500rpm; "
+            + "after the first data the band judges it. May be given several times.")
+    private List<String> claims = List.of();
+
     @Option(names = "--plan", paramLabel = "FILE", description = "A plan file that takes the plan's place.")
     private Path replacement;
 
@@ -38,9 +42,10 @@ final class AmendVerb extends Verb {
         if (because.isBlank()) {
             throw new UsageException("--because", "needs a reason");
         }
-        if (places.isEmpty() && replacement == null) {
-            throw new UsageException("--set", "nothing to change; give --set PLACE=VALUE or --plan FILE");
+        if (places.isEmpty() && claims.isEmpty() && replacement == null) {
+            throw new UsageException("--set", "nothing to change; give --set PLACE=VALUE, --claim AMOUNT or --plan FILE");
         }
-        answer(Receipt.amended(AmendPlan.amend(folder, Pairs.of("--set", places), Optional.ofNullable(replacement), because, now())));
+        answer(Receipt.amended(AmendPlan.amend(folder, Pairs.of("--set", places), Optional.ofNullable(replacement), claims,
+                because, now())));
     }
 }

@@ -26,6 +26,8 @@ import picocli.CommandLine.Parameters;
         footer = {"  fairpull import pump-test exports/*.csv --corrected none",
             "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":kW",
             "  fairpull import pump-test session.csv --install A2",
+            "  fairpull import pump-test run17.csv --install B1 --pull 3 --column power=\"P wheel\":hp \\",
+            "      --because \"the unit was hp\"",
             "  fairpull import pump-test run17.csv --preview --column power=\"P wheel\":kW"})
 final class ImportVerb extends Verb {
     @Parameters(index = "0", paramLabel = "TEST", description = "Folder of a test.")
@@ -54,6 +56,10 @@ final class ImportVerb extends Verb {
             + "default: as remembered for this header, else unknown.")
     private String corrected;
 
+    @Option(names = "--because", paramLabel = "WHY", description = "Why the exports of pulls that are there already are read anew, with "
+            + "other columns, units or correction: the same bytes again. Every finding lists it.")
+    private String because;
+
     @Mixin
     private DecimalOption decimal;
 
@@ -72,7 +78,7 @@ final class ImportVerb extends Verb {
         checkOptions();
         answer(Receipt.taken(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
                 pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp,
-                new ImportPulls.Reading(columns, correction(), decimal.mark(), onePull),
+                new ImportPulls.Reading(columns, correction(), decimal.mark(), onePull, Optional.ofNullable(because)),
                 Optional.ofNullable(at).map(ImportVerb::time)), now())));
     }
 
@@ -82,6 +88,9 @@ final class ImportVerb extends Verb {
         }
         if (install == null && warmUp) {
             throw new UsageException("--warm-up", "needs --install");
+        }
+        if (because != null && because.isBlank()) {
+            throw new UsageException("--because", "needs a reason");
         }
         if (pull != null && pull < 1) {
             throw new UsageException("--pull", "pulls are counted from 1, was " + pull);

@@ -31,12 +31,17 @@ final class JudgeVerb extends Verb {
     private Path table;
 
     @Option(names = "--curves", paramLabel = "FILE", description = "A plain long table of curves, instead of a test: install, part, pull, "
-            + "speed and value, units in brackets behind the last two; one row a speed of a pull.")
+            + "speed and value, units in brackets behind the last two; one row a speed of a pull. Values that report --csv wrote as "
+            + "curve-points.csv stand on a grid already (its column bandwidth) and are not smoothed again.")
     private Path curves;
 
     @Option(names = "--bandwidth", paramLabel = "RPM", description = "How far the local linear fits of --curves reach to either side; "
             + "default 100 rpm.")
     private String bandwidth;
+
+    @Option(names = "--record-level", paramLabel = "X", description = "The level at which the scatter of a record holds, for --curves; "
+            + "default: the mean of A over the grid.")
+    private String recordLevel;
 
     @Mixin
     private ScatterOptions scatter;
@@ -73,6 +78,8 @@ final class JudgeVerb extends Verb {
         }
         if (curves != null) {
             ofCurves();
+        } else if (recordLevel != null) {
+            throw new UsageException("--record-level", "belongs to --curves");
         } else if (bandwidth != null) {
             throw new UsageException("--bandwidth", "belongs to --curves; that of a test stands in its plan");
         } else if (table == null) {
@@ -93,7 +100,8 @@ final class JudgeVerb extends Verb {
         if (other != null) {
             throw new UsageException(other, "does not go with --curves; leave one of them out");
         }
-        answer(Answer.of(JudgeCurves.judge(curves, settings(), unit, decimal.mark(), bandwidth)));
+        answer(Answer.of(JudgeCurves.judge(curves, settings(), unit, decimal.mark(), bandwidth,
+                recordLevel == null ? OptionalDouble.empty() : OptionalDouble.of(Numbers.positive("--record-level", recordLevel)))));
     }
 
     private JudgeSettings settings() {

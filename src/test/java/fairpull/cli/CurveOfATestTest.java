@@ -66,6 +66,20 @@ class CurveOfATestTest {
     }
 
     @Test
+    void aClaimThatJoinsAfterTheDayIsHeldAgainstTheBandAndListedInWords() throws IOException {
+        Path test = test();
+        ok("seal", test.toString());
+        takeIn(test);
+        Run amended = Run.of("amend", test, "--claim", "3hp@4500rpm", "--because", "the maker says so").succeeded();
+
+        assertThat(amended.words()).contains("claim 1: nothing → “at least 3 hp at 4500 rpm”").doesNotContain("{");
+        JsonNode claim = json("judge", test.toString(), "--json").path("claims").get(0);
+        assertThat(claim.path("atSpeed").path("namedBefore").asBoolean()).isFalse();
+        assertThat(Run.of("judge", test).words()).contains("claim 1: nothing → “at least 3").doesNotContain("speedRadPerS");
+        Run.of("amend", test, "--claim", "3hp@4500kg", "--because", "why not").refused(2, "expected an engine speed");
+    }
+
+    @Test
     void aPlanSealedAfterTheFirstDataNamesNothingBeforeThem() throws IOException {
         Path test = test("--claim", "3hp@4500rpm");
         takeIn(test);

@@ -49,6 +49,42 @@ class ReportFilesTest {
     }
 
     @Test
+    void theCurvesAreJudgedAsTheTestIsAndNeverSmoothedTwice() throws IOException {
+        Path tables = folder.resolve("tables");
+        Run.of("report", PUMP, "--csv", tables).succeeded();
+        Map<String, String> settings = settings(tables.resolve("settings.csv"));
+        JsonNode again = Run.of("judge", "--curves", tables.resolve("curve-points.csv"), "--drift", settings.get("drift"), "--alpha",
+                settings.get("error rate"), "--sides", settings.get("sides"), "--refit-scatter",
+                settings.get("refit scatter of the record"), "--refit-df", settings.get("refit scatter degrees of freedom"),
+                "--record-level", settings.get("curve: level of the record"), "--json").json();
+        JsonNode test = Run.of("judge", PUMP, "--json").json().get("curve");
+
+        assertThat(again.get("points").size()).isEqualTo(test.get("points").size()).isGreaterThan(50);
+        assertAlike(again.get("points"), test.get("points"), "points");
+        assertAlike(again.get("figures"), test.get("figures"), "figures");
+        assertThat(again.get("criticalValue").asDouble()).isCloseTo(test.get("criticalValue").asDouble(), within(1e-9));
+        Run.of("judge", "--curves", tables.resolve("curves.csv")).refused(3, "there is no such column", "install, part, pull, speed and value");
+        Run.of("judge", "--curves", tables.resolve("curve-points.csv"), "--bandwidth", "100").refused(2, "smoothed already");
+        Path other = SmallTest.make(folder.resolve("other"), "ABABA", "--pulls", "5");
+        Run.of("import", other, tables.resolve("curves.csv")).refused(3, "would be smoothed again", "curve-points.csv");
+    }
+
+    private static void assertAlike(JsonNode one, JsonNode other, String where) {
+        assertThat(one.isMissingNode()).as(where).isFalse();
+        if (other.isNumber()) {
+            assertThat(one.asDouble()).as(where).isCloseTo(other.asDouble(), within(1e-9 * Math.max(1, Math.abs(other.asDouble()))));
+        } else if (other.isArray()) {
+            for (int i = 0; i < other.size(); i++) {
+                assertAlike(one.path(i), other.get(i), where + "." + i);
+            }
+        } else if (other.isObject()) {
+            other.fieldNames().forEachRemaining(name -> assertAlike(one.path(name), other.get(name), where + "." + name));
+        } else {
+            assertThat(one).as(where).isEqualTo(other);
+        }
+    }
+
+    @Test
     void thePdfIsCompleteNumberedAndTheSameEveryTime() throws IOException {
         for (String paper : List.of("a4", "letter")) {
             Path first = folder.resolve(paper + ".pdf");
@@ -88,7 +124,7 @@ class ReportFilesTest {
 
         assertThat(folder.resolve("r.html")).content().contains("Over engine speed, a gain is shown from", "bandwidth ±",
                 "All 25 pulls cover every speed");
-        assertThat(folder.resolve("t/curves.csv")).content().startsWith("engine speed (rpm),A1-1 power (hp),");
+        assertThat(folder.resolve("t/curves.csv")).content().startsWith("engine speed (rpm),A1-1 power on the grid (hp),");
         assertThat(folder.resolve("t/difference.csv")).content().startsWith("engine speed (rpm),mean of A (hp),");
         assertThat(Files.readAllLines(folder.resolve("t/pulls.csv")).get(1)).startsWith("A1,A,A1-1,session 1,");
         assertThat(settings(folder.resolve("t/settings.csv"))).containsKeys("curve: critical value", "curve: seed", "curve: bandwidth",

@@ -2,13 +2,17 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
 import fairpull.domain.pull.LogEntry;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.PlanJson;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,10 +26,11 @@ public final class AmendPlan {
      *
      * @param places new values by place, as in the plan file
      * @param replacement a plan file that takes the plan's place; then no single places are changed
+     * @param claims claims that join those of the plan, as typed for {@code new}
      * @param because why
      */
-    public static LogEntry.Amended amend(Path folder, Map<String, String> places, Optional<Path> replacement, String because,
-            OffsetDateTime now) throws IOException {
+    public static LogEntry.Amended amend(Path folder, Map<String, String> places, Optional<Path> replacement, List<String> claims,
+            String because, OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
         Plan before = sealed(folder, test.read());
         Plan after = before;
@@ -35,10 +40,24 @@ public final class AmendPlan {
         for (Map.Entry<String, String> place : places.entrySet()) {
             after = PlanJson.with(after, place.getKey(), place.getValue());
         }
+        after = claims.isEmpty() ? after : claiming(after, claims);
         if (after.equals(before)) {
             throw new UsageException("--set", "nothing changes; name a place of plan.json and its new value");
         }
         return test.amend(before, after, because, now);
+    }
+
+    private static Plan claiming(Plan plan, List<String> typed) {
+        Question question = plan.question();
+        List<Claim> claims = new ArrayList<>(question.claims());
+        for (String claim : typed) {
+            claims.add(NewPlan.claim(claim, question.deciding(), new Typed(question.deciding(), question.expectedLevelSi())));
+        }
+        try {
+            return plan.with(question.claiming(claims));
+        } catch (IllegalArgumentException contradiction) {
+            throw new UsageException("--claim", contradiction.getMessage());
+        }
     }
 
     /** Replaces a sealed plan by one that was edited from it. */

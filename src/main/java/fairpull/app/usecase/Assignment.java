@@ -25,14 +25,16 @@ final class Assignment {
 
     private final ImportPulls.Request request;
     private final TestFolder.Content content;
+    private final ReadAnew readAnew;
     private final Set<Path> files = new HashSet<>();
     private final Set<PullId> assigned = new HashSet<>();
     private int next;
 
-    Assignment(ImportPulls.Request request, TestFolder.Content content) {
+    Assignment(ImportPulls.Request request, TestFolder.Content content, ReadAnew readAnew) {
         this.request = request;
         this.content = content;
-        this.next = request.firstPull().orElseGet(this::nextFree);
+        this.readAnew = readAnew;
+        this.next = request.firstPull().orElseGet(() -> readAnew.because().isPresent() ? 1 : nextFree());
     }
 
     /**
@@ -51,10 +53,7 @@ final class Assignment {
                 throw new InputException(place, "two files for pull " + pull, "give each pull one file");
             }
             Planned.check(content.plan(), pull);
-            if (content.log().pulls().containsKey(pull)) {
-                throw new InputException(place, "pull " + pull + " is there already",
-                        "a pull is never replaced; exclude it with a reason, or name another pull");
-            }
+            readAnew.checkPresence(place, pull);
         }
         return pulls;
     }

@@ -70,10 +70,15 @@ final class FolderCurves {
 
     private CurveQuestion question(Finding deciding) {
         JudgeSettings settings = deciding.settings();
-        double level = plan.question().expectedLevelSi().isPresent()
-                ? measure.unit().fromSi(plan.question().expectedLevelSi().getAsDouble()) : meanOfA(deciding);
+        double level = level(plan, deciding);
         return new CurveQuestion(settings, plan.curve().flatMap(CurveSettings::grid).isPresent(), relative(settings.pullRecord(), level),
                 relative(settings.refitRecord(), level));
+    }
+
+    /** {@return the level of which the scatter of a record is a share, in the unit of the deciding measure} */
+    static double level(Plan plan, Finding deciding) {
+        return plan.question().expectedLevelSi().isPresent()
+                ? plan.question().deciding().unit().fromSi(plan.question().expectedLevelSi().getAsDouble()) : meanOfA(deciding);
     }
 
     private static double meanOfA(Finding deciding) {

@@ -13,6 +13,7 @@ import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.ColumnGuess;
+import fairpull.io.table.CurveTableWriter;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
@@ -38,6 +39,7 @@ public final class ImportPulls {
     private final CarriedAir air;
     private final List<PullTrace> traces;
     private final Assignment assignment;
+    private final ReadAnew readAnew;
 
     private ImportPulls(Request request, TestFolder test, TestFolder.Content content) {
         this.request = request;
@@ -45,7 +47,8 @@ public final class ImportPulls {
         this.content = content;
         this.air = new CarriedAir(content.plan().sequence(), content.log());
         this.traces = new ArrayList<>(PullChecks.traces(test, content));
-        this.assignment = new Assignment(request, content);
+        this.readAnew = new ReadAnew(content.log(), request.reading().because());
+        this.assignment = new Assignment(request, content, readAnew);
     }
 
     /**
@@ -70,8 +73,10 @@ public final class ImportPulls {
      * @param corrected what was said of how the values are corrected
      * @param decimalMark the decimal mark; empty: the file tells, or as remembered for this header
      * @param onePull whether each file is one pull, even where it looks like several
+     * @param because why the exports of pulls that are there already are read anew; empty where pulls come in
      */
-    public record Reading(List<String> columns, StatedCorrection corrected, Optional<DecimalMark> decimalMark, boolean onePull) {
+    public record Reading(List<String> columns, StatedCorrection corrected, Optional<DecimalMark> decimalMark, boolean onePull,
+            Optional<String> because) {
     }
 
     /**
@@ -109,13 +114,14 @@ public final class ImportPulls {
         Map<Path, String> kept = new HashMap<>();
         List<LogEntry> entries = new ArrayList<>();
         for (Checked checked : all) {
-            if (!kept.containsKey(checked.file())) {
+            if (readAnew.because().isEmpty() && !kept.containsKey(checked.file())) {
                 kept.put(checked.file(), test.keepExport(checked.file(), checked.pull().toString()));
             }
             test.remember(checked.mapping());
-            entries.add(new LogEntry.PullTaken(checked.pull(), request.startedAt(), kept.get(checked.file()), checked.numberInFile(),
+            String name = kept.getOrDefault(checked.file(), "");
+            entries.add(readAnew.entry(new LogEntry.PullTaken(checked.pull(), request.startedAt(), name, checked.numberInFile(),
                     checked.sha256(), checked.mapping().fingerprint(), TestFolder.sha256(checked.mapping()), checked.mapping().corrected(),
-                    Map.of()));
+                    Map.of(), Optional.empty())));
         }
         test.append(now, entries);
         return all.stream().map(checked -> new Taken(checked.pull(), checked.file().getFileName().toString(), checked.values(),
@@ -127,12 +133,17 @@ public final class ImportPulls {
         ExportFile look = ExportFile.look(path, request.reading().decimalMark());
         List<PullId> pulls = assignment.of(path, look);
         boolean alone = request.reading().onePull() || look.pulls() == 1 && look.named().isEmpty();
+        if (look.table().columns().stream().anyMatch(column -> CurveTableWriter.isOnGrid(column.header()))) {
+            throw new InputException(Place.of(path.toString()), "its curves were smoothed for a finding and would be smoothed again",
+                    "import the raw exports; curve-points.csv of the same folder is judged by judge --curves");
+        }
         Mapping mapping = mapping(request.reading().onePull() ? look.table() : look.sample());
         ExportFile file = look.isWhole() ? look : ExportFile.read(path, mapping);
         String sha256 = Sha256.of(path);
         for (int i = 0; i < pulls.size(); i++) {
             Optional<Integer> number = alone ? Optional.empty() : Optional.of(i + 1);
-            refuseDuplicate(path, sha256, number, all);
+            readAnew.checkBytes(path, pulls.get(i), sha256);
+            refuseDuplicate(path, sha256, number, pulls.get(i), all);
             Export export = alone ? file.table() : file.pull(i + 1);
             List<String> doubts = new ArrayList<>(export.doubts());
             String name = path.getFileName() + number.map(one -> ", pull " + one + " in it").orElse("");
@@ -164,6 +175,7 @@ public final class ImportPulls {
     /** What the pull shows against itself and against those that came before. */
     private void checkTrace(Export export, PullId pull, Mapping mapping, List<String> doubts) {
         Measure deciding = content.plan().question().deciding();
+        traces.removeIf(trace -> trace.pull().equals(pull));
         PullTraces.of(pull, !pull.warmUp(), export, mapping, deciding, air.at(pull)).ifPresent(trace -> {
             doubts.addAll(PullChecks.doubts(content.plan().question(), trace, traces));
             SweepDoubts.of(content.plan(), List.of(trace)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
@@ -178,9 +190,9 @@ public final class ImportPulls {
         });
     }
 
-    private void refuseDuplicate(Path file, String sha256, Optional<Integer> number, List<Checked> before) {
+    private void refuseDuplicate(Path file, String sha256, Optional<Integer> number, PullId now, List<Checked> before) {
         Optional<PullId> same = content.log().pulls().values().stream()
-                .filter(taken -> taken.isSameExport(sha256, number))
+                .filter(taken -> taken.isSameExport(sha256, number) && !readAnew.isReplaced(taken.pull(), now))
                 .map(LogEntry.PullTaken::pull)
                 .findFirst()
                 .or(() -> before.stream().filter(checked -> checked.sha256().equals(sha256) && !checked.file().equals(file))
@@ -202,7 +214,7 @@ public final class ImportPulls {
                     .withDecimalMark(request.reading().decimalMark());
         }
         return ColumnGuess.mapping(export, needed(), TypedColumns.choices(request.reading().columns()),
-                request.reading().corrected().standard())
+                readAnew.corrected(request.reading().corrected(), remembered))
                 .withDecimalMark(request.reading().decimalMark());
     }
 

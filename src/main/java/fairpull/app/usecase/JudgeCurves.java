@@ -21,6 +21,7 @@ import fairpull.io.table.PointTableReader;
 import fairpull.io.table.TableOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,14 +34,20 @@ public final class JudgeCurves {
     /**
      * {@return the difference of the curves in a table}
      *
-     * @param settings how they are judged; a record is a scatter at the mean level of A over the grid, taken as a share of it
+     * @param settings how they are judged; a record is a scatter at a level, taken as a share of it
      * @param bandwidth how far the window of the local linear fits reaches, as typed; null for the usual one
+     * @param recordLevel the level of a record; empty for the mean of A over the grid
      */
-    public static CurveFinding judge(Path file, JudgeSettings settings, String unit, Optional<DecimalMark> decimalMark, String bandwidth) {
+    public static CurveFinding judge(Path file, JudgeSettings settings, String unit, Optional<DecimalMark> decimalMark, String bandwidth,
+            OptionalDouble recordLevel) {
         OptionalDouble reach = Typed.bandwidth("--bandwidth", bandwidth);
         PointTable points = PointTableReader.read(file, new TableOptions(settings.covariates(), settings.drift(), unit, decimalMark));
-        CurveTable table = table(file, points, reach.orElse(CommonGrid.BANDWIDTH_RAD_PER_S));
-        double level = levelOfA(table);
+        if (reach.isPresent() && points.bandwidthRadPerS().isPresent()) {
+            throw new UsageException("--bandwidth", "the values of this table are smoothed already, as its column bandwidth says");
+        }
+        CurveTable table = points.bandwidthRadPerS().isPresent() ? given(file, points)
+                : table(file, points, reach.orElse(CommonGrid.BANDWIDTH_RAD_PER_S));
+        double level = recordLevel.orElseGet(() -> levelOfA(table));
         try {
             return FolderCurves.judge(table, new CurveQuestion(settings, false, relative(settings.pullRecord(), level),
                     relative(settings.refitRecord(), level))).orElseThrow(() -> new InputException(Place.of(file.toString()),
@@ -58,6 +65,25 @@ public final class JudgeCurves {
     private static double levelOfA(CurveTable table) {
         return table.rows().stream().filter(row -> row.part() == Part.A).flatMapToDouble(row -> row.values().stream())
                 .filter(Double::isFinite).average().orElseThrow();
+    }
+
+    /** Curves that stand on a grid already are judged as they are. */
+    private static CurveTable given(Path file, PointTable points) {
+        double[] speeds = points.pulls().stream().flatMapToDouble(pull -> pull.speedsRadPerS().stream()).sorted().toArray();
+        SpeedGrid grid = CommonGrid.ofPoints(speeds).orElseThrow(() -> new InputException(Place.of(file.toString()),
+                "its column bandwidth says that the values stand on a common grid, but the speeds are not equally spaced",
+                "leave the column out if the values are as recorded"));
+        List<CurveRow> rows = new ArrayList<>();
+        for (PointTable.Pull pull : points.pulls()) {
+            double[] values = new double[grid.size()];
+            Arrays.fill(values, Double.NaN);
+            for (int k = 0; k < pull.speedsRadPerS().size(); k++) {
+                values[grid.nearest(pull.speedsRadPerS().at(k))] = pull.values().at(k);
+            }
+            rows.add(new CurveRow(pull.session(), pull.install(), pull.part(), pull.pull(), pull.minutes(), Samples.of(values),
+                    pull.covariates()));
+        }
+        return new CurveTable(points.unit(), grid, points.bandwidthRadPerS().getAsDouble(), points.covariateNames(), rows);
     }
 
     private static CurveTable table(Path file, PointTable points, double bandwidth) {

@@ -157,6 +157,8 @@ public final class JudgeFolder {
         notices.addAll(look.notices());
         name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
+        name(notices, Code.PULLS_READ_ANEW,
+                content.log().readAnew().stream().map(taken -> taken.pull() + " (" + taken.readAnew().orElseThrow() + ")").toList());
         List<String> aborted = new ArrayList<>(withReasons(Fate.ABORTED));
         content.log().repeated().values().forEach(once -> aborted.add(once.pull() + " (then run again: " + once.reason() + ")"));
         name(notices, Code.PULLS_ABORTED, aborted);

@@ -174,7 +174,7 @@ public final class NewPlan {
     }
 
     /** An amount, and behind an @ the engine speed at which it is claimed. */
-    private static Claim claim(String text, Measure deciding, Typed typed) {
+    static Claim claim(String text, Measure deciding, Typed typed) {
         int at = text.indexOf('@');
         String amount = at < 0 ? text : text.substring(0, at);
         double atLeastSi = typed.differenceSi("--claim", amount);

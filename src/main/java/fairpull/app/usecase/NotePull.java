@@ -135,9 +135,11 @@ public final class NotePull {
             }
         });
         return present == null
-                ? new LogEntry.PullTaken(note.pull(), note.startedAt(), "", Optional.empty(), "", "", "", note.corrected(), typedSi)
+                ? new LogEntry.PullTaken(note.pull(), note.startedAt(), "", Optional.empty(), "", "", "", note.corrected(), typedSi,
+                        Optional.empty())
                 : new LogEntry.PullTaken(note.pull(), present.startedAt(), present.file(), present.numberInFile(),
-                        present.fileSha256(), present.mapping(), present.mappingSha256(), present.corrected(), typedSi);
+                        present.fileSha256(), present.mapping(), present.mappingSha256(), present.corrected(), typedSi,
+                        Optional.empty());
     }
 
     private static Measure measure(Plan plan, String name) {

@@ -8,6 +8,7 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
 import fairpull.io.json.ReceiptJson;
+import fairpull.report.wording.ChangeWords;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
@@ -66,7 +67,7 @@ public final class Receipt {
 
     /** {@return the answer after a plan was amended} */
     public static Answer amended(LogEntry.Amended amended) {
-        return new Answer(amended.changes().stream().map(change -> change.place() + ": " + change.before() + " → " + change.after())
+        return new Answer(amended.changes().stream().map(ChangeWords::sentence)
                 .collect(Collectors.joining("\n")), ReceiptJson.amended(amended));
     }
 

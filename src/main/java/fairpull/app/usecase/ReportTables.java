@@ -1,5 +1,7 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.curve.CurveRow;
+import fairpull.domain.curve.CurveTable;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.PullRow;
@@ -13,7 +15,9 @@ import fairpull.io.table.SettingsWriter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** The tables from which a finding can be reckoned again. */
 final class ReportTables {
@@ -30,12 +34,20 @@ final class ReportTables {
         Map<String, String> tables = new LinkedHashMap<>();
         tables.put(PULLS, PullTableWriter.text(withoutIdentity ? numbered(pulls) : pulls));
         tables.put("settings.csv", SettingsWriter.text(deciding, judgement.plan().question().expectedLevelSi(),
-                judgement.deciding().settings(), judgement.seal().map(Seal::code), judgement.curve()));
+                judgement.deciding().settings(), judgement.seal().map(Seal::code), judgement.curve(),
+                FolderCurves.level(judgement.plan(), judgement.deciding())));
         judgement.curve().ifPresent(judged -> {
             tables.put("curves.csv", CurveTableWriter.wide(judged.curves()));
+            CurveTable curves = withoutIdentity ? judged.curves().mapSessions(sessionNumbers(judged.curves())) : judged.curves();
+            tables.put("curve-points.csv", CurveTableWriter.points(curves));
             tables.put("difference.csv", CurveTableWriter.difference(judged));
         });
         return tables;
+    }
+
+    private static UnaryOperator<String> sessionNumbers(CurveTable curves) {
+        List<String> sessions = curves.rows().stream().map(CurveRow::session).distinct().toList();
+        return name -> "session " + (sessions.indexOf(name) + 1);
     }
 
     /** Names of sessions may say whose day it was. */

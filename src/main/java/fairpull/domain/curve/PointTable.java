@@ -4,15 +4,18 @@ import fairpull.domain.plan.Part;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Unit;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Curves as points, each pull at speeds of its own.
  *
  * @param unit the unit of the values
  * @param covariateNames the names of the pulls' covariates
+ * @param bandwidthRadPerS the bandwidth of the fits that made the values, where they stand on a common grid already; empty where they are
+ *     as recorded
  * @param pulls in the order in which they were run
  */
-public record PointTable(Unit unit, List<String> covariateNames, List<Pull> pulls) {
+public record PointTable(Unit unit, List<String> covariateNames, OptionalDouble bandwidthRadPerS, List<Pull> pulls) {
     /**
      * One pull.
      *

@@ -25,6 +25,11 @@ public record SpeedGrid(double firstRadPerS, double stepRadPerS, int size) {
         return firstRadPerS + place * stepRadPerS;
     }
 
+    /** {@return the place whose speed lies nearest} */
+    public int nearest(double radPerS) {
+        return (int) Math.max(0, Math.min(size - 1L, Math.round((radPerS - firstRadPerS) / stepRadPerS)));
+    }
+
     /** {@return the highest speed} */
     public double lastRadPerS() {
         return at(size - 1);

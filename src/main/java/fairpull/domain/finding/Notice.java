@@ -68,6 +68,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PULLS_MISSING(Severity.WARNING),
         /** Pulls left out, with the verdict that would stand with them. Names: pulls. */
         PULLS_EXCLUDED(Severity.INFORMATION),
+        /** Exports that were read anew after they had come in, with other columns or units. Names: pulls with their reasons. */
+        PULLS_READ_ANEW(Severity.WARNING),
         /** Amendments made after the first data. Figures: how many. */
         AMENDED_AFTER_DATA(Severity.WARNING),
         /** No rig record for a further measure: it is judged by its own data. Names: measures. */

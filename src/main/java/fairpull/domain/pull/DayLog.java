@@ -25,6 +25,11 @@ public record DayLog(List<LogRecord> records) {
         return latest(LogEntry.PullTaken.class, LogEntry.PullTaken::pull);
     }
 
+    /** {@return every time that the export of a pull was read anew, in order} */
+    public List<LogEntry.PullTaken> readAnew() {
+        return entries(LogEntry.PullTaken.class).stream().filter(taken -> taken.readAnew().isPresent()).toList();
+    }
+
     /** {@return the pulls that were aborted and did not come in after all} */
     public Map<PullId, LogEntry.PullAborted> aborted() {
         Map<PullId, LogEntry.PullAborted> aborted = latest(LogEntry.PullAborted.class, LogEntry.PullAborted::pull);

@@ -74,9 +74,11 @@ public sealed interface LogEntry {
      * @param mappingSha256 the SHA-256 of that mapping as it was read, empty when values were typed
      * @param corrected what a typed value is already corrected to; empty: not known
      * @param typedSi values typed in, by name of the measure
+     * @param readAnew why the export of a pull that was there already is read otherwise from here on; empty where the pull came in
      */
     record PullTaken(PullId pull, Optional<OffsetDateTime> startedAt, String file, Optional<Integer> numberInFile, String fileSha256,
-            String mapping, String mappingSha256, Optional<Correction> corrected, Map<String, Double> typedSi) implements LogEntry {
+            String mapping, String mappingSha256, Optional<Correction> corrected, Map<String, Double> typedSi,
+            Optional<String> readAnew) implements LogEntry {
         public PullTaken {
             typedSi = Map.copyOf(new TreeMap<>(typedSi));
             numberInFile.ifPresent(number -> {

@@ -4,11 +4,15 @@ import fairpull.domain.finding.Notice.Code;
 import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Units;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The sweep reaches over a band of engine speed: how much of the band is missing at both ends together. */
+/** The sweep reaches over a band of engine speed: how much is missing at both ends together; less than 1 rpm counts as nothing. */
 public final class BandCovered extends EachPull {
+    /** What rounding and the last sample may leave out: 1 rpm, a fiftieth of a usual step of the grid. */
+    private static final double LEAST_RAD_PER_S = Units.RPM.toSi(1);
+
     private final double lowRadPerS;
     private final double highRadPerS;
 
@@ -29,6 +33,6 @@ public final class BandCovered extends EachPull {
         double lowest = Arrays.stream(rows).mapToDouble(speed::at).min().orElseThrow();
         double highest = Arrays.stream(rows).mapToDouble(speed::at).max().orElseThrow();
         double missing = Math.max(0, lowest - lowRadPerS) + Math.max(0, highRadPerS - highest);
-        return Optional.of(Reading.of(missing > 0, missing, missing, lowRadPerS, highRadPerS));
+        return Optional.of(Reading.of(missing >= LEAST_RAD_PER_S, missing, missing, lowRadPerS, highRadPerS));
     }
 }

@@ -3,8 +3,10 @@ package fairpull.engine.curve;
 import fairpull.domain.curve.SpeedGrid;
 import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.unit.Units;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The grid on which pulls are compared: the one of the plan, or one over the speeds that all of them cover. */
 public final class CommonGrid {
@@ -17,6 +19,7 @@ public final class CommonGrid {
     private static final int MOST_STEPS = 400;
     /** What rounding may take from the last step. */
     private static final double ROUNDING = 1e-9;
+    private static final double OFF_GRID = 1e-3;
 
     private CommonGrid() {
     }
@@ -46,6 +49,26 @@ public final class CommonGrid {
         double first = Math.max(1, Math.ceil(low / step - ROUNDING)) * step;
         int size = first > high ? 0 : size(first, high, step);
         return size < 2 ? Optional.empty() : Optional.of(new SpeedGrid(first, step, size));
+    }
+
+    /**
+     * The grid on which points stand: equally spaced speeds, each within a thousandth of a step.
+     *
+     * @param speedsRadPerS ascending, as often as they come
+     * @return the grid; empty where the speeds stand on none
+     */
+    public static Optional<SpeedGrid> ofPoints(double[] speedsRadPerS) {
+        double range = speedsRadPerS[speedsRadPerS.length - 1] - speedsRadPerS[0];
+        double least = IntStream.range(1, speedsRadPerS.length).mapToDouble(k -> speedsRadPerS[k] - speedsRadPerS[k - 1])
+                .filter(difference -> difference > ROUNDING * range).min().orElse(Double.NaN);
+        long steps = Math.round(range / least);
+        if (!(steps >= 1) || steps >= SpeedGrid.MOST) {
+            return Optional.empty();
+        }
+        SpeedGrid grid = new SpeedGrid(speedsRadPerS[0], range / steps, (int) steps + 1);
+        boolean onGrid = Arrays.stream(speedsRadPerS)
+                .allMatch(speed -> Math.abs(speed - grid.at(grid.nearest(speed))) <= OFF_GRID * grid.stepRadPerS());
+        return onGrid ? Optional.of(grid) : Optional.empty();
     }
 
     private static double step(double range) {

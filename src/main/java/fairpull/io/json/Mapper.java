@@ -224,6 +224,9 @@ final class Mapper {
     private interface PullTakenFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<Integer> numberInFile();
+
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<String> readAnew();
     }
 
     private interface SessionFields {

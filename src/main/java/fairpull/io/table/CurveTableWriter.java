@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Writes curves as tables with one row a speed: every pull side by side, and the change with its band. */
 public final class CurveTableWriter {
@@ -19,12 +20,15 @@ public final class CurveTableWriter {
     private static final int MOST_DIGITS = 17;
     private static final String SPEED = "engine speed (rpm)";
 
+    /** Stands in the headings of curves that were smoothed, so that they are not taken for exports and smoothed again. */
+    private static final String ON_GRID = " on the grid";
+
     private CurveTableWriter() {
     }
 
     /** {@return every pull on the grid: engine speed, then one column a pull; blank where it does not cover the speed} */
     public static String wide(CurveTable table) {
-        String inUnit = " " + table.unit().quantity().words() + unit(table);
+        String inUnit = " " + table.unit().quantity().words() + ON_GRID + unit(table);
         List<String> heads = new ArrayList<>(List.of(SPEED));
         table.rows().forEach(row -> heads.add(row.name() + inUnit));
         CsvText text = new CsvText().heads(heads);
@@ -36,6 +40,36 @@ public final class CurveTableWriter {
             }
         }
         return text.text();
+    }
+
+    /** {@return every pull on the grid, one row a speed of a pull, as {@link PointTableReader} reads it: judged again, it says the same} */
+    public static String points(CurveTable table) {
+        List<String> heads = new ArrayList<>(List.of("install", "part", "pull", "session"));
+        boolean timed = table.rows().stream().anyMatch(row -> Double.isFinite(row.minutes()));
+        if (timed) {
+            heads.add("minutes");
+        }
+        heads.addAll(List.of("speed (rpm)", "value" + unit(table), "bandwidth (rpm)"));
+        heads.addAll(table.covariateNames());
+        CsvText text = new CsvText().heads(heads);
+        for (CurveRow row : table.rows()) {
+            for (int place = 0; place < table.grid().size(); place++) {
+                if (Double.isFinite(row.values().at(place))) {
+                    CsvText.Line line = text.line().text(row.install()).text(row.part().name()).text(row.pull()).text(row.session());
+                    if (timed) {
+                        line.number(row.minutes());
+                    }
+                    line.text(rpm(table.grid().at(place))).number(row.values().at(place)).text(rpm(table.bandwidthRadPerS()));
+                    row.covariates().forEach(line::number);
+                }
+            }
+        }
+        return text.text();
+    }
+
+    /** {@return whether a heading is one of {@link #wide}, whose values must not be smoothed again} */
+    public static boolean isOnGrid(String heading) {
+        return heading.toLowerCase(Locale.ROOT).contains(ON_GRID);
     }
 
     /** {@return the change at every speed that was judged; an end of an interval that is open is blank} */

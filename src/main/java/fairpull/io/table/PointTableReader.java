@@ -18,20 +18,28 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Reads curves from a plain long table: a header with install, part, pull, speed and value (units of the last two in brackets behind
- * their names), one row a speed of a pull. What a row says of its pull beside the speed is read as in a table of pulls.
+ * their names), one row a speed of a pull. A column bandwidth (rpm) says that the values stand on a common grid already, smoothed so.
+ * What a row says of its pull beside the speed is read as in a table of pulls.
  */
 public final class PointTableReader {
+    private static final String BANDWIDTH = "bandwidth";
+    private static final String EXPECTED = "the first line must name install, part, pull, speed and value; write one row a speed of a pull "
+            + "(report --csv FOLDER writes such a table as curve-points.csv)";
+
     private final String file;
     private final PullTableReader cells;
     private final Unit speedUnit;
+    private final boolean onGrid;
 
-    private PointTableReader(String file, PullTableReader cells, Unit speedUnit) {
+    private PointTableReader(String file, PullTableReader cells, Unit speedUnit, boolean onGrid) {
         this.file = file;
         this.cells = cells;
         this.speedUnit = speedUnit;
+        this.onGrid = onGrid;
     }
 
     private static final class Points {
@@ -68,7 +76,7 @@ public final class PointTableReader {
         List<SampleRow> rows = PullTableReader.rows(source, delimiter);
         if (rows.size() < 2) {
             throw new InputException(Place.of(file), "the file holds no row below a header",
-                    "the first line must name install, part, pull, speed and value; write one row a speed of a pull");
+                    EXPECTED);
         }
         SampleRow titles = rows.get(0);
         Unit speedUnit = unit(titles, "speed", file).orElse(Units.RPM);
@@ -77,15 +85,16 @@ public final class PointTableReader {
                     "write speed [rpm] or speed [rad/s]");
         }
         Unit valueUnit = unit(titles, "value", file).orElseGet(() -> Units.findOrAsTyped(options.unit()));
-        TableHeader header = TableHeader.of(file, new SampleRow(titles.line(), withoutUnits(titles.cells()), titles.quoted()), options);
-        if (!header.places().containsKey("speed")) {
-            throw new InputException(Place.of(file, titles.line(), "speed"), "there is no such column", "name the column of engine speed");
-        }
+        SampleRow plain = new SampleRow(titles.line(), withoutUnits(titles.cells()), titles.quoted());
+        refuseMissing(file, plain);
+        TableHeader header = TableHeader.of(file, plain, options);
         List<SampleRow> data = rows.subList(1, rows.size());
         DecimalMark mark = options.decimalMark().orElseGet(() -> PullTableReader.mark(source, delimiter, header, options,
                 List.of("speed"), data));
-        List<Points> pulls = new PointTableReader(file, new PullTableReader(file, options, header, mark), speedUnit).pulls(data);
-        return new PointTable(valueUnit, options.covariates(), pulls.stream().map(Points::pull).toList());
+        PointTableReader reader = new PointTableReader(file, new PullTableReader(file, options, header, mark), speedUnit,
+                header.places().containsKey(BANDWIDTH));
+        List<Points> pulls = reader.pulls(data);
+        return new PointTable(valueUnit, options.covariates(), reader.bandwidth(data), pulls.stream().map(Points::pull).toList());
     }
 
     private List<Points> pulls(List<SampleRow> data) {
@@ -99,6 +108,22 @@ public final class PointTableReader {
         }
         refuseUnusable(pulls.values().stream().map(points -> points.first).toList());
         return List.copyOf(pulls.values());
+    }
+
+    /** One bandwidth holds for the whole table. */
+    private OptionalDouble bandwidth(List<SampleRow> data) {
+        if (!onGrid) {
+            return OptionalDouble.empty();
+        }
+        double first = cells.number(data.get(0), BANDWIDTH);
+        for (SampleRow row : data) {
+            double bandwidth = cells.number(row, BANDWIDTH);
+            if (bandwidth < 0 || bandwidth != first) {
+                throw new InputException(Place.of(file, row.line(), BANDWIDTH), "a table on a grid has one bandwidth, 0 or more",
+                        "leave the column out if the values are as recorded");
+            }
+        }
+        return OptionalDouble.of(Units.RPM.toSi(first));
     }
 
     private double speed(SampleRow row) {
@@ -127,6 +152,15 @@ public final class PointTableReader {
         } catch (IllegalArgumentException contradiction) {
             throw new InputException(Place.of(file), contradiction.getMessage(),
                     "a comparison needs installs of A and of B, each with a label, a part and a session of its own");
+        }
+    }
+
+    private static void refuseMissing(String file, SampleRow titles) {
+        List<String> names = titles.cells().stream().map(cell -> cell.strip().toLowerCase(Locale.ROOT)).toList();
+        for (String needed : List.of("install", "part", "pull", "speed", "value")) {
+            if (!names.contains(needed)) {
+                throw new InputException(Place.of(file, titles.line(), needed), "there is no such column", EXPECTED);
+            }
         }
     }
 

@@ -20,13 +20,14 @@ public final class SettingsWriter {
 
     /** {@return the settings of the deciding measure, and of its curves where there are any} */
     public static String text(Measure measure, OptionalDouble expectedLevelSi, JudgeSettings settings, Optional<String> sealCode,
-            Optional<CurveFinding> curve) {
+            Optional<CurveFinding> curve, double level) {
         SettingsWriter writer = new SettingsWriter();
         String unit = measure.unit().symbol();
         writer.judging(measure.name(), unit, settings);
         writer.number("expected level", measure.unit().fromSi(expectedLevelSi.orElse(Double.NaN)), unit);
         writer.row("seal code", sealCode.orElse(""), "");
         curve.ifPresent(writer::curve);
+        curve.ifPresent(any -> writer.number("curve: level of the record", level, unit));
         return writer.text.text();
     }
 

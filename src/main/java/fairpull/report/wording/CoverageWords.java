@@ -4,9 +4,11 @@ import fairpull.domain.curve.CurveRow;
 import fairpull.domain.curve.CurveTable;
 import fairpull.domain.curve.PullOnGrid;
 import fairpull.domain.curve.SpeedGrid;
+import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.plan.Part;
 import fairpull.domain.unit.Units;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -25,7 +27,33 @@ public final class CoverageWords {
         if (whole == table.rows().size()) {
             return "All " + Numbers.count(whole, "pull") + " cover" + speeds;
         }
+        if (whole == 0) {
+            return common(table).length == 0 ? "No speed is covered by all pulls"
+                    : "All " + Numbers.count(table.rows().size(), "pull") + " cover the speeds " + commonRange(table)
+                    + ", none of them" + speeds;
+        }
         return whole + " of " + Numbers.count(table.rows().size(), "pull") + (whole == 1 ? " covers" : " cover") + speeds;
+    }
+
+    /** {@return which speeds all pulls cover, and which pull covers least; speeds of the grid, as everywhere} */
+    static String sentence(CurveTable table) {
+        if (common(table).length == 0) {
+            return heading(table) + ".";
+        }
+        CurveRow shortest = table.rows().stream().max(Comparator.comparingLong(CoverageWords::gaps)).orElseThrow();
+        return heading(table) + "." + (gaps(shortest) == 0 ? "" : " The speeds that all of them cover run " + commonRange(table)
+                + "; the shortest, " + shortest.name() + ", covers " + covered(shortest, table.grid()) + ".");
+    }
+
+    /** {@return the places of the grid at which every pull has a value} */
+    static int[] common(CurveTable table) {
+        return IntStream.range(0, table.grid().size())
+                .filter(place -> table.rows().stream().allMatch(row -> Double.isFinite(row.values().at(place)))).toArray();
+    }
+
+    private static String commonRange(CurveTable table) {
+        int[] common = common(table);
+        return CurveNumbers.range(new SpeedRange(table.grid().at(common[0]), table.grid().at(common[common.length - 1])));
     }
 
     /** {@return what to look for in the chart of residuals} */
@@ -49,9 +77,10 @@ public final class CoverageWords {
             return Optional.empty();
         }
         Numbers numbers = Numbers.resolving(CurveNumbers.of(curve).halfWidth(), curve.unit().symbol()).finer();
-        return Optional.of("Smoothing to the bandwidth changes the largest value of a pull by " + numbers.signed(lost(pulls, Part.A))
-                + " with A and by " + numbers.signed(lost(pulls, Part.B)) + " with B, on average: what is the same in both cannot change "
-                + "the difference.");
+        return Optional.of("Smoothing to the bandwidth, over the speeds of the grid alone, changes the largest value of a pull by "
+                + numbers.signed(lost(pulls, Part.A))
+                + " with A and by " + numbers.signed(lost(pulls, Part.B)) + " with B, on average. What is the same in both cannot change "
+                + "the difference. " + PeakWords.where(curve.curves())).map(String::strip);
     }
 
     private static double lost(List<PullOnGrid> pulls, Part part) {

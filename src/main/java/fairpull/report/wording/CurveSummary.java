@@ -6,15 +6,11 @@ import fairpull.domain.finding.CurveFigure;
 import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.CurvePoint;
 import fairpull.domain.finding.Interval;
-import fairpull.domain.plan.Part;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What a difference curve shows and how its band was made, line by line; {@link CurveWords} has the sentences of its charts. */
 public final class CurveSummary {
-    /** A peak that smoothing lowers by more than this share is pointed out. Common practice, no source. */
-    private static final double PEAK_LOWERED = 0.01;
-
     private CurveSummary() {
     }
 
@@ -31,8 +27,8 @@ public final class CurveSummary {
         said.add(band(finding));
         said.add(grid(finding));
         if (!finding.curves().resampled().isEmpty()) {
-            said.add(peaks(finding));
-            said.add(coverage(finding));
+            CoverageWords.peaks(finding).ifPresent(peaks -> said.add(new Said("What the grid does to peaks", peaks)));
+            said.add(new Said("Covered", CoverageWords.sentence(finding.curves())));
         }
         return said;
     }
@@ -106,44 +102,5 @@ public final class CurveSummary {
                 + " places of all pulls together: there neighbours are joined by a straight line.")
                 + (finding.declared() ? " Declared before the day." : " Not declared before the day: the speeds are those that all pulls "
                 + "cover."));
-    }
-
-    private static Said peaks(CurveFinding finding) {
-        String unit = finding.unit().symbol();
-        List<String> parts = new ArrayList<>();
-        boolean lowered = false;
-        for (Part part : Part.values()) {
-            double raw = mean(finding, part, true);
-            double onGrid = mean(finding, part, false);
-            Numbers numbers = Numbers.resolving(Math.max(Math.abs(raw - onGrid), raw / 1000), unit);
-            parts.add(part + " " + numbers.with(raw) + " as recorded, " + numbers.with(onGrid) + " on the grid");
-            lowered |= onGrid < (1 - PEAK_LOWERED) * raw;
-        }
-        return new Said("What the grid does to peaks", "Mean of the pulls' peaks: " + String.join("; ", parts) + "."
-                + (lowered ? " Recorded peaks ride on noise; those on the grid are lower, for both parts alike." : ""));
-    }
-
-    private static double mean(CurveFinding finding, Part part, boolean raw) {
-        return finding.curves().resampled().stream().filter(pull -> pull.part() == part)
-                .mapToDouble(pull -> raw ? pull.rawPeak() : pull.gridPeak()).filter(Double::isFinite).average().orElse(Double.NaN);
-    }
-
-    private static Said coverage(CurveFinding finding) {
-        List<PullOnGrid> pulls = finding.curves().resampled();
-        double low = pulls.stream().mapToDouble(PullOnGrid::lowRadPerS).max().orElseThrow();
-        double high = pulls.stream().mapToDouble(PullOnGrid::highRadPerS).min().orElseThrow();
-        String all = high > low ? "All " + pulls.size() + " pulls cover the speeds " + CurveNumbers.range(new SpeedRange(low, high))
-                + "; the shortest of them, "
-                + shortest(pulls) + "." : "No speed is covered by all pulls.";
-        return new Said("Covered", all);
-    }
-
-    private static String shortest(List<PullOnGrid> pulls) {
-        PullOnGrid shortest = pulls.get(0);
-        for (PullOnGrid pull : pulls) {
-            shortest = pull.highRadPerS() - pull.lowRadPerS() < shortest.highRadPerS() - shortest.lowRadPerS() ? pull : shortest;
-        }
-        String name = shortest.pull().startsWith(shortest.install()) ? shortest.pull() : shortest.pull() + " of " + shortest.install();
-        return name + ", runs " + CurveNumbers.range(new SpeedRange(shortest.lowRadPerS(), shortest.highRadPerS()));
     }
 }

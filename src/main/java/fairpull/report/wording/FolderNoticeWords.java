@@ -26,7 +26,8 @@ final class FolderNoticeWords {
             case EXPORT_CHANGED_BY_HAND -> "Not the files that were imported: " + NoticeWords.names(notice)
                     + "; restore them, or exclude those pulls with the reason.";
             case MAPPING_CHANGED_BY_HAND -> "Read with other columns or units than at import: " + NoticeWords.names(notice)
-                    + "; restore the mapping, or import those pulls again.";
+                    + "; restore the mapping, or read them anew: "
+                    + ReadAnewWords.command(notice, "--column power=P:kW") + ".";
             default -> ofDay(notice);
         };
     }
@@ -45,6 +46,8 @@ final class FolderNoticeWords {
             case PULLS_ABORTED -> "Begun and not finished: " + NoticeWords.names(notice) + "; a pull that is stopped because it "
                     + "feels slow is a pull "
                     + "picked, so read the reasons.";
+            case PULLS_READ_ANEW -> "Read anew with other columns or units after they had come in: " + NoticeWords.names(notice)
+                    + "; the log keeps both readings, so read the reasons, and look whether every pull is now read alike.";
             case FAR_FROM_EXPECTED -> "Further than half the expected level from it: " + NoticeWords.names(notice)
                     + "; look at units, columns and the expected level.";
             case LOG_CUT_SHORT -> "An unfinished line stands at the end of the log: a write was cut short, or the log was cut by hand; "

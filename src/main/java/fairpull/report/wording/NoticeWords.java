@@ -33,7 +33,7 @@ public final class NoticeWords {
             case PLANNED_CLOCK_USED -> "The times of the pulls come from the plan, not from the day; "
                     + "drift is only as right as the day ran to plan, so note the start of each pull.";
             case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
-                    + "say so with --corrected when importing, as a correction may be missing or applied twice.";
+                    + "say so with --corrected and --because by importing them again, as a correction may be missing or applied twice.";
             case CORRECTED_HERE, AIR_CARRIED, AIR_CARRIED_LONG, FACTOR_SPREAD, FACTOR_STEP, FACTOR_OUTSIDE ->
                     CorrectionWords.sentence(notice);
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
@@ -42,7 +42,8 @@ public final class NoticeWords {
             case GATES_BROKEN -> "Run although a gate did not hold: " + names(notice) + "; compare their conditions with the others.";
             case NOT_SEALED, SEALED_AFTER_DATA, SEALED_AGAIN, AMENDED_AFTER_DATA, PLAN_CHANGED_BY_HAND, SEAL_CHANGED_BY_HAND,
                     LOG_CHANGED_BY_HAND, EXPORT_CHANGED_BY_HAND, MAPPING_CHANGED_BY_HAND, PULLS_BEFORE_SEAL, ORDER_NOT_DRAWN,
-                    CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, FAR_FROM_EXPECTED, LOG_CUT_SHORT, EXPORT_NOT_IN_LOG,
+                    CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, PULLS_READ_ANEW, FAR_FROM_EXPECTED, LOG_CUT_SHORT,
+                    EXPORT_NOT_IN_LOG,
                     LOG_STATE ->
                     FolderNoticeWords.sentence(notice);
             case UNITS_MIXED_UP, POWER_NOT_TORQUE_TIMES_SPEED, CORRECTION_TWICE, CORRECTION_NOT_APPLIED, CORRECTION_STEP, PLATEAU,

@@ -22,10 +22,11 @@ final class PullNoticeWords {
             case POWER_NOT_TORQUE_TIMES_SPEED -> disagreement(notice) + ": " + names + "; look whether one of the two is corrected, "
                     + "smoothed or of another shaft, and judge by the one that was measured.";
             case CORRECTION_TWICE -> "Corrected power is " + fixed(notice, 0, 4) + " × the uncorrected where the air noted gives "
-                    + fixed(notice, 1, 4) + ", as if corrected twice: " + names + "; import the uncorrected column with --corrected none.";
+                    + fixed(notice, 1, 4) + ", as if corrected twice: " + names + "; read the uncorrected column anew: "
+                    + ReadAnewWords.command(notice, "--column power=P:kW --corrected none") + ".";
             case CORRECTION_NOT_APPLIED -> "Columns named corrected and uncorrected differ by a factor of " + fixed(notice, 0, 4)
                     + " where the air noted gives " + fixed(notice, 1, 4) + ", so no correction was applied: " + names
-                    + "; import them with --corrected none.";
+                    + "; read them anew: " + ReadAnewWords.command(notice, "--corrected none") + ".";
             case CORRECTION_STEP -> "From one pull to the next the whole curve steps by the correction factor " + fixed(notice, 0, 4) + ": "
                     + names + "; look whether one was exported corrected and the other not.";
             case PLATEAU -> "The same value stands up to " + NoticeWords.whole(notice, 0) + " rows in a run at the top ("
@@ -68,9 +69,10 @@ final class PullNoticeWords {
         String options = notice.names().stream().flatMap(name -> WRITTEN.matcher(name).results()).map(found -> found.group(1).strip())
                 .flatMap(symbol -> Units.find(symbol).stream()).distinct()
                 .map(unit -> "--column " + (unit.quantity() == Quantity.TORQUE ? "torque=T:" : "power=P:") + unit.symbol())
-                .collect(Collectors.joining(" and "));
+                .collect(Collectors.joining(" "));
         return options.isEmpty() ? "look where the decimal point of power or torque belongs, and export it again."
-                : "import with the unit named, as " + options + " does, P or T being the header of its column.";
+                : "name the unit and read it anew (P or T being the header of the column): " + ReadAnewWords.command(notice, options)
+                + ".";
     }
 
     private static String disagreement(Notice notice) {

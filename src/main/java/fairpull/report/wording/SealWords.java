@@ -12,8 +12,6 @@ import java.util.stream.Collectors;
 
 /** What was fixed before the day, and what was changed since. */
 public final class SealWords {
-    private static final int LONGEST_CHANGE = 160;
-
     private SealWords() {
     }
 
@@ -56,13 +54,6 @@ public final class SealWords {
         if (change.before().isBlank() && change.after().isBlank()) {
             return change.place();
         }
-        return change.place() + ": " + value(change.before()) + " → " + value(change.after());
-    }
-
-    private static String value(String json) {
-        if (json.isBlank()) {
-            return "nothing";
-        }
-        return json.length() <= LONGEST_CHANGE ? json : json.substring(0, LONGEST_CHANGE) + "…";
+        return ChangeWords.sentence(change);
     }
 }

@@ -91,6 +91,18 @@ class BandChecksTest {
     }
 
     @Test
+    void aFractionOfOneRevolutionAMinuteIsNotMissing() {
+        double low = Traces.sweep(1).trace().channels().find(Quantity.ENGINE_SPEED).orElseThrow().stream().min().orElseThrow();
+
+        assertThat(covered(low - Units.RPM.toSi(0.14)).state()).isEqualTo(State.CLEAR);
+        assertThat(covered(low - Units.RPM.toSi(1.5)).state()).isEqualTo(State.RAISED);
+    }
+
+    private static CheckOutcome covered(double fromRadPerS) {
+        return new BandCovered(fromRadPerS, fromRadPerS + 100).check(List.of(Traces.sweep(1).trace()));
+    }
+
+    @Test
     void aSpikeIsFoundWithItsSizeAndSpeed() {
         Traces pull = Traces.sweep(1);
         double[] power = pull.reading(Quantity.POWER);

@@ -64,7 +64,7 @@ class TableWritersTest {
         CurveFinding curve = CurveExamples.gain();
         List<String> lines = CurveTableWriter.wide(curve.curves()).lines().toList();
 
-        assertThat(lines.get(0)).startsWith("engine speed (rpm),A1-1 power (hp),A1-2 power (hp)").endsWith("A3-5 power (hp)");
+        assertThat(lines.get(0)).startsWith("engine speed (rpm),A1-1 power on the grid (hp),A1-2 power on the grid (hp)").endsWith("A3-5 power on the grid (hp)");
         assertThat(lines).hasSize(174);
         assertThat(lines.get(1)).startsWith("2500,").contains(",,");
         assertThat(lines.get(173)).startsWith("6800,");
