@@ -219,7 +219,6 @@ final class Mapper {
         }
     }
 
-    /** What came into the plan later is not written where it is absent: the seals of plans without it must stand. */
     /** What joined the log later is not written where absent, so that the hashes of older logs stand. */
     private interface PullTakenFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -229,6 +228,7 @@ final class Mapper {
         Optional<String> readAnew();
     }
 
+    /** What came into the plan later is not written where it is absent: the seals of plans without it must stand. */
     private interface SessionFields {
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<Hours> hours();
