@@ -23,6 +23,7 @@ public class Card extends JPanel {
     }
 
     /** A card whose content is laid out in its own way; the heading spans the first row. */
+    @SuppressWarnings("this-escape") // a Swing component is put together in its constructor
     public Card(String sentence, LayoutManager layout) {
         super(layout);
         setOpaque(false);
