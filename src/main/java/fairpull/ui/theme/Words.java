@@ -6,10 +6,13 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
 
-/** The words of the window, its hints and its help, from one bundle each. An ampersand stands before the letter that is its mnemonic. */
+/**
+ * The words of the window: one bundle for what stands around the pages, one a page, one for the hints, one for the help. An ampersand
+ * stands before the letter that is its mnemonic.
+ */
 public final class Words {
-    private static final List<ResourceBundle> BUNDLES = Stream.of("words", "hints", "help")
-            .map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
+    private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "finding",
+            "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {
