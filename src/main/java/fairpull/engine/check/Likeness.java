@@ -27,56 +27,66 @@ record Likeness(double[] one, double[] other, double oneDigit, double otherDigit
         boolean is(Likeness likeness);
     }
 
+    /**
+     * What is compared of one pull, told once however many others it is held against.
+     *
+     * @param quantity the channel by which it is compared, if it has one
+     * @param values of that channel
+     * @param speeds engine speed beside it
+     * @param digit one unit of the last digit of the values
+     * @param speedDigit the same of the speeds
+     * @param complete whether every value is known
+     */
+    private record Side(Optional<Quantity> quantity, Samples values, Optional<Samples> speeds, double digit, double speedDigit,
+            boolean complete) {
+        static Side of(PullTrace pull) {
+            Optional<Quantity> quantity = Rows.compared(pull);
+            Optional<Samples> speeds = pull.channels().find(Quantity.ENGINE_SPEED);
+            Samples values = quantity.flatMap(pull.channels()::find).orElse(Samples.of());
+            return new Side(quantity, values, speeds, quantity.map(known -> Rows.lastDigit(pull, known)).orElse(0.0),
+                    speeds.isPresent() ? Rows.lastDigit(pull, Quantity.ENGINE_SPEED) : 0, values.stream().allMatch(Double::isFinite));
+        }
+
+        boolean canBeCompared() {
+            return quantity.isPresent() && values.size() >= FEWEST;
+        }
+
+        boolean hasSameSpeeds(Side other) {
+            if (speeds.isEmpty() || other.speeds.isEmpty()) {
+                return speeds.isEmpty() && other.speeds.isEmpty();
+            }
+            double most = 0.51 * Math.max(speedDigit, other.speedDigit);
+            for (int row = 0; row < speeds.get().size(); row++) {
+                if (Math.abs(speeds.get().at(row) - other.speeds.get().at(row)) > most) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
     /** {@return the pulls that stand with an earlier one in a relation, as {@code later = earlier}; empty if none could be compared} */
     static Optional<List<String>> pairs(List<PullTrace> pulls, Pair relation) {
+        List<Side> sides = pulls.stream().map(Side::of).toList();
         List<String> found = new ArrayList<>();
-        boolean any = false;
         for (int later = 1; later < pulls.size(); later++) {
             boolean open = true;
             for (int earlier = 0; earlier < later && open; earlier++) {
-                Optional<Likeness> likeness = of(pulls.get(earlier), pulls.get(later));
-                any |= canBeCompared(pulls.get(earlier)) && canBeCompared(pulls.get(later));
-                if (likeness.filter(relation::is).isPresent()) {
+                if (of(sides.get(earlier), sides.get(later)).filter(relation::is).isPresent()) {
                     found.add(pulls.get(later).pull() + " = " + pulls.get(earlier).pull());
                     open = false;
                 }
             }
         }
-        return any ? Optional.of(found) : Optional.empty();
-    }
-
-    private static boolean canBeCompared(PullTrace pull) {
-        return Rows.compared(pull).isPresent() && pull.channels().rows() >= FEWEST;
+        return sides.stream().filter(Side::canBeCompared).count() > 1 ? Optional.of(found) : Optional.empty();
     }
 
     /** {@return the pair, where both hold the same channel in the same rows at the same engine speeds} */
-    private static Optional<Likeness> of(PullTrace one, PullTrace other) {
-        Optional<Quantity> quantity = Rows.compared(one);
-        int rows = one.channels().rows();
-        if (quantity.isEmpty() || !quantity.equals(Rows.compared(other)) || rows != other.channels().rows() || rows < FEWEST
-                || !sameSpeeds(one, other)) {
-            return Optional.empty();
-        }
-        Samples ones = one.channels().find(quantity.get()).orElseThrow();
-        Samples others = other.channels().find(quantity.get()).orElseThrow();
-        boolean complete = ones.stream().allMatch(Double::isFinite) && others.stream().allMatch(Double::isFinite);
-        return complete ? Optional.of(new Likeness(ones.stream().toArray(), others.stream().toArray(),
-                Rows.lastDigit(one, quantity.get()), Rows.lastDigit(other, quantity.get()))) : Optional.empty();
-    }
-
-    private static boolean sameSpeeds(PullTrace one, PullTrace other) {
-        Optional<Samples> ones = one.channels().find(Quantity.ENGINE_SPEED);
-        Optional<Samples> others = other.channels().find(Quantity.ENGINE_SPEED);
-        if (ones.isEmpty() || others.isEmpty()) {
-            return ones.isEmpty() && others.isEmpty();
-        }
-        double digit = Math.max(Rows.lastDigit(one, Quantity.ENGINE_SPEED), Rows.lastDigit(other, Quantity.ENGINE_SPEED));
-        for (int row = 0; row < ones.get().size(); row++) {
-            if (Math.abs(ones.get().at(row) - others.get().at(row)) > 0.51 * digit) {
-                return false;
-            }
-        }
-        return true;
+    private static Optional<Likeness> of(Side one, Side other) {
+        boolean alike = one.canBeCompared() && one.quantity.equals(other.quantity) && one.values.size() == other.values.size()
+                && one.complete && other.complete && one.hasSameSpeeds(other);
+        return alike ? Optional.of(new Likeness(one.values.stream().toArray(), other.values.stream().toArray(), one.digit, other.digit))
+                : Optional.empty();
     }
 
     /** {@return whether all values are the same, but for one of the two being written with fewer digits} */

@@ -6,13 +6,10 @@ import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * A stretch of one pull stands in another to the last digit: eight rows in a run with the same power (or torque, force) and engine speed,
@@ -22,24 +19,51 @@ import java.util.TreeSet;
 public final class StretchCopied implements PullCheck {
     private static final int LENGTH = 8;
     private static final double DIGITS = 5;
+    /** Spreads the bits of a hash: 2⁶⁴ divided by the golden ratio, made odd. */
+    private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 
-    /** Where a stretch was seen first. */
-    private record Place(int pull, int row) {
+    /** What is compared of a pull, row by row. */
+    private record Compared(Samples values, Optional<Samples> speeds) {
+        private long bits(int row) {
+            return Double.doubleToLongBits(values.at(row));
+        }
+
+        private long speedBits(int row) {
+            return speeds.isPresent() ? Double.doubleToLongBits(speeds.get().at(row)) : 0;
+        }
+
+        /** {@return a hash of the stretch that begins at a row} */
+        long hash(int first) {
+            long hash = 0;
+            for (int row = first; row < first + LENGTH; row++) {
+                hash = (hash * MULTIPLIER + bits(row)) * MULTIPLIER + speedBits(row);
+                hash ^= hash >>> 29;
+            }
+            return hash;
+        }
+
+        boolean isSame(int first, Compared other, int otherFirst) {
+            for (int k = 0; k < LENGTH; k++) {
+                if (bits(first + k) != other.bits(otherFirst + k) || speedBits(first + k) != other.speedBits(otherFirst + k)) {
+                    return false;
+                }
+            }
+            return true;
+        }
     }
 
     @Override
     public CheckOutcome check(List<PullTrace> pulls) {
-        Map<List<Double>, Place> seen = new HashMap<>();
+        FirstPlaces seen = new FirstPlaces();
+        List<Optional<Compared>> compared = pulls.stream().map(StretchCopied::rows).toList();
         List<String> names = new ArrayList<>();
         int longest = 0;
         boolean any = false;
         for (int pull = 0; pull < pulls.size(); pull++) {
-            Optional<double[][]> rows = rows(pulls.get(pull));
-            any |= rows.isPresent() && pull > 0;
-            Map<Integer, Integer> copied = rows.isPresent() ? place(pull, rows.get(), seen) : Map.of();
-            for (Map.Entry<Integer, Integer> from : copied.entrySet()) {
+            any |= compared.get(pull).isPresent() && pull > 0;
+            for (Map.Entry<Integer, Integer> from : place(pull, compared, seen).entrySet()) {
                 int run = from.getValue() + LENGTH - 1;
-                if (run < Math.min(rows.get()[0].length, pulls.get(from.getKey()).channels().rows())) {
+                if (run < Math.min(pulls.get(pull).channels().rows(), pulls.get(from.getKey()).channels().rows())) {
                     longest = Math.max(longest, run);
                     names.add(pulls.get(pull).pull() + " = " + pulls.get(from.getKey()).pull());
                 }
@@ -50,39 +74,35 @@ public final class StretchCopied implements PullCheck {
     }
 
     /** {@return how many windows of a pull stand in each earlier one; its own are added} */
-    private static Map<Integer, Integer> place(int pull, double[][] rows, Map<List<Double>, Place> seen) {
+    private static Map<Integer, Integer> place(int pull, List<Optional<Compared>> compared, FirstPlaces seen) {
         Map<Integer, Integer> copied = new HashMap<>();
-        Set<Integer> done = new TreeSet<>();
-        for (int first = 0; first + LENGTH <= rows[0].length; first++) {
-            List<Double> window = new ArrayList<>();
-            for (double[] channel : rows) {
-                for (int row = first; row < first + LENGTH; row++) {
-                    window.add(channel[row]);
+        if (compared.get(pull).isPresent()) {
+            Compared own = compared.get(pull).get();
+            for (int first = 0; first + LENGTH <= own.values().size(); first++) {
+                int here = first;
+                int before = seen.firstOf(own.hash(first), pull, first,
+                        (other, row) -> own.isSame(here, compared.get(other).orElseThrow(), row));
+                if (before != pull) {
+                    copied.merge(before, 1, Integer::sum);
                 }
-            }
-            Place before = seen.putIfAbsent(window, new Place(pull, first));
-            if (before != null && before.pull() != pull && done.add(first)) {
-                copied.merge(before.pull(), 1, Integer::sum);
             }
         }
         return copied;
     }
 
-    /** {@return the compared channel, engine speed below it; empty where it is too coarse or too short} */
-    private static Optional<double[][]> rows(PullTrace pull) {
+    /** {@return the compared channel beside its engine speed; empty where it is too coarse or too short} */
+    private static Optional<Compared> rows(PullTrace pull) {
         Optional<Quantity> quantity = Rows.compared(pull);
         if (quantity.isEmpty()) {
             return Optional.empty();
         }
-        double[] values = pull.channels().find(quantity.get()).map(Samples::stream).orElseThrow().toArray();
-        double[] steps = new double[Math.max(0, values.length - 1)];
+        Samples values = pull.channels().find(quantity.get()).orElseThrow();
+        double[] steps = new double[Math.max(0, values.size() - 1)];
         for (int row = 0; row < steps.length; row++) {
-            steps[row] = Math.abs(values[row + 1] - values[row]);
+            steps[row] = Math.abs(values.at(row + 1) - values.at(row));
         }
-        boolean fine = values.length >= LENGTH && Arrays.stream(values).allMatch(Double::isFinite)
+        boolean fine = values.size() >= LENGTH && values.stream().allMatch(Double::isFinite)
                 && Rows.median(steps) > DIGITS * Rows.lastDigit(pull, quantity.get());
-        double[] speeds = pull.channels().find(Quantity.ENGINE_SPEED).map(samples -> samples.stream().toArray())
-                .orElse(new double[values.length]);
-        return fine ? Optional.of(new double[][] {values, speeds}) : Optional.empty();
+        return fine ? Optional.of(new Compared(values, pull.channels().find(Quantity.ENGINE_SPEED))) : Optional.empty();
     }
 }
