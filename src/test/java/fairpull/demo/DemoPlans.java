@@ -53,9 +53,9 @@ public final class DemoPlans {
                 : EnumSet.of(Quantity.ENGINE_SPEED, Quantity.POWER);
         Export export = ExportFile.look(data.resolve(scenario.folder()).resolve("A1-1.csv"), Optional.empty()).sample();
         Mapping whole = ColumnGuess.mapping(export, needed, Map.of(), Optional.of(Correction.NONE));
-        TestFolder.open(folder).remember(new Mapping(whole.fingerprint(),
+        TestFolder.open(folder).remember(List.of(new Mapping(whole.fingerprint(),
                 whole.columns().stream().filter(column -> column.quantity() != Quantity.FRACTION).toList(), whole.corrected(),
-                whole.decimalMark()));
+                whole.decimalMark())));
     }
 
     private static void run(List<List<String>> steps, Clock clock) {

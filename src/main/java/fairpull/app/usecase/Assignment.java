@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Which pulls of the plan the files of an import are: by headings that name them, by the install and the order in which the files and
@@ -68,6 +69,10 @@ final class Assignment {
             return file.named();
         }
         int count = onePull ? 1 : file.pulls();
+        PullId first = request.places().get(path);
+        if (first != null) {
+            return IntStream.range(0, count).mapToObj(i -> new PullId(first.install(), first.warmUp(), first.number() + i)).toList();
+        }
         if (request.install().isEmpty() && count > 1) {
             throw new InputException(place, "the file holds " + count + " pulls (" + file.howFound() + ") and does not say which",
                     "say of which install they are: --install B1, or that they are one: --one-pull");
@@ -89,10 +94,14 @@ final class Assignment {
                 .findFirst()).orElse(1);
     }
 
-    private static PullId named(Path file) {
+    /** {@return the pull that the name of a file says} */
+    static Optional<PullId> byName(Path file) {
         Matcher name = NAMED.matcher(file.getFileName().toString());
-        return (name.matches() ? PullId.parse(name.group(1)) : Optional.<PullId>empty()).orElseThrow(() -> new InputException(
-                Place.of(file.toString()), "the name does not say which pull it holds",
+        return name.matches() ? PullId.parse(name.group(1)) : Optional.empty();
+    }
+
+    private static PullId named(Path file) {
+        return byName(file).orElseThrow(() -> new InputException(Place.of(file.toString()), "the name does not say which pull it holds",
                 "name it like B1-3.csv (A1-W2.csv for a warm-up), or give --install B1 --pull 3"));
     }
 }

@@ -1,5 +1,7 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Chunks;
+import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Fate;
@@ -14,11 +16,12 @@ import fairpull.engine.check.StartOrder;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.NoticeWords;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Stream;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What the exports themselves show: the one place where the checks of pulls are run, at import and when a test is judged. */
 final class PullChecks {
@@ -42,24 +45,38 @@ final class PullChecks {
         return List.copyOf(outcomes);
     }
 
-    /** {@return what is doubtful about a pull that comes in, beside those that came before, one sentence each} */
-    static List<String> doubts(Question question, PullTrace incoming, List<PullTrace> before) {
+    /** {@return what is doubtful about a pull that comes in by itself, one sentence each} */
+    static List<String> doubts(Question question, PullTrace incoming) {
+        return Checklist.ofEach(question, List.of(incoming)).stream().map(CheckOutcome::notice).flatMap(Optional::stream)
+                .map(PullChecks::sentence).toList();
+    }
+
+    /** {@return what is doubtful about pulls that come in, held against those that came before and each other, one sentence each} */
+    static Map<PullId, List<String>> pairDoubts(Question question, List<PullTrace> before, List<PullTrace> incoming) {
+        Set<PullId> replaced = incoming.stream().map(PullTrace::pull).collect(Collectors.toSet());
         List<PullTrace> all = new ArrayList<>(before);
-        all.add(incoming);
-        Stream<CheckOutcome> pairs = Checklist.ofPairs(question, all).stream().map(outcome -> about(outcome, incoming.pull().toString()));
-        return Stream.concat(Checklist.ofEach(question, List.of(incoming)).stream(), pairs).map(CheckOutcome::notice)
-                .flatMap(Optional::stream).map(PullChecks::sentence).toList();
+        all.removeIf(trace -> replaced.contains(trace.pull()));
+        all.addAll(incoming);
+        List<CheckOutcome> outcomes = Checklist.ofPairs(question, all);
+        Map<PullId, List<String>> doubts = new HashMap<>();
+        for (PullTrace trace : incoming) {
+            doubts.put(trace.pull(), outcomes.stream().map(outcome -> about(outcome, trace.pull().toString()))
+                    .map(CheckOutcome::notice).flatMap(Optional::stream).map(PullChecks::sentence).toList());
+        }
+        return doubts;
     }
 
     /** {@return the exports of a test that can still be read, in the order of the log} */
     static List<PullTrace> traces(TestFolder test, TestFolder.Content content) {
         CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
-        return content.log().pulls().values().stream()
-                .map(taken -> trace(test, content, taken, !taken.pull().warmUp(), air.at(taken.pull()))).flatMap(Optional::stream).toList();
+        List<LogEntry.PullTaken> taken = List.copyOf(content.log().pulls().values());
+        return Chunks.run(taken.size(), one -> trace(test, content, taken.get(one), !taken.get(one).pull().warmUp(),
+                air.at(taken.get(one).pull())), Chunks.cores(), Progress.none()).stream().flatMap(Optional::stream).toList();
     }
 
+    /** Of a pair, the check is about the pull that came later: it stands first before an equals sign and last behind a slash. */
     private static CheckOutcome about(CheckOutcome outcome, String pull) {
-        List<String> names = outcome.names().stream().filter(name -> new TreeSet<>(List.of(name.split(" = |/"))).contains(pull)).toList();
+        List<String> names = outcome.names().stream().filter(name -> name.startsWith(pull + " = ") || name.endsWith("/" + pull)).toList();
         return CheckOutcome.naming(outcome.code(), outcome.figures(), names);
     }
 

@@ -1,5 +1,6 @@
 package fairpull.io.folder;
 
+import fairpull.domain.InputException;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -25,9 +26,18 @@ public final class AtomicWrite {
         write(target, temporary -> Files.write(temporary, bytes));
     }
 
-    /** Copies a file byte for byte. */
-    public static void copy(Path source, Path target) throws IOException {
-        write(target, temporary -> Files.copy(source, temporary, StandardCopyOption.REPLACE_EXISTING));
+    /**
+     * Copies a file byte for byte.
+     *
+     * @throws InputException if it has another SHA-256 by now
+     */
+    static void copy(Path source, Path target, String sha256) throws IOException {
+        write(target, temporary -> {
+            if (!Sha256.copied(source, temporary).equals(sha256)) {
+                throw new InputException(InputException.Place.of(source.toString()), "the file has changed since it was read",
+                        "wait until it is complete, and give it again");
+            }
+        });
     }
 
     private interface Fill {

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -26,6 +27,15 @@ public final class Sha256 {
         MessageDigest digest = digest();
         try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
             in.transferTo(OutputStream.nullOutputStream());
+        }
+        return hex(digest.digest());
+    }
+
+    /** Copies a file; {@return the hash of the bytes that were copied} */
+    static String copied(Path source, Path target) throws IOException {
+        MessageDigest digest = digest();
+        try (InputStream in = new DigestInputStream(Files.newInputStream(source), digest)) {
+            Files.copy(in, target, StandardCopyOption.REPLACE_EXISTING);
         }
         return hex(digest.digest());
     }

@@ -162,8 +162,12 @@ public final class TestFolder {
         log().append(at, entries);
     }
 
-    /** Copies an export into the test byte for byte, under the pull's name; returns the name it has there. */
-    public String keepExport(Path source, String pull) throws IOException {
+    /**
+     * Copies an export into the test byte for byte, under the pull's name; returns the name it has there.
+     *
+     * @throws InputException if its bytes are not those of the SHA-256 that it was checked with; nothing is kept then
+     */
+    public String keepExport(Path source, String pull, String sha256) throws IOException {
         String original = source.getFileName().toString();
         int dot = original.lastIndexOf('.');
         String ending = dot > 0 ? original.substring(dot + 1).replaceAll("\\W", "") : "";
@@ -171,16 +175,23 @@ public final class TestFolder {
         Path target = export(name);
         Files.createDirectories(target.getParent());
         if (!Files.exists(target) || !Files.isSameFile(source, target)) {
-            AtomicWrite.copy(source, target);
+            AtomicWrite.copy(source, target, sha256);
         }
         return name;
     }
 
-    /** Remembers how exports with this header are read. Earlier mappings stay: pulls taken with them are still read by them. */
-    public void remember(Mapping mapping) throws IOException {
+    /** Lets go of exports that were kept and did not come into the log after all. */
+    public void dropExports(List<String> names) throws IOException {
+        for (String name : names) {
+            Files.deleteIfExists(export(name));
+        }
+    }
+
+    /** Remembers how exports with some headers are read. Earlier mappings stay: pulls taken with them are still read by them. */
+    public void remember(List<Mapping> used) throws IOException {
         List<Mapping> all = new ArrayList<>(mappings());
-        all.remove(mapping);
-        all.add(mapping);
+        all.removeAll(used);
+        all.addAll(used);
         AtomicWrite.text(folder.resolve("mapping.json"), MappingJson.indented(all));
     }
 

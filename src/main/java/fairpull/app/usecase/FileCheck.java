@@ -1,0 +1,161 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.Channels;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.pull.PullTrace;
+import fairpull.domain.unit.Quantity;
+import fairpull.io.folder.Sha256;
+import fairpull.io.folder.TestFolder;
+import fairpull.io.table.ColumnGuess;
+import fairpull.io.table.CurveTableWriter;
+import fairpull.io.table.Export;
+import fairpull.io.table.ExportFile;
+import fairpull.io.table.MappedExport;
+import fairpull.report.wording.NoticeWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Checks one file of an import by itself: what it is read as, what its pulls measure, what is doubtful about each. */
+final class FileCheck {
+    private final TestFolder.Content content;
+    private final Plan plan;
+    private final ImportPulls.Reading reading;
+    private final ReadAnew readAnew;
+    private final CarriedAir air;
+
+    FileCheck(TestFolder.Content content, ImportPulls.Reading reading, ReadAnew readAnew) {
+        this.content = content;
+        this.plan = content.plan();
+        this.reading = reading;
+        this.readAnew = readAnew;
+        this.air = new CarriedAir(plan.sequence(), content.log());
+    }
+
+    /** A file and its pulls. */
+    record Result(Path path, String sha256, Mapping mapping, List<Pull> pulls) {
+        /** {@return the same with what was found between pulls} */
+        Result with(Map<PullId, List<String>> pairs) {
+            return new Result(path, sha256, mapping, pulls.stream().map(pull -> pull.with(pairs.getOrDefault(pull.id(), List.of())))
+                    .toList());
+        }
+
+        PreparedImport.Checked checked() {
+            return new PreparedImport.Checked(path, sha256, Optional.of(mapping), pulls.stream().map(pull ->
+                    new PreparedImport.Checked.OfPull(pull.number(), new ImportPulls.Taken(pull.id(), path.getFileName().toString(),
+                            pull.values(), pull.doubts()))).toList(), Optional.empty());
+        }
+    }
+
+    /**
+     * One pull of it.
+     *
+     * @param own how many of the doubts stand before those about pairs of pulls
+     */
+    record Pull(PullId id, Optional<Integer> number, Map<Measure, Double> values, List<String> doubts, int own,
+            Optional<PullTrace> trace) {
+        private Pull with(List<String> pairs) {
+            List<String> all = new ArrayList<>(doubts);
+            all.addAll(own, pairs);
+            return new Pull(id, number, values, all, own, trace);
+        }
+    }
+
+    /** Checks a file; the values of its pulls come from all of its rows, however few tell what the columns are. */
+    Result of(Path path, ExportFile look, List<PullId> pulls) throws IOException {
+        boolean alone = reading.onePull() || look.pulls() == 1 && look.named().isEmpty();
+        if (look.table().columns().stream().anyMatch(column -> CurveTableWriter.isOnGrid(column.header()))) {
+            throw new InputException(Place.of(path.toString()), "its curves were smoothed for a finding and would be smoothed again",
+                    "import the raw exports; curve-points.csv of the same folder is judged by judge --curves");
+        }
+        Mapping mapping = mapping(reading.onePull() ? look.table() : look.sample());
+        ExportFile file = look.isWhole() ? look : ExportFile.read(path, mapping);
+        String sha256 = Sha256.of(path);
+        List<Pull> checked = new ArrayList<>();
+        for (int i = 0; i < pulls.size(); i++) {
+            Optional<Integer> number = alone ? Optional.empty() : Optional.of(i + 1);
+            readAnew.checkBytes(path, pulls.get(i), sha256);
+            String name = path.getFileName() + number.map(one -> ", pull " + one + " in it").orElse("");
+            checked.add(pull(alone ? file.table() : file.pull(i + 1), pulls.get(i), number, mapping, name));
+        }
+        return new Result(path, sha256, mapping, checked);
+    }
+
+    private Pull pull(Export export, PullId id, Optional<Integer> number, Mapping mapping, String name) {
+        List<String> doubts = new ArrayList<>(export.doubts());
+        Map<Measure, Double> values = id.warmUp() ? Map.of() : values(export, id, mapping, name, doubts);
+        Optional<PullTrace> trace = PullTraces.of(id, !id.warmUp(), export, mapping, plan.question().deciding(), air.at(id));
+        trace.ifPresent(seen -> doubts.addAll(PullChecks.doubts(plan.question(), seen)));
+        int own = doubts.size();
+        trace.ifPresent(seen -> {
+            SweepDoubts.of(plan, List.of(seen)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
+            List<String> open = seen.factor().isPresent() ? PullTraces.unpaired(export, mapping) : List.of();
+            if (!open.isEmpty()) {
+                doubts.add("whether the values were corrected twice or not at all cannot be checked: of the columns "
+                        + String.join(", ", open) + " no two are named corrected and uncorrected");
+            }
+        });
+        return new Pull(id, number, values, doubts, own, trace);
+    }
+
+    private Map<Measure, Double> values(Export export, PullId pull, Mapping mapping, String name, List<String> doubts) {
+        List<Measure> measures = plan.question().measures();
+        Channels channels = MappedExport.channels(export, mapping);
+        PullValues.checkDeciding(channels, plan, name, "leave it out, and note the pull as aborted");
+        measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
+                PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
+        doubts.addAll(PullValues.doubts(channels, plan));
+        if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
+            doubts.add("not known whether the values are corrected for air; say so with --corrected");
+        }
+        Map<String, Double> si = PullValues.of(channels, plan);
+        Map<Measure, Double> values = new LinkedHashMap<>();
+        measures.stream().filter(measure -> si.containsKey(measure.name()))
+                .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));
+        Optional.ofNullable(si.get(measures.get(0).name())).filter(plan.question()::isFarFromExpected)
+                .ifPresent(far -> doubts.add(measures.get(0).name() + " is further than half the expected level from it"));
+        return values;
+    }
+
+    /** What was typed now outranks what is remembered for this header, and that outranks the guess. */
+    private Mapping mapping(Export export) {
+        Optional<Mapping> remembered = content.mappings().stream()
+                .filter(known -> known.fingerprint().equals(export.fingerprint()))
+                .reduce((first, last) -> last);
+        if (remembered.isPresent() && reading.columns().isEmpty()) {
+            Mapping known = remembered.get();
+            return known.withCorrected(reading.corrected().over(known.corrected()))
+                    .withDecimalMark(reading.decimalMark());
+        }
+        return ColumnGuess.mapping(export, needed(), TypedColumns.choices(reading.columns()),
+                readAnew.corrected(reading.corrected(), remembered))
+                .withDecimalMark(reading.decimalMark());
+    }
+
+    private Set<Quantity> needed() {
+        Set<Quantity> needed = EnumSet.noneOf(Quantity.class);
+        plan.question().measures().forEach(measure -> needed.addAll(measure.definition().channels()));
+        if (!needed.isEmpty() && plan.scoredWindow().isPresent()) {
+            needed.add(Quantity.FRACTION);
+        }
+        if (!needed.isEmpty() && plan.rig().movingMass().isPresent()) {
+            needed.add(Quantity.SPEED);
+        }
+        if (needed.isEmpty()) {
+            throw new InputException(Place.of("plan.json"), "every measure of this plan is typed by hand, none is read from exports",
+                    "type the values: fairpull note TEST B1-3 --value 13.42s");
+        }
+        return needed;
+    }
+}

@@ -1,0 +1,130 @@
+package fairpull.app.usecase;
+
+import fairpull.app.task.Chunks;
+import fairpull.app.task.Progress;
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.Mapping;
+import fairpull.domain.pull.PullId;
+import fairpull.io.folder.TestFolder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What some files would bring into a test: read, assigned and checked, and not taken yet. */
+public final class PreparedImport {
+    private final ImportPulls.Request request;
+    private final TestFolder test;
+    private final String logCode;
+    private final ReadAnew readAnew;
+    private final List<Checked> checked;
+
+    PreparedImport(ImportPulls.Request request, TestFolder test, String logCode, ReadAnew readAnew, List<Checked> checked) {
+        this.request = request;
+        this.test = test;
+        this.logCode = logCode;
+        this.readAnew = readAnew;
+        this.checked = List.copyOf(checked);
+    }
+
+    /**
+     * A file as it was checked.
+     *
+     * @param path the file
+     * @param pulls what it would bring, in its order; empty where it is refused
+     * @param refusal why it cannot be used
+     */
+    public record FileChecked(Path path, List<ImportPulls.Taken> pulls, Optional<RuntimeException> refusal) {
+        public FileChecked {
+            pulls = List.copyOf(pulls);
+        }
+
+        /** {@return why it cannot be used, in one line; empty where it can} */
+        public Optional<String> problem() {
+            return refusal.map(fault -> fault instanceof InputException unusable ? unusable.oneLine()
+                    : fault instanceof UsageException misuse ? misuse.problem() : String.valueOf(fault.getMessage()));
+        }
+    }
+
+    /** A file and what is needed to take its pulls. */
+    record Checked(Path path, String sha256, Optional<Mapping> mapping, List<OfPull> pulls, Optional<RuntimeException> refusal) {
+        /** One pull of it. */
+        record OfPull(Optional<Integer> numberInFile, ImportPulls.Taken taken) {
+        }
+    }
+
+    /** {@return the files in the order in which they were given} */
+    public List<FileChecked> files() {
+        return checked.stream().map(file -> new FileChecked(file.path(), file.pulls().stream().map(Checked.OfPull::taken).toList(),
+                file.refusal())).toList();
+    }
+
+    /**
+     * Takes all of the files.
+     *
+     * @throws InputException if one of them cannot be used, or has changed since; nothing is taken then
+     */
+    public List<ImportPulls.Taken> take(OffsetDateTime now, Progress progress) throws IOException {
+        checked.stream().flatMap(file -> file.refusal().stream()).findFirst().ifPresent(refusal -> {
+            throw refusal;
+        });
+        long pulls = checked.stream().mapToLong(file -> file.pulls().size()).sum();
+        if (request.startedAt().isPresent() && pulls != 1) {
+            throw new UsageException("--at", "the start of one pull, but the file holds " + pulls);
+        }
+        if (!test.read().logCode().equals(logCode)) {
+            throw new InputException(Place.of(request.folder().toString()), "something was written into the log meanwhile",
+                    "look at the files once more, then take them");
+        }
+        List<String> names = kept(progress);
+        test.remember(checked.stream().flatMap(file -> file.mapping().stream()).distinct().toList());
+        List<LogEntry> entries = new ArrayList<>();
+        for (int file = 0; file < checked.size(); file++) {
+            for (Checked.OfPull pull : checked.get(file).pulls()) {
+                entries.add(entry(checked.get(file), pull, names.get(file)));
+            }
+        }
+        test.append(now, entries);
+        return checked.stream().flatMap(file -> file.pulls().stream()).map(Checked.OfPull::taken).toList();
+    }
+
+    /** Copies the files into the test; where that is stopped or fails, none of them stays. */
+    private List<String> kept(Progress progress) throws IOException {
+        List<String> kept = Collections.synchronizedList(new ArrayList<>());
+        try {
+            return Chunks.run(checked.size(), file -> {
+                String name = keep(checked.get(file));
+                kept.add(name);
+                return name;
+            }, Chunks.cores(), progress);
+        } catch (RuntimeException stopped) {
+            test.dropExports(kept.stream().filter(name -> !name.isEmpty()).toList());
+            throw stopped;
+        }
+    }
+
+    private String keep(Checked file) {
+        if (readAnew.because().isPresent()) {
+            return "";
+        }
+        try {
+            return test.keepExport(file.path(), file.pulls().get(0).taken().pull().toString(), file.sha256());
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private LogEntry entry(Checked file, Checked.OfPull pull, String name) {
+        PullId which = pull.taken().pull();
+        Mapping mapping = file.mapping().orElseThrow();
+        return readAnew.entry(new LogEntry.PullTaken(which, request.startedAt(), name, pull.numberInFile(), file.sha256(),
+                mapping.fingerprint(), TestFolder.sha256(mapping), mapping.corrected(), Map.of(), Optional.empty()));
+    }
+}
