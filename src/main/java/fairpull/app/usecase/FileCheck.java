@@ -72,15 +72,35 @@ final class FileCheck {
         }
     }
 
+    /**
+     * A file before its pulls are given their places in the plan.
+     *
+     * @param look what tells the meaning of its columns
+     * @param pulls what tells its pulls
+     */
+    record Looked(ExportFile look, ExportFile pulls) {
+    }
+
+    /** Looks at a file; where only its sweeps can tell how many pulls it holds, it is read. */
+    Looked look(Path path) {
+        ExportFile look = ExportFile.look(path, reading.decimalMark());
+        if (reading.onePull() || !SweptFile.isForSweeps(look)) {
+            return new Looked(look, look);
+        }
+        Mapping mapping = mapping(look.sample());
+        return new Looked(look, SweptFile.parted(look.isWhole() ? look : ExportFile.read(path, mapping), mapping));
+    }
+
     /** Checks a file; the values of its pulls come from all of its rows, however few tell what the columns are. */
-    Result of(Path path, ExportFile look, List<PullId> pulls) throws IOException {
-        boolean alone = reading.onePull() || look.pulls() == 1 && look.named().isEmpty();
+    Result of(Path path, Looked looked, List<PullId> pulls) throws IOException {
+        ExportFile look = looked.look();
+        boolean alone = reading.onePull() || SweptFile.isForSweeps(looked.pulls());
         if (look.table().columns().stream().anyMatch(column -> CurveTableWriter.isOnGrid(column.header()))) {
             throw new InputException(Place.of(path.toString()), "its curves were smoothed for a finding and would be smoothed again",
                     "import the raw exports; curve-points.csv of the same folder is judged by judge --curves");
         }
         Mapping mapping = mapping(reading.onePull() ? look.table() : look.sample());
-        ExportFile file = look.isWhole() ? look : ExportFile.read(path, mapping);
+        ExportFile file = looked.pulls().isWhole() ? looked.pulls() : ExportFile.read(path, mapping);
         String sha256 = Sha256.of(path);
         List<Pull> checked = new ArrayList<>();
         for (int i = 0; i < pulls.size(); i++) {

@@ -8,7 +8,6 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.PullTrace;
 import fairpull.io.folder.TestFolder;
-import fairpull.io.table.ExportFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -87,14 +86,14 @@ final class ImportWork {
                 return progress.isCancelled();
             }
         };
-        List<Outcome<ExportFile>> looks = Chunks.run(files.size(),
-                file -> tried(() -> ExportFile.look(files.get(file), request.reading().decimalMark())), Chunks.cores(), quiet(progress));
+        List<Outcome<FileCheck.Looked>> looks = Chunks.run(files.size(),
+                file -> tried(() -> check.look(files.get(file))), Chunks.cores(), quiet(progress));
         List<Outcome<List<PullId>>> pulls = new ArrayList<>();
         for (int file = 0; file < files.size(); file++) {
             Path path = files.get(file);
-            Outcome<ExportFile> look = looks.get(file);
+            Outcome<FileCheck.Looked> look = looks.get(file);
             pulls.add(look.result().isEmpty() ? new Outcome<>(Optional.empty(), look.refusal())
-                    : tried(() -> assignment.of(path, look.result().get())));
+                    : tried(() -> assignment.of(path, look.result().get().pulls())));
         }
         return Chunks.run(files.size(), file -> pulls.get(file).result().isEmpty()
                 ? new Outcome<FileCheck.Result>(Optional.empty(), pulls.get(file).refusal())

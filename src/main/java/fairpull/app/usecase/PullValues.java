@@ -36,16 +36,17 @@ final class PullValues {
     /** {@return the channels of a pull's export, read by the mapping it was taken with} */
     static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
         Mapping mapping = mapping(mappings, taken);
-        return MappedExport.channels(pull(ExportFile.read(file(test, taken), mapping), taken), mapping);
+        return MappedExport.channels(pull(ExportFile.read(file(test, taken), mapping), mapping, taken), mapping);
     }
 
     /** {@return a pull's export as it came, with the columns that its mapping does not use} */
     static Export export(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        return pull(ExportFile.whole(file(test, taken), mapping(mappings, taken).decimalMark()), taken);
+        Mapping mapping = mapping(mappings, taken);
+        return pull(ExportFile.whole(file(test, taken), mapping.decimalMark()), mapping, taken);
     }
 
-    private static Export pull(ExportFile file, LogEntry.PullTaken taken) {
-        return taken.numberInFile().map(file::pull).orElseGet(file::table);
+    private static Export pull(ExportFile file, Mapping mapping, LogEntry.PullTaken taken) {
+        return taken.numberInFile().map(SweptFile.parted(file, mapping)::pull).orElseGet(file::table);
     }
 
     private static Path file(TestFolder test, LogEntry.PullTaken taken) {

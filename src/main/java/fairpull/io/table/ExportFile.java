@@ -93,6 +93,25 @@ public final class ExportFile {
         return places;
     }
 
+    /**
+     * Rows of {@link #table}.
+     *
+     * @param from the first, counted from 0
+     * @param to the one behind the last
+     */
+    public record Rows(int from, int to) {
+    }
+
+    /**
+     * {@return this file with the pulls that someone found in its rows}
+     *
+     * @param how how they were found, in a short phrase
+     */
+    public ExportFile parted(String how, List<Rows> pulls) {
+        return new ExportFile(table(), whole, Optional.empty(), Optional.of(new PullMarks.Found(how,
+                pulls.stream().map(rows -> new PullMarks.Stretch("", rows.from(), rows.to())).toList())));
+    }
+
     /** {@return all of it as one table} */
     public Export table() {
         return TimeGroups.onOneTime(table);

@@ -65,6 +65,24 @@ public final class MappedExport {
         return new Result(new Channels(channels), export.lines().only(complete), export.rows() - complete.length);
     }
 
+    /**
+     * Reads the used columns as channels with a row for every row of the export; a row that {@link #channels} would leave out has no
+     * numbers.
+     *
+     * @throws InputException if a used column is not there or holds text
+     */
+    public static Channels everyRow(Export export, Mapping mapping) {
+        Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
+        List<ExportColumn> needed = mapping.columns().stream().filter(MappedExport::mustBeThere).map(column -> usable(export, column))
+                .toList();
+        for (Mapping.Column column : mapping.columns()) {
+            Samples numbers = usable(export, column).numbers();
+            channels.put(column.quantity(), Samples.of(IntStream.range(0, export.rows())
+                    .mapToDouble(row -> isComplete(needed, row) ? column.unit().toSi(numbers.at(row)) : Double.NaN).toArray()));
+        }
+        return new Channels(channels);
+    }
+
     /** {@return whether a blank cell in a column costs the row} */
     public static boolean mustBeThere(Mapping.Column column) {
         return column.quantity() != Quantity.FRACTION;
@@ -91,11 +109,14 @@ public final class MappedExport {
         int[] complete = new int[rows];
         int count = 0;
         for (int row = 0; row < rows; row++) {
-            int at = row;
-            if (used.stream().noneMatch(column -> Double.isNaN(column.numbers().at(at)))) {
+            if (isComplete(used, row)) {
                 complete[count++] = row;
             }
         }
         return Arrays.copyOf(complete, count);
+    }
+
+    private static boolean isComplete(List<ExportColumn> used, int row) {
+        return used.stream().noneMatch(column -> Double.isNaN(column.numbers().at(row)));
     }
 }
