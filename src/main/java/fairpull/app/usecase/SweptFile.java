@@ -23,16 +23,21 @@ final class SweptFile {
     }
 
     /**
-     * {@return the file with a pull for each sweep; the same file where it holds one sweep and nothing like one beside it}
+     * {@return the file with a pull for each sweep; the same file where it holds one and nothing like one beside it, or where a column
+     *     cannot be read: whoever takes values from it says so}
      *
      * @param mapping how its columns are read
-     * @throws InputException if a used column cannot be read
      */
     static ExportFile parted(ExportFile file, Mapping mapping) {
         if (!isForSweeps(file) || mapping.columns().stream().noneMatch(column -> column.quantity() == Quantity.ENGINE_SPEED)) {
             return file;
         }
-        SweptParts swept = SweptParts.of(MappedExport.everyRow(file.table(), mapping));
+        SweptParts swept;
+        try {
+            swept = SweptParts.of(MappedExport.everyRow(file.table(), mapping));
+        } catch (InputException unreadable) {
+            return file;
+        }
         if (swept.parts().size() + swept.passedOver().size() < 2) {
             return file;
         }
