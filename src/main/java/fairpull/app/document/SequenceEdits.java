@@ -66,10 +66,16 @@ public final class SequenceEdits {
                 ? new Install(label, install.part(), counted, warmUps, install.unstrapped()) : install));
     }
 
-    /** {@return an edit of the pulls of all installs} */
-    public static Edit pullsOfAll(int counted, int warmUps) {
-        return Edit.typing("pulls of all installs", "pulls", plan -> refilled(plan,
-                install -> new Install(install.label(), install.part(), counted, warmUps, install.unstrapped())));
+    /** {@return an edit of the counted pulls of all installs} */
+    public static Edit countedOfAll(int counted) {
+        return Edit.typing("counted pulls of all installs", "counted pulls", plan -> refilled(plan,
+                install -> new Install(install.label(), install.part(), counted, install.warmUpPulls(), install.unstrapped())));
+    }
+
+    /** {@return an edit of the warm-up pulls of all installs} */
+    public static Edit warmUpsOfAll(int warmUps) {
+        return Edit.typing("warm-up pulls of all installs", "warm-up pulls", plan -> refilled(plan,
+                install -> new Install(install.label(), install.part(), install.countedPulls(), warmUps, install.unstrapped())));
     }
 
     /** {@return an edit that says whether the swap into an install needs unstrapping} */

@@ -3,6 +3,7 @@ package fairpull.app.usecase;
 import fairpull.domain.InputException;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Plan;
+import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Units;
 import fairpull.report.wording.Numbers;
 import java.util.Optional;
@@ -40,7 +41,8 @@ public record AirCheck(String decision, String text) {
         Correction standard = plan.question().deciding().correction() == Correction.NONE ? USUAL : plan.question().deciding().correction();
         TypedStandard asked = new TypedStandard(standard, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-        TypedAir air = new TypedAir(given(typed.temperature()), given(typed.pressure()), Optional.ofNullable(given(typed.humidity())),
+        TypedAir air = new TypedAir(given(typed.temperature()), given(typed.pressure()),
+                Optional.ofNullable(given(typed.humidity())).map(AirCheck::percent),
                 Optional.empty(), Optional.empty(), !typed.elevation().isBlank(), Optional.ofNullable(given(typed.elevation())));
         TypedSensors sensors = new TypedSensors(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
         Optional<TypedWindow> window = worthwhile(plan).map(gain -> new TypedWindow(gain, Optional.empty(), Optional.empty(),
@@ -54,6 +56,11 @@ public record AirCheck(String decision, String text) {
         } catch (InputException impossible) {
             return new AirCheck(impossible.oneLine(), "");
         }
+    }
+
+    /** Beside its label a bare number can only be percent. */
+    private static String percent(String text) {
+        return Amount.parse(text).filter(Amount::isBare).isPresent() ? text + "%" : text;
     }
 
     private static String given(String text) {

@@ -71,7 +71,9 @@ public final class GateTyping {
 
                     @Override
                     public String nearReference(Gate.NearReference near) {
-                        return "±" + Numbers.THIN + rounded(unit.differenceFromSi(near.toleranceSi())) + Numbers.THIN + unit.symbol();
+                        Unit difference = PlanWords.differenceUnitOf(condition, system);
+                        return "±" + Numbers.THIN + rounded(difference.differenceFromSi(near.toleranceSi())) + Numbers.THIN
+                                + difference.symbol();
                     }
                 })).orElse("");
     }

@@ -57,8 +57,14 @@ public record Outlook(String key, String keyMeaning, List<Row> rows, List<String
         List<String> help = question.isPresent()
                 ? OutlookWords.help(Improvements.of(question.get()), unit)
                 : List.of(OutlookWords.missing(plan));
-        return new Outlook(answer.map(OutlookWords::chance).orElse("–"), OutlookWords.chanceOfWhat(plan), rows, help,
+        return new Outlook(answer.map(OutlookWords::chance).orElse(""), OutlookWords.chanceOfWhat(plan), rows, help,
                 cautions(plan, fit, unit), fit);
+    }
+
+    /** {@return what a plan can find, in a sentence, for whoever is about to seal it} */
+    public static String beforeSeal(Plan plan) {
+        Outlook outlook = of(plan);
+        return outlook.key().isEmpty() ? OutlookWords.blind(plan) : OutlookWords.seen(outlook.key(), outlook.keyMeaning());
     }
 
     private static List<String> cautions(Plan plan, DayFit fit, String unit) {

@@ -165,7 +165,10 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         POWER_FROM_MOTION(Severity.INFORMATION),
         /** Of a plan: without a rig record so few installs cannot be judged. Figures: installs, installs needed. */
         PLAN_TOO_FEW_INSTALLS(Severity.WARNING),
-        /** Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. */
+        /**
+         * Of a plan: B stands later than A on average, or earlier, so a drift that is not modelled passes for a change. Figures: 1 later,
+         * −1 earlier.
+         */
         PLAN_ORDER_LEANS(Severity.WARNING),
         /** Of a plan: one pull an install; pull scatter cannot be told from refit scatter. */
         PLAN_SINGLE_PULLS(Severity.WARNING),

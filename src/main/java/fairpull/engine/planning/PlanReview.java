@@ -67,8 +67,9 @@ public final class PlanReview {
         if (!returns) {
             notices.add(Notice.of(Code.NO_RETURN_TO_A));
         }
-        if (plan.analysis().drift() == Drift.NONE && returns && leans(plan.sequence())) {
-            notices.add(Notice.of(Code.PLAN_ORDER_LEANS));
+        int lean = lean(plan.sequence());
+        if (plan.analysis().drift() == Drift.NONE && returns && lean != 0) {
+            notices.add(Notice.of(Code.PLAN_ORDER_LEANS, (double) Integer.signum(lean)));
         }
     }
 
@@ -89,11 +90,11 @@ public final class PlanReview {
     }
 
     /**
-     * Where it is true a linear drift that is not modelled, the same in every session, passes for a change. As each session has a level
-     * of its own, such a drift goes into the change with the sum of what the sessions lean: opposite ways, it cancels.
+     * Where it is not 0 a linear drift that is not modelled, the same in every session, passes for a change. As each session has a level
+     * of its own, such a drift goes into the change with the sum of what the sessions lean: opposite ways, it cancels. Above 0: B is late.
      */
-    private static boolean leans(Sequence sequence) {
-        return sequence.sessions().stream().map(PlanReview::letters).mapToInt(letters -> OrderShape.of(letters).lean()).sum() != 0;
+    private static int lean(Sequence sequence) {
+        return sequence.sessions().stream().map(PlanReview::letters).mapToInt(letters -> OrderShape.of(letters).lean()).sum();
     }
 
     private static String letters(Session session) {

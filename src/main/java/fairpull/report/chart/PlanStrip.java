@@ -160,11 +160,14 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
             private void gate() {
                 double x = clock.start();
                 double right = clock.end();
-                shapes.add(new Shape.Area(new Bounds(x, GATE_TOP, right - x, GATE_HEIGHT), 0, Role.GATE_FILL));
-                if (heat.isEmpty() && place == 0) {
-                    words(x + 8, GATE_TOP + GATE_HEIGHT / 2 + 4, "known once a cool-down is taken, on Limits", Role.GATE,
-                            Shape.Anchor.START);
+                if (heat.isEmpty()) {
+                    if (place == 0) {
+                        words(x + 8, GATE_TOP + GATE_HEIGHT / 2 + 4, "known once a cool-down is taken, on Limits", Role.SOFT,
+                                Shape.Anchor.START);
+                    }
+                    return;
                 }
+                shapes.add(new Shape.Area(new Bounds(x, GATE_TOP, right - x, GATE_HEIGHT), 0, Role.GATE_FILL));
                 for (double y : new double[] {GATE_TOP, GATE_TOP + GATE_HEIGHT}) {
                     shapes.add(new Shape.Line(new Point(x, y), new Point(right, y), Role.GATE, 1, Shape.Dash.BROKEN));
                 }

@@ -26,7 +26,7 @@ public final class GateWords {
         return PlanWords.unitOf(condition, system).symbol();
     }
 
-    /** {@return the limit in words: {@code 80 to 95 °C}, {@code within ± 2 °C of A1-1}} */
+    /** {@return the limit in words: {@code 80 to 95 °C}, {@code within ± 2 K of A1-1}} */
     public String limit(Gate gate, String reference) {
         return gate.limit().match(new Gate.Limit.Cases<String>() {
             @Override
@@ -36,7 +36,8 @@ public final class GateWords {
 
             @Override
             public String nearReference(Gate.NearReference near) {
-                return "within ±" + Numbers.THIN + tolerance(gate, near) + Numbers.THIN + unit(gate.condition()) + " of " + reference;
+                String unit = PlanWords.differenceUnitOf(gate.condition(), system).symbol();
+                return "within ±" + Numbers.THIN + tolerance(gate, near) + Numbers.THIN + unit + " of " + reference;
             }
         });
     }
@@ -80,7 +81,8 @@ public final class GateWords {
 
     private int decimals(Condition condition) {
         return switch (condition) {
-            case INTAKE_AIR, COOLANT, OIL, GEARBOX, TYRE_PRESSURE -> 1;
+            case INTAKE_AIR, COOLANT, OIL, GEARBOX -> 1;
+            case TYRE_PRESSURE -> system == UnitSystem.METRIC ? 2 : 1;
             case BAROMETER -> system == UnitSystem.METRIC ? 1 : 2;
             case HUMIDITY -> 0;
         };

@@ -72,7 +72,8 @@ public final class NoticeWords {
         return switch (notice.code()) {
             case PLAN_TOO_FEW_INSTALLS -> "With " + whole(notice, 0) + " installs and no rig record nothing can be judged: refit scatter "
                     + "cannot show; plan at least " + whole(notice, 1) + " installs, or name a record with its degrees of freedom.";
-            case PLAN_ORDER_LEANS -> "B stands later than A on average, or earlier, and no drift is modelled, so a drift over the day "
+            case PLAN_ORDER_LEANS -> "B stands " + (notice.figures().get(0) > 0 ? "later" : "earlier")
+                    + " than A on average, and no drift is modelled, so a drift over the day "
                     + "would pass for a change; plan a balanced order such as ABABA or ABBA, or model a linear drift.";
             case PLAN_SINGLE_PULLS -> "One counted pull an install: a pull that went wrong cannot be told from a refit; "
                     + "plan two or more.";

@@ -34,7 +34,7 @@ public final class OutlookWords {
         Question question = plan.question();
         Unit unit = question.deciding().unit();
         return question.worthwhileGainSi().isPresent()
-                ? "chance to detect a true gain of " + Numbers.given(unit.differenceFromSi(question.worthwhileGainSi().getAsDouble()),
+                ? "chance to detect a true gain of " + Numbers.brief(unit.differenceFromSi(question.worthwhileGainSi().getAsDouble()),
                         unit.symbol())
                 : "no worthwhile gain yet";
     }
@@ -45,6 +45,17 @@ public final class OutlookWords {
         boolean scatter = plan.rig().pullScatter().isEmpty() || plan.rig().refitScatter().isEmpty();
         return "To see what this plan can find, say " + (gain ? "which gain would matter (on Question)" : "")
                 + (gain && scatter ? " and " : "") + (scatter ? "how much the rig scatters (on Rig)" : "") + ".";
+    }
+
+    /** {@return that nobody can say what a plan will find, and why} */
+    public static String blind(Plan plan) {
+        return "Nobody can say yet what this plan can find. " + missing(plan);
+    }
+
+    /** {@return the figure in large type with its meaning, in a sentence} */
+    public static String seen(String chance, String ofWhat) {
+        return "This plan has " + (chance.startsWith("8") || chance.startsWith("11" + Numbers.THIN) ? "an " : "a ") + chance + " "
+                + ofWhat + ".";
     }
 
     /** {@return figures by name, in the order in which they are shown} */
@@ -65,10 +76,14 @@ public final class OutlookWords {
         if (!costs.areNone()) {
             rows.put("Cost", Numbers.given(Math.round(fit.days().stream().mapToDouble(costs::of).sum())));
         }
-        rows.put("Finished", String.join("; ", fit.days().stream().map(day -> DayWords.at(day, day.finishS())
-                + (day.lateS() > 0 ? ", too late" : "")).toList()));
+        rows.put("Finished", String.join("; ", fit.days().stream().map(OutlookWords::finished).toList()));
         answer.ifPresent(seen -> rows.put("If the order is drawn", "least " + Numbers.p(seen.leastRandomisationP())));
         return rows;
+    }
+
+    private static String finished(DayClock day) {
+        return day.hours().isEmpty() ? "after " + Numbers.duration(day.minutes())
+                : DayWords.at(day, day.finishS()) + (day.lateS() > 0 ? ", too late" : "");
     }
 
     private static String share(Plan plan, OptionalDouble gain) {

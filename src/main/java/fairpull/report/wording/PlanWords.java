@@ -172,13 +172,23 @@ public final class PlanWords {
             case INTAKE_AIR, COOLANT, OIL, GEARBOX -> metric ? Units.CELSIUS : Units.FAHRENHEIT;
             case BAROMETER -> metric ? Units.HECTOPASCAL : Units.INCH_OF_MERCURY;
             case HUMIDITY -> Units.PERCENT;
-            case TYRE_PRESSURE -> metric ? Units.KILOPASCAL : Units.POUND_PER_SQUARE_INCH;
+            case TYRE_PRESSURE -> metric ? Units.BAR : Units.POUND_PER_SQUARE_INCH;
         };
+    }
+
+    /** {@return the unit of differences of a condition: those of °C are in K} */
+    public static Unit differenceUnitOf(Condition condition, UnitSystem system) {
+        Unit unit = unitOf(condition, system);
+        return unit.equals(Units.CELSIUS) ? Units.KELVIN : unit;
     }
 
     /** {@return a reading as printed} */
     public static String reading(Condition condition, double si) {
-        double uncertainty = condition == Condition.TYRE_PRESSURE || condition == Condition.HUMIDITY ? 10 : 1;
+        double uncertainty = switch (condition) {
+            case TYRE_PRESSURE -> 0.1;
+            case HUMIDITY -> 10;
+            case INTAKE_AIR, COOLANT, OIL, GEARBOX, BAROMETER -> 1;
+        };
         return Numbers.resolving(uncertainty, "").bare(unitOf(condition).fromSi(si));
     }
 }

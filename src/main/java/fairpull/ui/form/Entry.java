@@ -39,6 +39,7 @@ public final class Entry<T> {
     private final String tip;
     private String shown = "";
     private boolean asWritten;
+    private boolean ownText;
     private boolean showing;
 
     /**
@@ -135,6 +136,7 @@ public final class Entry<T> {
         pause.stop();
         try {
             sent.accept(reader.read(typedText()));
+            shown = ownText ? field.getText() : shown;
             complain("");
         } catch (UsageException misunderstood) {
             complain(misunderstood.problem());
@@ -167,6 +169,12 @@ public final class Entry<T> {
         }
     }
 
+    /** Takes what is typed as it stands for what is held, in a field whose text belongs to nothing but the field. */
+    public Entry<T> ownText() {
+        ownText = true;
+        return this;
+    }
+
     private boolean meansTheSame(String text) {
         try {
             return reader.read(typedText()).equals(reader.read(text));
@@ -179,6 +187,7 @@ public final class Entry<T> {
         if (!field.getText().equals(text)) {
             showing = true;
             field.setText(text);
+            field.setCaretPosition(0);
             showing = false;
         }
         complain("");
@@ -195,6 +204,12 @@ public final class Entry<T> {
         hint("." + system.name());
     }
 
+    /** Shows other words while it is empty. */
+    public void hintAs(String words) {
+        hint = LocalNumbers.shown(words);
+        showHint();
+    }
+
     private void hint(String variant) {
         Words.find(key + ".hint" + variant).ifPresent(words -> hint = LocalNumbers.shown(words));
         showHint();
@@ -203,6 +218,7 @@ public final class Entry<T> {
     /** A hint in a field that cannot be edited would pass for what the document holds. */
     private void showHint() {
         field.putClientProperty("JTextField.placeholderText", field.isEnabled() ? hint : "");
+        field.repaint();
     }
 
     /** Whether it can be edited. */

@@ -30,7 +30,7 @@ final class SidePanel extends Card {
     private final Document document;
     private final Settings settings;
     private final Latest<Outlook> reckoning = new Latest<>(SwingUtilities::invokeLater);
-    private final JLabel key = new JLabel("–");
+    private final JLabel key = new JLabel();
     private final Prose meaning = Prose.small("");
     private final JPanel rows = new JPanel(new MigLayout("insets 0, fillx", "[grow, fill]"));
     private final JPanel help = new JPanel(new MigLayout("insets 0, gap 2 4, fillx, wrap 1", "[grow, fill]"));
@@ -39,19 +39,19 @@ final class SidePanel extends Card {
     private Plan shown;
     private Costs reckoned;
 
-    SidePanel(Document document, Settings settings, Runnable sealing) {
+    SidePanel(Document document, Settings settings, Runnable sealing, Runnable sheet) {
         super(Words.of("outlook"), new MigLayout("insets 20 20 16 12, gap 8 8, fill, wrap 1", "[grow, fill]", "[][grow, fill][]"));
         this.document = document;
         this.settings = settings;
         setName("outlook");
         proof = new ProofPart(document);
-        seal = Buttons.primary("outlook.seal", sealing);
+        seal = Buttons.primary("outlook.seal", () -> (document.isSealed() ? sheet : sealing).run());
         key.setName("outlook.key");
         key.setFont(Look.font(Look.Type.KEY));
         rows.setOpaque(false);
         help.setOpaque(false);
         ScrolledPage content = new ScrolledPage(10);
-        content.add(key, "split 2, growx 0, gapright 10");
+        content.add(key, "split 2, growx 0, gapright 10, hidemode 3");
         content.add(meaning, "growx, wmin 0, aligny center");
         content.add(rows, "growx");
         content.add(proof, "growx, wmin 0");
@@ -79,8 +79,10 @@ final class SidePanel extends Card {
 
     private void refresh() {
         Plan plan = document.plan();
-        seal.setEnabled(!document.isSealed());
-        seal.setText(Words.of(document.isSealed() ? "outlook.sealed" : "outlook.seal"));
+        String key = document.isSealed() ? "outlook.sheet" : "outlook.seal";
+        seal.setText(Words.of(key));
+        seal.setMnemonic(Words.mnemonic(key));
+        seal.setToolTipText(Words.tip(Words.of(key + ".tip")));
         Costs costs = settings.costs();
         if (!plan.equals(shown) || !costs.equals(reckoned)) {
             shown = plan;
@@ -92,6 +94,7 @@ final class SidePanel extends Card {
     /** Shows what was reckoned. */
     void show(Outlook outlook) {
         key.setText(LocalNumbers.shown(outlook.key()));
+        key.setVisible(!outlook.key().isEmpty());
         meaning.setText(outlook.keyMeaning());
         Figures figures = new Figures(LINE);
         for (Outlook.Row row : outlook.rows()) {

@@ -3,6 +3,7 @@ package fairpull.ui.frame;
 import fairpull.app.document.Document;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.SheetRequest;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.app.usecase.UsageException;
@@ -135,7 +136,8 @@ final class TestActions {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put("seal.yes", () -> save(this::sealSaved));
         answers.put("seal.no", () -> { });
-        window.pane().ask(Words.of("seal.question"), answers);
+        Plan plan = window.document().plan();
+        onDisk(() -> Outlook.beforeSeal(plan), seen -> window.pane().ask(seen + " " + Words.of("seal.question"), answers));
     }
 
     private void sealSaved() {

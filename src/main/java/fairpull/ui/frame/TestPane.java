@@ -44,6 +44,7 @@ public final class TestPane extends JPanel {
     private final AmendmentBar amendment;
     private final Tour tour;
     private Runnable sealing = () -> { };
+    private Runnable printing = () -> { };
     private Consumer<String> amending = because -> { };
 
     /**
@@ -76,7 +77,7 @@ public final class TestPane extends JPanel {
         amendment = new AmendmentBar(document, because -> amending.accept(because));
         add(amendment, "spanx, growx, wrap, hidemode 3, gaptop 6");
         add(stage, "grow, wmin 0, hmin 0, gaptop 6");
-        add(new SidePanel(document, settings, () -> sealing.run()), "grow, hmin 0, gaptop 6");
+        add(new SidePanel(document, settings, () -> sealing.run(), () -> printing.run()), "grow, hmin 0, gaptop 6");
         shortcuts();
         document.listen(this::refresh);
         refresh();
@@ -95,11 +96,12 @@ public final class TestPane extends JPanel {
         subtitle.setFont(Look.font(Look.Type.SMALL));
         subtitle.setForeground(Look.colour(Role.SOFT));
         message.setFont(Look.font(Look.Type.SMALL));
-        message.setForeground(Look.colour(Role.B));
+        message.setForeground(Look.colour(Role.INK));
     }
 
     private void complain(String words) {
         message.setText(words.isEmpty() ? " " : LocalNumbers.shown(words));
+        message.setToolTipText(words.isEmpty() ? null : Words.tip(words));
     }
 
     /** Says something over the strip; empty words take it away. */
@@ -156,6 +158,7 @@ public final class TestPane extends JPanel {
     /** Brings a page into view. */
     public void go(Page page) {
         current = page;
+        complain("");
         bring(page);
         refresh();
     }
@@ -163,6 +166,11 @@ public final class TestPane extends JPanel {
     /** Hears that the plan is to be sealed. */
     public void onSeal(Runnable work) {
         sealing = work;
+    }
+
+    /** Hears that the run sheet of a sealed plan is wanted. */
+    public void onSheet(Runnable work) {
+        printing = work;
     }
 
     /** Hears that an amendment is to be written, with its reason. */

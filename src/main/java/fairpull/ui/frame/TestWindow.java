@@ -27,6 +27,7 @@ public final class TestWindow extends JFrame {
         TestActions actions = new TestActions(this, windows);
         pane.setTransferHandler(new Drops(path -> pane.take(path, actions::open)));
         pane.onSeal(actions::seal);
+        pane.onSheet(actions::sheet);
         pane.onAmend(actions::amend);
         setJMenuBar(TestMenu.of(actions, windows.settings()));
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);

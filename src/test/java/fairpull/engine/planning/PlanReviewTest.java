@@ -16,6 +16,7 @@ import fairpull.report.Examples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -29,6 +30,17 @@ class PlanReviewTest {
 
         assertThat(PlanReview.review(plan(order)).stream().anyMatch(notice -> notice.code() == Code.PLAN_ORDER_LEANS)).isEqualTo(leans);
         assertThat(DriftLeft.of(fit).linear() != 0).isEqualTo(leans);
+    }
+
+    @Test
+    void whichPartStandsLaterIsSaid() {
+        assertThat(leanOf("ABAB")).containsExactly(1.0);
+        assertThat(leanOf("BABA")).containsExactly(-1.0);
+    }
+
+    private static List<Double> leanOf(String order) {
+        return PlanReview.review(plan(order)).stream().filter(notice -> notice.code() == Code.PLAN_ORDER_LEANS)
+                .flatMap(notice -> notice.figures().stream()).toList();
     }
 
     private static Plan plan(String order) {

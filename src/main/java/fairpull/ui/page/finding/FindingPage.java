@@ -70,7 +70,10 @@ public final class FindingPage implements Page {
             }
         }, ended -> {
             ended.result().ifPresent(finding -> tell(finding.sections()));
-            ended.fault().ifPresent(fault -> say(words(fault)));
+            ended.fault().ifPresent(fault -> {
+                say(words(fault));
+                view.add(again(), "growx 0");
+            });
         });
     }
 
@@ -82,14 +85,13 @@ public final class FindingPage implements Page {
     private void say(String words) {
         view.removeAll();
         view.add(new Prose(words, Role.INK, Look.Type.HEAD), "growx, wmin 0");
-        view.add(again(), "growx 0");
         refreshed();
     }
 
     private void tell(List<FindingView.Section> sections) {
         view.removeAll();
+        view.add(again(), "growx 0, alignx right");
         sections.forEach(section -> view.add(new SectionCard(section), "growx, wmin 0"));
-        view.add(again(), "growx 0");
         refreshed();
     }
 

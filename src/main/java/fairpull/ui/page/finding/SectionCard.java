@@ -17,11 +17,13 @@ import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.DefaultTableModel;
+import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
 /** A card of the report as a card of the window. */
 final class SectionCard extends Card {
     private static final int MOST_ROWS_SHOWN = 16;
+    private static final int AIR = 12;
 
     SectionCard(Section section) {
         super("", new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
@@ -71,10 +73,24 @@ final class SectionCard extends Card {
         for (int column = section.words(); column < table.getColumnCount(); column++) {
             table.getColumnModel().getColumn(column).setCellRenderer(right);
         }
+        fit(table);
         table.getAccessibleContext().setAccessibleName(section.heading());
         JScrollPane scroll = new JScrollPane(table);
         int height = (Math.min(MOST_ROWS_SHOWN, rows.length) + 1) * table.getRowHeight() + 12;
         scroll.setPreferredSize(new Dimension(400, height));
         return scroll;
+    }
+
+    /** A column is as wide as its widest cell asks for; what is left over is shared. */
+    private static void fit(JTable table) {
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            TableColumn place = table.getColumnModel().getColumn(column);
+            int widest = table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, place.getHeaderValue(), false,
+                    false, -1, column).getPreferredSize().width;
+            for (int row = 0; row < table.getRowCount(); row++) {
+                widest = Math.max(widest, table.prepareRenderer(table.getCellRenderer(row, column), row, column).getPreferredSize().width);
+            }
+            place.setPreferredWidth(widest + AIR);
+        }
     }
 }

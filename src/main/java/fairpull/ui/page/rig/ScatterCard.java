@@ -22,7 +22,9 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
 
 /** How much figures scatter on this rig, how well that is known, and where it is from. */
 final class ScatterCard extends Card {
@@ -55,8 +57,11 @@ final class ScatterCard extends Card {
         add(origin, "skip 1, growx, wmin 0");
         button(guess, "scatter.guess", () -> take(Words.of("scatter.guess.edit"), ScatterSource.guess(plan())));
         button(record, "scatter.record", this::chooseRecord);
-        add(guess, "skip 1, split 2, growx 0");
-        add(record, "growx 0");
+        JPanel sources = new JPanel(new MigLayout("insets 0, gap 8 8"));
+        sources.setOpaque(false);
+        sources.add(guess);
+        sources.add(record);
+        add(sources, "skip 1, growx, wmin 0");
     }
 
     private void button(JButton button, String key, Runnable work) {

@@ -23,32 +23,36 @@ final class InstallCard extends Card {
     private final Entry<Integer> pulls;
     private final Entry<Integer> warmUps;
     private final JCheckBox unstrapped = new JCheckBox(Words.of("install.unstrapped"));
+    private final JPanel form = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
     private final JPanel acts = new JPanel(new MigLayout("insets 0, gap 6 6, wrap 2", "[grow, fill, sg b][grow, fill, sg b]"));
 
     InstallCard(Desk desk) {
-        super(Words.of("install.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
+        super(Words.of("install.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1, hidemode 3", "[grow, fill]"));
         this.desk = desk;
         Runnable settle = desk.document()::settle;
         pulls = new Entry<>("install.pulls", text -> PlanTyping.count(text, 1, 1000), count -> chosen().ifPresent(
                 install -> desk.typed(SequenceEdits.pulls(install.label(), count, install.warmUpPulls()))), settle);
         warmUps = new Entry<>("install.warmUps", text -> PlanTyping.count(text, 0, 100), count -> chosen().ifPresent(
                 install -> desk.typed(SequenceEdits.pulls(install.label(), install.countedPulls(), count))), settle);
-        add(hint, "spanx, growx, wmin 0");
-        pulls.addTo(this);
-        warmUps.addTo(this);
+        add(hint, "growx, wmin 0");
+        form.setOpaque(false);
+        form.setVisible(false);
+        pulls.addTo(form);
+        warmUps.addTo(form);
         unstrapped.setName("install.unstrapped");
         unstrapped.setOpaque(false);
         unstrapped.setToolTipText(Words.tip(Words.of("install.unstrapped.tip")));
         unstrapped.addActionListener(event -> chosen().ifPresent(
                 install -> desk.edit(SequenceEdits.unstrapped(install.label(), unstrapped.isSelected()))));
-        add(unstrapped, "spanx");
+        form.add(unstrapped, "spanx");
         acts.setOpaque(false);
         act("install.earlier", label -> SequenceEdits.move(label, -1), -1);
         act("install.later", label -> SequenceEdits.move(label, 1), 1);
         act("install.add", SequenceEdits::addAfter, 0);
         act("install.other", SequenceEdits::otherPart, 0);
         act("install.remove", SequenceEdits::remove, 0);
-        add(acts, "spanx, growx");
+        form.add(acts, "spanx, growx");
+        add(form, "growx, wmin 0");
         desk.strip().onChosen(label -> refresh());
     }
 
@@ -70,6 +74,7 @@ final class InstallCard extends Card {
         boolean editable = install.isPresent() && !desk.document().isFixed();
         head(install.map(one -> Words.of("install.head.of", one.label(), words(one))).orElse(Words.of("install.head")));
         hint.setVisible(install.isEmpty());
+        form.setVisible(install.isPresent());
         pulls.enable(editable);
         warmUps.enable(editable);
         unstrapped.setEnabled(editable);

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.ToIntFunction;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -51,9 +52,9 @@ final class OrderCard extends Card {
         Runnable settle = desk.document()::settle;
         letters = new Entry<>("sequence.letters", text -> text, text -> desk.typed(reordered(text, OptionalLong.empty())), settle);
         pulls = new Entry<>("sequence.pulls", text -> PlanTyping.count(text, 1, 1000),
-                count -> desk.typed(SequenceEdits.pullsOfAll(count, first().warmUpPulls())), settle);
+                count -> desk.typed(SequenceEdits.countedOfAll(count)), settle);
         warmUps = new Entry<>("sequence.warmUps", text -> PlanTyping.count(text, 0, 100),
-                count -> desk.typed(SequenceEdits.pullsOfAll(first().countedPulls(), count)), settle);
+                count -> desk.typed(SequenceEdits.warmUpsOfAll(count)), settle);
         interval = minutes("sequence.interval", (old, seconds) -> SequenceEdits.times("interval", seconds, old.swapS(), old.setUpS()));
         swap = minutes("sequence.swap", (old, seconds) -> SequenceEdits.times("swap", old.pullIntervalS(), seconds, old.setUpS()));
         setUp = minutes("sequence.setUp", (old, seconds) -> SequenceEdits.times("set-up", old.pullIntervalS(), old.swapS(), seconds));
@@ -67,8 +68,7 @@ final class OrderCard extends Card {
         template.addTo(order);
         letters.addTo(order);
         order.add(draw, "skip 1, growx 0");
-        order.add(addDay, "skip 1, split 2, growx 0");
-        order.add(dropDay, "growx 0");
+        order.add(row(addDay, dropDay), "skip 1, growx 0");
         JPanel filling = column();
         pulls.addTo(filling);
         warmUps.addTo(filling);
@@ -78,6 +78,14 @@ final class OrderCard extends Card {
         swap.addTo(clock);
         start.addTo(clock);
         end.addTo(clock);
+    }
+
+    private static JPanel row(JButton first, JButton second) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8 8"));
+        row.setOpaque(false);
+        row.add(first);
+        row.add(second);
+        return row;
     }
 
     private JPanel column() {
@@ -101,10 +109,6 @@ final class OrderCard extends Card {
 
     private Sequence sequence() {
         return desk.document().plan().sequence();
-    }
-
-    private Install first() {
-        return sequence().installs().findFirst().orElseThrow();
     }
 
     private String called(String order) {
@@ -151,8 +155,8 @@ final class OrderCard extends Card {
         Sequence sequence = sequence();
         template.show(StartingPlan.TEMPLATES.contains(sequence.letters()) ? sequence.letters() : OWN);
         letters.show(sequence.letters());
-        pulls.show(common(sequence, true));
-        warmUps.show(common(sequence, false));
+        show(pulls, sequence, Install::countedPulls);
+        show(warmUps, sequence, Install::warmUpPulls);
         interval.show(PlanTyping.minutes(sequence.pullIntervalS()));
         swap.show(PlanTyping.minutes(sequence.swapS()));
         setUp.show(PlanTyping.minutes(sequence.setUpS()));
@@ -168,9 +172,11 @@ final class OrderCard extends Card {
         List.of(letters, pulls, warmUps, interval, swap, setUp, start, end).forEach(entry -> entry.enable(open));
     }
 
-    /** The number that all installs share; the first one's where they differ. */
-    private static String common(Sequence sequence, boolean counted) {
-        return sequence.installs().findFirst().map(install -> Integer.toString(counted ? install.countedPulls() : install.warmUpPulls()))
-                .orElse("");
+    /** Shows the number that all installs share; where they differ, their numbers as a hint in the empty field. */
+    private static void show(Entry<Integer> entry, Sequence sequence, ToIntFunction<Install> number) {
+        List<String> numbers = sequence.installs().map(install -> Integer.toString(number.applyAsInt(install))).toList();
+        boolean differ = numbers.stream().distinct().count() > 1;
+        entry.show(differ ? "" : numbers.get(0));
+        entry.hintAs(differ ? String.join(", ", numbers) : "");
     }
 }
