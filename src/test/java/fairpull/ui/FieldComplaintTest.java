@@ -3,7 +3,9 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
+import fairpull.app.document.SequenceEdits;
 import fairpull.app.usecase.StartingPlan;
+import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
 import java.nio.file.Path;
@@ -96,6 +98,33 @@ class FieldComplaintTest {
         var field = hand.find("question.title", javax.swing.JTextField.class);
         Waiting.onWindowThread(() -> field.setText("Typed without Enter"));
         Waiting.until(() -> hand.document().plan().title().equals("Typed without Enter"));
+    }
+
+    @Test
+    void whatIsTypedOfTheAirAndTheHeatStaysInItsField() {
+        Hand hand = fresh();
+        hand.go("page.limits");
+        Map<String, String> typed = new TreeMap<>(Map.of("air.temperature", "30C", "air.pressure", "29.5 inHg", "air.humidity", "45",
+                "heat.timeConstant", "6 min", "heat.rise", "6 K", "heat.ambient", "22 °C"));
+        typed.forEach(hand::type);
+        hand.go("page.question");
+        hand.go("page.limits");
+        typed.forEach((entry, text) -> assertThat(hand.text(entry)).as(entry).isEqualTo(text));
+        Waiting.until(() -> !hand.find("air.decision", javax.swing.JTextArea.class).getText().isBlank());
+        assertThat(hand.find("air.decision", javax.swing.JTextArea.class).getText()).doesNotContain("expected percent");
+    }
+
+    @Test
+    void aNumberOfPullsForAllInstallsLeavesTheOtherNumberAlone() {
+        Hand hand = fresh();
+        hand.go("page.sequence");
+        Waiting.onWindowThread(() -> hand.document().edit(SequenceEdits.pulls("A1", 7, 2)));
+        assertThat(hand.text("sequence.pulls")).as("numbers that differ are no number").isEmpty();
+        hand.type("sequence.warmUps", "3");
+        assertThat(hand.document().plan().sequence().installs().map(Install::countedPulls)).startsWith(7, 5).doesNotContain(3);
+        hand.type("sequence.pulls", "6");
+        assertThat(hand.document().plan().sequence().installs()).allMatch(install -> install.countedPulls() == 6
+                && install.warmUpPulls() == 3);
     }
 
     @Test
