@@ -51,6 +51,26 @@ public final class SequenceEdits {
         }));
     }
 
+    /** {@return an edit that moves an install to a place of a session, both counted from 0, the place among the others there} */
+    public static Edit moveTo(String label, int session, int place) {
+        return Edit.step("move " + label, plan -> {
+            Install moved = find(plan, label);
+            List<Session> sessions = new ArrayList<>();
+            for (int i = 0; i < plan.sequence().sessions().size(); i++) {
+                Session old = plan.sequence().sessions().get(i);
+                List<Install> installs = new ArrayList<>(old.installs());
+                installs.removeIf(install -> install.label().equals(label));
+                if (i == session) {
+                    installs.add(Math.min(place, installs.size()), moved);
+                }
+                if (!installs.isEmpty()) {
+                    sessions.add(old.with(installs));
+                }
+            }
+            return chosen(plan, sessions);
+        });
+    }
+
     /** {@return an edit that fits the other part in an install} */
     public static Edit otherPart(String label) {
         return Edit.step("fit the other part in " + label, plan -> reordered(plan, label, (installs, place) -> {

@@ -25,12 +25,15 @@ import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
@@ -43,6 +46,7 @@ public final class DayStripView extends JPanel {
     private static final int HEIGHT = 150;
     private static final double RADIUS = 12;
     private static final int MARGIN = 6;
+    private static final int LEAST_DRAG = 8;
 
     private final Document document;
     private final List<Consumer<Optional<String>>> choosers = new ArrayList<>();
@@ -52,8 +56,15 @@ public final class DayStripView extends JPanel {
     private PlanStrip strip;
     private Optional<Drag> drag = Optional.empty();
 
-    /** An install on its way. */
-    private record Drag(String install, int fromX) {
+    /** An install on its way, and where the mouse is. */
+    private record Drag(String install, int fromX, int x) {
+        boolean isUnderWay() {
+            return Math.abs(x - fromX) >= LEAST_DRAG;
+        }
+    }
+
+    /** Where an install would land: the session, the place among the others there, the place among all, and where that is drawn. */
+    private record Landing(int session, int place, int placeOfAll, double x) {
     }
 
     /** A strip of a document; {@code refusals} hears, in words, of edits that cannot be. */
@@ -157,6 +168,10 @@ public final class DayStripView extends JPanel {
         g.draw(shape);
         g.translate(MARGIN, MARGIN);
         DrawingPainter.paint(drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
+        drag.filter(Drag::isUnderWay).flatMap(this::landing).ifPresent(landing -> {
+            g.setColor(Look.colour(Role.INK));
+            g.fill(new Rectangle2D.Double(landing.x() - 1.5, MARGIN, 3, HEIGHT / 2.0));
+        });
         g.dispose();
     }
 
@@ -167,19 +182,23 @@ public final class DayStripView extends JPanel {
                 requestFocusInWindow();
                 Optional<String> at = installAt(event);
                 choose(at);
-                drag = at.map(install -> new Drag(install, event.getX()));
+                drag = at.map(install -> new Drag(install, event.getX(), event.getX()));
             }
 
             @Override
             public void mouseReleased(MouseEvent event) {
-                drag.ifPresent(moved -> drop(moved, event.getX()));
+                Optional<Drag> moved = drag.map(from -> new Drag(from.install(), from.fromX(), event.getX()));
                 drag = Optional.empty();
+                moved.ifPresent(DayStripView.this::drop);
+                repaint();
                 setCursor(Cursor.getDefaultCursor());
             }
 
             @Override
             public void mouseDragged(MouseEvent event) {
+                drag = drag.map(from -> new Drag(from.install(), from.fromX(), event.getX()));
                 setCursor(Cursor.getPredefinedCursor(drag.isPresent() ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
+                repaint();
             }
         };
         addMouseListener(adapter);
@@ -193,18 +212,38 @@ public final class DayStripView extends JPanel {
                 && region.bounds().y() <= y && y <= region.bounds().bottom()).map(PlanStrip.Region::install).findFirst();
     }
 
-    /** An install that is let go beyond the middle of others changes places with them. */
-    private void drop(Drag moved, int x) {
-        if (Math.abs(x - moved.fromX()) < 8) {
+    /** An install that is let go beyond the middle of others changes places with them, in its session or in another one. */
+    private void drop(Drag moved) {
+        if (!moved.isUnderWay()) {
             return;
         }
-        int from = labels().indexOf(moved.install());
-        int to = (int) strip.regions().stream().filter(region -> !region.install().equals(moved.install()))
-                .filter(region -> region.bounds().middle() < x - MARGIN).count();
-        if (to != from) {
-            edit(SequenceEdits.move(moved.install(), to - from));
-            choose(Optional.of(labels().get(Math.min(to, labels().size() - 1))));
-        }
+        landing(moved).filter(landing -> landing.placeOfAll() != labels().indexOf(moved.install())
+                || landing.session() != sessionOf(moved.install())).ifPresent(landing -> {
+                    if (edit(SequenceEdits.moveTo(moved.install(), landing.session(), landing.place()))) {
+                        choose(Optional.of(labels().get(Math.min(landing.placeOfAll(), labels().size() - 1))));
+                    }
+                });
+    }
+
+    private Optional<Landing> landing(Drag moved) {
+        double x = moved.x() - MARGIN;
+        List<PlanStrip.Region> others = strip.regions().stream().filter(region -> !region.install().equals(moved.install())).toList();
+        Optional<PlanStrip.Region> near = others.stream()
+                .min(Comparator.comparingDouble(region -> Math.abs(region.bounds().middle() - x)));
+        return near.map(neighbour -> {
+            int session = sessionOf(neighbour.install());
+            long place = others.stream().filter(other -> sessionOf(other.install()) == session && other.bounds().middle() < x).count();
+            long before = others.stream().filter(other -> sessionOf(other.install()) < session).count();
+            double at = x < neighbour.bounds().middle() ? neighbour.bounds().x() - LEAST_DRAG : neighbour.bounds().right() + LEAST_DRAG;
+            return new Landing(session, (int) place, (int) (before + place), at);
+        });
+    }
+
+    private int sessionOf(String install) {
+        List<Session> sessions = document.plan().sequence().sessions();
+        return IntStream.range(0, sessions.size())
+                .filter(place -> sessions.get(place).installs().stream().anyMatch(one -> one.label().equals(install))).findFirst()
+                .orElse(0);
     }
 
     private void keys() {

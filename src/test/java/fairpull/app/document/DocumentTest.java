@@ -105,6 +105,17 @@ class DocumentTest {
     }
 
     @Test
+    void anInstallMovesToAnotherDay() {
+        Document document = Document.unsaved(StartingPlan.in(UnitSystem.METRIC));
+        document.edit(SequenceEdits.take("days", StartingPlan.reordered(document.plan().sequence(), "ABA|BAB", OptionalLong.empty())));
+        document.edit(SequenceEdits.moveTo("A1", 1, 2));
+        assertThat(document.plan().sequence().letters()).isEqualTo("BA|BAAB");
+        document.edit(SequenceEdits.moveTo("B1", 1, 0));
+        document.edit(SequenceEdits.moveTo("A1", 1, 5));
+        assertThat(document.plan().sequence().letters()).as("a day without installs is none").isEqualTo("BBAABA");
+    }
+
+    @Test
     void theOnlyInstallOfAPartStays() {
         Document document = fresh();
         document.edit(SequenceEdits.remove("B2"));
