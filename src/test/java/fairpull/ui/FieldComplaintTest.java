@@ -115,6 +115,19 @@ class FieldComplaintTest {
     }
 
     @Test
+    void anAmountKeepsItsOwnUnitWhileItMeansWhatThePlanHolds() {
+        Hand hand = fresh();
+        hand.type("question.expected", "190 hp");
+        hand.type("question.worthwhile", "1.5 %");
+        hand.go("page.rig");
+        hand.go("page.question");
+        assertThat(hand.text("question.expected")).isEqualTo("190 hp");
+        assertThat(hand.text("question.worthwhile")).isEqualTo("1.5 %");
+        hand.type("question.expected", "200 hp");
+        assertThat(hand.text("question.worthwhile")).as("1.5 % of 190 hp is no longer 1.5 %").isEqualTo("2.12524\u202fkW");
+    }
+
+    @Test
     void aNumberOfPullsForAllInstallsLeavesTheOtherNumberAlone() {
         Hand hand = fresh();
         hand.go("page.sequence");

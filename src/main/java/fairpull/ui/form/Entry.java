@@ -39,7 +39,10 @@ public final class Entry<T> {
     private final String tip;
     private String shown = "";
     private boolean asWritten;
-    private boolean ownText;
+    private boolean asTyped;
+    private String own;
+    private T meant;
+    private boolean sending;
     private boolean showing;
 
     /**
@@ -127,7 +130,7 @@ public final class Entry<T> {
             send();
         }
         settled.run();
-        if (!complaint.isVisible()) {
+        if (!complaint.isVisible() && !isStillMeant()) {
             SwingUtilities.invokeLater(() -> overwrite(shown));
         }
     }
@@ -135,13 +138,18 @@ public final class Entry<T> {
     private void send() {
         pause.stop();
         try {
-            sent.accept(reader.read(typedText()));
-            shown = ownText ? field.getText() : shown;
+            T understood = reader.read(typedText());
+            sending = true;
+            sent.accept(understood);
+            own = field.getText();
+            meant = understood;
             complain("");
         } catch (UsageException misunderstood) {
             complain(misunderstood.problem());
         } catch (IllegalArgumentException impossible) {
             complain(impossible.getMessage());
+        } finally {
+            sending = false;
         }
     }
 
@@ -160,19 +168,33 @@ public final class Entry<T> {
     public void show(String plain) {
         String text = asWritten ? plain : LocalNumbers.shown(plain);
         boolean typing = field.isFocusOwner() || pause.isRunning() || complaint.isVisible();
-        if (text.equals(shown) && typing) {
+        if (text.equals(shown) && (typing || isStillMeant())) {
             return;
         }
         shown = text;
+        if (sending && asTyped) {
+            return;
+        }
         if (!typing || !meansTheSame(plain)) {
             overwrite(text);
         }
     }
 
-    /** Takes what is typed as it stands for what is held, in a field whose text belongs to nothing but the field. */
-    public Entry<T> ownText() {
-        ownText = true;
+    /** Keeps what was typed, in its own unit, for as long as it means what the document holds; returns itself. */
+    public Entry<T> asTyped() {
+        asTyped = true;
         return this;
+    }
+
+    private boolean isStillMeant() {
+        if (!asTyped || own == null || !own.equals(field.getText())) {
+            return false;
+        }
+        try {
+            return reader.read(typedText()).equals(meant);
+        } catch (UsageException | IllegalArgumentException meanwhileMisunderstood) {
+            return false;
+        }
     }
 
     private boolean meansTheSame(String text) {

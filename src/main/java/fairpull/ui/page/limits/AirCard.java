@@ -40,7 +40,7 @@ final class AirCard extends Card {
         return new Entry<>(key, String::strip, value -> {
             typed[place] = value;
             reckon();
-        }, () -> { }).ownText();
+        }, () -> { }).asTyped();
     }
 
     private void hint() {

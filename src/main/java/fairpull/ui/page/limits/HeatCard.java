@@ -38,11 +38,11 @@ final class HeatCard extends Card {
         super(Words.of("heat.head"));
         this.desk = desk;
         timeConstant = new Entry<>("heat.timeConstant", String::strip,
-                text -> reckon(new HeatCheck.Typed(Optional.empty(), text, typed.pullRise(), typed.ambient())), () -> { }).ownText();
+                text -> reckon(new HeatCheck.Typed(Optional.empty(), text, typed.pullRise(), typed.ambient())), () -> { }).asTyped();
         rise = new Entry<>("heat.rise", String::strip,
-                text -> reckon(new HeatCheck.Typed(typed.log(), typed.timeConstant(), text, typed.ambient())), () -> { }).ownText();
+                text -> reckon(new HeatCheck.Typed(typed.log(), typed.timeConstant(), text, typed.ambient())), () -> { }).asTyped();
         ambient = new Entry<>("heat.ambient", String::strip,
-                text -> reckon(new HeatCheck.Typed(typed.log(), typed.timeConstant(), typed.pullRise(), text)), () -> { }).ownText();
+                text -> reckon(new HeatCheck.Typed(typed.log(), typed.timeConstant(), typed.pullRise(), text)), () -> { }).asTyped();
         add(Prose.small(Words.of("heat.sub")), "spanx, growx, wmin 0");
         log.setName("heat.log");
         log.setMnemonic(Words.mnemonic("heat.log"));

@@ -28,9 +28,9 @@ final class GainCard extends Card {
         this.desk = desk;
         Runnable settle = desk.document()::settle;
         expected = new Entry<>("question.expected", text -> typing().level(text),
-                level -> desk.typed(QuestionEdits.expected(level)), settle);
+                level -> desk.typed(QuestionEdits.expected(level)), settle).asTyped();
         worthwhile = new Entry<>("question.worthwhile", text -> typing().difference(text),
-                gain -> desk.typed(QuestionEdits.worthwhile(gain)), settle);
+                gain -> desk.typed(QuestionEdits.worthwhile(gain)), settle).asTyped();
         sides = new Choice<>("gain.sides", List.of(Sides.values()), side -> Words.of("gain.sides." + side.name()),
                 side -> desk.edit(QuestionEdits.sides(side)));
         powerWanted = new Entry<>("gain.powerWanted", PlanTyping::share, share -> desk.typed(QuestionEdits.powerWanted(share)), settle);
@@ -52,6 +52,10 @@ final class GainCard extends Card {
         Question question = desk.document().plan().question();
         expected.show(typing().level(question.expectedLevelSi()));
         worthwhile.show(typing().difference(question.worthwhileGainSi()));
+        String unit = question.deciding().unit().symbol();
+        expected.hintAs(Words.of("question.expected.hint", unit));
+        worthwhile.hintAs(Words.of("question.worthwhile.hint", unit));
+        claims.hintAs(Words.of("gain.claims.hint", unit));
         sides.show(question.sides());
         powerWanted.show(PlanTyping.share(question.powerWanted()));
         errorRate.show(PlanTyping.share(question.errorRate()));

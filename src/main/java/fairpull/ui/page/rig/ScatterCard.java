@@ -42,11 +42,11 @@ final class ScatterCard extends Card {
         this.desk = desk;
         Runnable settle = desk.document()::settle;
         pull = new Entry<>("scatter.pull", text -> typing().scatter(text, rig().pullScatter()),
-                scatter -> desk.typed(RigEdits.pullScatter(scatter)), settle);
+                scatter -> desk.typed(RigEdits.pullScatter(scatter)), settle).asTyped();
         pullDf = new Entry<>("scatter.pullDf", PlanTyping::degreesOfFreedom,
                 df -> desk.typed(RigEdits.pullScatter(rig().pullScatter().map(known -> withDf(known, df)))), settle);
         refit = new Entry<>("scatter.refit", text -> typing().scatter(text, rig().refitScatter()),
-                scatter -> desk.typed(RigEdits.refitScatter(scatter)), settle);
+                scatter -> desk.typed(RigEdits.refitScatter(scatter)), settle).asTyped();
         refitDf = new Entry<>("scatter.refitDf", PlanTyping::degreesOfFreedom,
                 df -> desk.typed(RigEdits.refitScatter(rig().refitScatter().map(known -> withDf(known, df)))), settle);
         add(Prose.small(Words.of("scatter.sub")), "spanx, growx, wmin 0");
