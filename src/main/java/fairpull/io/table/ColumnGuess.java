@@ -121,7 +121,8 @@ public final class ColumnGuess {
     private static GuessedColumn read(ExportColumn column) {
         ColumnWords words = ColumnWords.of(column.name());
         if (!column.isNumeric()) {
-            return nothing(column, column.firstText().isPresent() ? "holds text" : "is empty");
+            String none = column.noValues() > 0 ? "never has a value" : "is empty";
+            return nothing(column, column.firstText().isPresent() ? "holds text" : none);
         }
         if (column.clock()) {
             return new GuessedColumn(column, Optional.of(Quantity.TIME), Optional.of(Units.SECOND), Evidence.NAME_AND_UNIT,

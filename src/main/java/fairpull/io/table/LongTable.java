@@ -137,23 +137,22 @@ final class LongTable {
         List<ExportColumn> columns = new ArrayList<>();
         String timeHeader = layout.names().cell(shape.time());
         HeaderCell parts = HeaderCell.of(timeHeader);
-        columns.add(column(0, timeHeader, parts.name(), parts.unitText(), tables, Optional.empty(), time.isClock()));
+        columns.add(column(0, timeHeader, parts.name(), parts.unitText(), tables).clocked(time.isClock()));
         List<String> fingerprint = new ArrayList<>();
         for (LongChannel channel : channels.values()) {
             HeaderCell name = HeaderCell.of(channel.name());
             String unit = channel.unit().isEmpty() ? name.unitText() : channel.unit();
-            columns.add(column(channel.index(), channel.name(), name.name(), unit, tables, channel.firstText(), false));
+            columns.add(column(channel.index(), channel.name(), name.name(), unit, tables).said(channel.firstText(), channel.noValues()));
             fingerprint.add(channel.name() + "\t" + unit);
         }
         return new Export(file(), layout.dialect(mark), Fingerprint.of(layout, fingerprint), columns, rows, RowLines.none(),
                 firstRows, doubts());
     }
 
-    private static ExportColumn column(int index, String header, String name, String unit, List<double[][]> tables,
-                                       Optional<ExportColumn.TextCell> text, boolean clock) {
+    private static ExportColumn column(int index, String header, String name, String unit, List<double[][]> tables) {
         double[] all = tables.stream().flatMapToDouble(table -> Arrays.stream(table[index])).toArray();
         int count = (int) Arrays.stream(all).filter(number -> !Double.isNaN(number)).count();
-        return new ExportColumn(index, header, name, unit, count == 0 ? Samples.of() : Samples.of(all), count, text, clock);
+        return new ExportColumn(index, header, name, unit, count == 0 ? Samples.of() : Samples.of(all), count, Optional.empty(), 0, false);
     }
 
     private List<String> doubts() {
