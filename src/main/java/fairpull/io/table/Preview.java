@@ -44,6 +44,12 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
         return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), doubts, questions);
     }
 
+    /** {@return the same with more doubts and questions} */
+    public Preview with(List<String> moreDoubts, List<String> moreQuestions) {
+        return new Preview(export, pulls, labels, howFound, columns, Stream.concat(doubts.stream(), moreDoubts.stream()).toList(),
+                Stream.concat(questions.stream(), moreQuestions.stream()).toList());
+    }
+
     private static boolean isUsed(ColumnGuess.Guess guess, ExportColumn column) {
         return guess.columns().stream().anyMatch(one -> one.column().index() == column.index() && one.quantity().isPresent());
     }
