@@ -26,23 +26,24 @@ class PreviewIntoATestTest {
     void aMeasureWithoutItsColumnIsNamedWithWhatWouldServe() throws IOException {
         Run preview = Run.of("import", test, file("rpm,boost (kPa)", "3000,100", "6500,150"), "--preview").succeeded();
 
-        assertThat(preview.words()).contains("to be said: no column is taken as power, and without it there is no “mean power 3000-6500 "
-                + "rpm”; torque and engine speed would serve as well; name a column with --column power=\"its header\":UNIT",
-                "doubt: no column is taken as speed or as time, and without it there is no “time 60-100 km/h”");
+        assertThat(preview.words()).contains("to be said: no column is taken as power, so “mean power 3000-6500 rpm” cannot be "
+                + "read; name it: --column power=\"its header\":kW; torque with engine speed would serve for power",
+                "doubt: no column is taken as speed, none as time, so “time 60-100 km/h” cannot be read; name them: --column "
+                + "speed=\"its header\":km/h --column time=\"its header\":s");
     }
 
     @Test
     void torqueAndEngineSpeedServeForPower() throws IOException {
         Run preview = Run.of("import", test, file("rpm,torque (Nm)", "3000,100", "6500,150"), "--preview").succeeded();
 
-        assertThat(preview.words()).doesNotContain("mean power", "to be said").contains("there is no “time 60-100 km/h”");
+        assertThat(preview.words()).doesNotContain("mean power", "to be said").contains("so “time 60-100 km/h” cannot be read");
     }
 
     @Test
     void withoutATestNothingIsSaidOfMeasures() throws IOException {
         Run preview = Run.of("import", folder.resolve("none"), file("rpm,x", "3000,100", "6500,150"), "--preview").succeeded();
 
-        assertThat(preview.words()).contains("none is no test yet").doesNotContain("without it");
+        assertThat(preview.words()).contains("none is no test yet").doesNotContain("cannot be read");
     }
 
     private Path file(String... lines) throws IOException {

@@ -4,16 +4,23 @@ import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import fairpull.io.table.ColumnChoice;
+import fairpull.io.table.GuessedColumn;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Which measures of a plan an export has columns for, and what would serve where it has none. */
 final class MeasureColumns {
+    /** What exports are mostly written in. Common practice, no source. */
+    private static final Map<Quantity, Unit> USUAL = Map.of(Quantity.POWER, Units.KILOWATT, Quantity.SPEED, Units.KM_PER_HOUR,
+            Quantity.FRACTION, Units.PERCENT);
+
     private final Plan plan;
     private final Set<Quantity> known;
 
@@ -33,9 +40,10 @@ final class MeasureColumns {
         for (Measure measure : measures) {
             List<Quantity> absent = needed(measure.definition()).stream().filter(quantity -> !serves(quantity)).toList();
             if (!absent.isEmpty()) {
-                sentences.add("no column is taken as " + absent.stream().map(Quantity::words).collect(Collectors.joining(" or as "))
-                        + ", and without it there is no “" + measure.name() + "”; "
-                        + absent.stream().map(quantity -> remedy(quantity)).collect(Collectors.joining("; ")));
+                sentences.add("no column is taken as " + absent.stream().map(GuessedColumn::words).collect(Collectors.joining(", none as "))
+                        + ", so “" + measure.name() + "” cannot be read; name " + (absent.size() == 1 ? "it: " : "them: ")
+                        + absent.stream().map(quantity -> option(quantity, measure)).collect(Collectors.joining(" "))
+                        + absent.stream().map(MeasureColumns::instead).collect(Collectors.joining()));
             }
         }
         return sentences;
@@ -55,11 +63,13 @@ final class MeasureColumns {
         return known.contains(quantity) || byTheOther || byMotion;
     }
 
-    private String remedy(Quantity quantity) {
-        String unit = Units.of(quantity).stream().map(one -> one.symbol()).limit(3).collect(Collectors.joining(", "));
-        String option = "--column " + ColumnChoice.id(quantity) + "=\"its header\":UNIT, the unit being " + unit + " …";
-        String other = quantity == Quantity.POWER ? "torque and engine speed"
-                : quantity == Quantity.TORQUE ? "power and engine speed" : "";
-        return other.isEmpty() ? "name one with " + option : other + " would serve as well; name a column with " + option;
+    private static String option(Quantity quantity, Measure measure) {
+        Unit unit = measure.unit().quantity() == quantity ? measure.unit() : USUAL.getOrDefault(quantity, Units.of(quantity).get(0));
+        return "--column " + ColumnChoice.id(quantity) + "=\"its header\":" + unit.symbol();
+    }
+
+    private static String instead(Quantity quantity) {
+        return quantity == Quantity.POWER ? "; torque with engine speed would serve for power"
+                : quantity == Quantity.TORQUE ? "; power with engine speed would serve for torque" : "";
     }
 }

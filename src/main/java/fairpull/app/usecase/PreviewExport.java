@@ -80,7 +80,8 @@ public final class PreviewExport {
     }
 
     private static String reading(GuessedColumn column) {
-        return column.quantity().map(quantity -> quantity.words() + column.unit().map(unit -> " in " + unit.symbol()).orElse(", unit?"))
+        return column.quantity().map(quantity -> GuessedColumn.words(quantity)
+                + column.unit().map(unit -> " in " + unit.symbol()).orElse(", no unit named"))
                 .orElse("not used");
     }
 

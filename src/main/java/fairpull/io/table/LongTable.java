@@ -164,8 +164,8 @@ final class LongTable {
         }
         boolean oneTime = channels.values().stream().map(channel -> channel.series(0).size()).distinct().count() <= 1;
         if (!oneTime) {
-            doubts.add("the channels were recorded at unequal times and are interpolated to those of the one with most numbers, nothing"
-                    + " beyond the first and last of their own");
+            doubts.add("the channels were recorded at unequal times and are interpolated to those of the one with most numbers;"
+                    + " nothing is read before the first and after the last time of their own");
         }
         int repeated = channels.values().stream().mapToInt(LongChannel::repeated).sum();
         if (repeated > 0) {

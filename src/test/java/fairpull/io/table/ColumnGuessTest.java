@@ -44,7 +44,7 @@ class ColumnGuessTest {
 
         assertThat(guessed.quantity()).contains(quantity);
         assertThat(guessed.unit().map(Unit::symbol)).contains(symbol);
-        assertThat(guessed.reason()).contains(quantity.words());
+        assertThat(guessed.reason()).contains(quantity == Quantity.FRACTION ? "throttle" : quantity.words());
     }
 
     @ParameterizedTest
