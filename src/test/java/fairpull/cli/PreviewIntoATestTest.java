@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,6 +46,21 @@ class PreviewIntoATestTest {
         Run preview = Run.of("import", folder.resolve("none"), file("rpm,x", "3000,100", "6500,150"), "--preview").succeeded();
 
         assertThat(preview.words()).contains("none is no test yet").doesNotContain("cannot be read");
+    }
+
+    @Test
+    void whereTooManyCellsSayNoValueTheChecksOfTheBandSpeak() throws IOException {
+        for (int gap : new int[] {2, 12}) {
+            List<String> lines = new ArrayList<>(List.of("rpm,power (kW)"));
+            for (int row = 0; row <= 37; row++) {
+                lines.add((2900 + 100 * row) + "," + (row >= 10 && row < 10 + gap ? "--" : 80 + row));
+            }
+            String out = Run.of("import", test, file(lines.toArray(String[]::new)), "--install", "A1", "--pull", gap, "--corrected", "none")
+                    .succeeded().words();
+
+            assertThat(out).contains(gap + " of 38 rows are left out: no value of “power (kW)” stands in them");
+            assertThat(out.contains("samples in the deciding band")).as(out).isEqualTo(gap == 12);
+        }
     }
 
     private Path file(String... lines) throws IOException {
