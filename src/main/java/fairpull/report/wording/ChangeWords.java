@@ -79,7 +79,7 @@ public final class ChangeWords {
             case CLAIMED -> of(claimed(field.position()), si, true);
             case TIMED_SPEED -> of(timed(place, field.position()), si, false);
             case GATE -> of(gate(field.position()), si, false);
-            case GATE_WIDTH -> of(gate(field.position()), si, true);
+            case GATE_WIDTH -> of(gate(field.position()).map(ChangeWords::ofDifferences), si, true);
             case SENSOR -> of(sensor(field.position()), si, true);
             default -> Numbers.given(si);
         });
@@ -88,6 +88,11 @@ public final class ChangeWords {
     private static String of(Optional<Unit> unit, double si, boolean difference) {
         return unit.map(known -> Numbers.given(difference ? known.differenceFromSi(si) : known.fromSi(si), known.symbol()))
                 .orElseGet(() -> Numbers.given(si) + " in SI units");
+    }
+
+    /** Between two temperatures in °C lie kelvins. */
+    private static Unit ofDifferences(Unit unit) {
+        return unit.equals(Units.CELSIUS) ? Units.KELVIN : unit;
     }
 
     private Optional<Unit> deciding() {
