@@ -45,7 +45,7 @@ final class AmendVerb extends Verb {
         if (places.isEmpty() && claims.isEmpty() && replacement == null) {
             throw new UsageException("--set", "nothing to change; give --set PLACE=VALUE, --claim AMOUNT or --plan FILE");
         }
-        answer(Receipt.amended(AmendPlan.amend(folder, Pairs.of("--set", places), Optional.ofNullable(replacement), claims,
+        answer(Receipt.amended(folder, AmendPlan.amend(folder, Pairs.of("--set", places), Optional.ofNullable(replacement), claims,
                 because, now())));
     }
 }

@@ -66,13 +66,14 @@ final class ImportVerb extends Verb {
     @Option(names = "--at", paramLabel = "TIME", description = "When the pull started, such as 2026-05-09T09:42:00+02:00.")
     private String at;
 
-    @Option(names = "--preview", description = "Say how the files would be read, and take nothing.")
+    @Option(names = "--preview", description = "Say how the files would be read and what the measures of the test lack, and "
+            + "take nothing.")
     private boolean preview;
 
     @Override
     protected void work() throws IOException {
         if (preview) {
-            answer(PreviewExport.preview(files, columns, decimal.mark()));
+            answer(PreviewExport.preview(folder, files, columns, decimal.mark()));
             return;
         }
         checkOptions();

@@ -7,6 +7,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -71,7 +75,8 @@ class BadTestFolderTest {
                 arguments("a band upside down", "\"highRadPerS\" : [\\d.]+", "\"highRadPerS\" : 1", List.of("band")),
                 arguments("a unit of another quantity", "\"unit\" : \"kW\"", "\"unit\" : \"s\"", List.of("cannot be read in s")),
                 arguments("an unknown kind of measure", "\"mean-over-band\"", "\"mean\"", List.of("definition", "line")),
-                arguments("an unknown word", "\"drift\" : \"none\"", "\"drift\" : \"cubic\"", List.of("drift", "line")),
+                arguments("an unknown word", "\"drift\" : \"none\"", "\"drift\" : \"cubic\"",
+                        List.of("drift", "line", "“cubic” stands where one of none, linear, quadratic belongs")),
                 arguments("a list", "(?s).*", "[]", List.of("schemaVersion")),
                 arguments("nothing", "(?s).+", "", List.of("plan.json")));
     }
@@ -113,6 +118,38 @@ class BadTestFolderTest {
         Files.writeString(log, SmallTest.read(log).replaceFirst(pattern, replacement));
 
         everyVerbRefuses("log.jsonl", List.of(line));
+    }
+
+    @Test
+    void theChainTellsWhetherALineThatCannotBeReadWasChanged() throws IOException {
+        Path log = test.resolve("log.jsonl");
+        String sound = SmallTest.read(log);
+        List<String> lines = new ArrayList<>(sound.lines().toList());
+        String second = lines.get(1);
+
+        lines.set(1, second.replaceFirst("\\{", "{at"));
+        Files.writeString(log, String.join("\n", lines) + "\n");
+        Run.of("judge", test).refused(3, "log.jsonl, line 2, column", "this line of the log cannot be read (not JSON: a character",
+                "the chain of hashes holds up to the line before, and the line after it names another one, so this line was changed",
+                "put log.jsonl back from a copy");
+
+        String newer = second.replaceFirst("\\{", "{\"colour\":\"red\",");
+        lines.set(1, newer);
+        lines.set(2, lines.get(2).replace(sha256(second), sha256(newer)));
+        Files.writeString(log, String.join("\n", lines) + "\n");
+        Run.of("judge", test).refused(3, "line 2", "colour: no such field", "names this very line, so it was written so",
+                "use the version of the program that wrote it");
+
+        Files.writeString(log, sound.strip().replaceFirst("\\}$", "") + "\n");
+        Run.of("judge", test).refused(3, "line 6", "breaks off before its end", "put log.jsonl back from a copy");
+    }
+
+    private static String sha256(String line) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(line.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new AssertionError(impossible);
+        }
     }
 
     @ParameterizedTest

@@ -107,6 +107,31 @@ class CurveOfATestTest {
                 "--claim", "3hp@4500kg").err()).contains("expected an engine speed");
     }
 
+    @Test
+    void aGridThatIsNamedBeforeTheDayIsTheOneOfTheFinding() throws IOException {
+        Path test = test("--grid", "3500-6000/100");
+        ok("seal", test.toString());
+        takeIn(test);
+
+        JsonNode curve = json("judge", test.toString(), "--json").path("curve");
+        assertThat(curve.path("declared").asBoolean()).isTrue();
+        assertThat(curve.path("points")).hasSize(26);
+        assertThat(curve.path("points").get(0).path("speed").asDouble()).isCloseTo(3500, within(1e-9));
+        assertThat(curve.path("points").get(25).path("speed").asDouble()).isCloseTo(6000, within(1e-9));
+        JsonNode peak = curve.path("figures").get(0);
+        assertThat(peak.path("fromSpeed").asDouble()).isBetween(3500.0, peak.path("toSpeed").asDouble());
+        assertThat(peak.path("toSpeed").asDouble()).isLessThanOrEqualTo(6000.000001);
+    }
+
+    @Test
+    void aGridThatIsNoneIsRefusedInPlainWords() {
+        for (String[] wrong : new String[][] {{"3000-6500", "such as 3000-6500/50"}, {"3000-6500/0", "above 0"}, {"0-6500/50", "above 0"},
+            {"6500-3000/50", "no room for one step"}, {"3000-6500/0.5", "more than 2000 speeds"}, {"fast", "such as 3000-6500/50"}}) {
+            Run.of("new", folder.resolve("x"), "--part-a", "a", "--part-b", "b", "--measure", "peak power in hp", "--grid", wrong[0])
+                    .refused(2, "--grid", wrong[1]);
+        }
+    }
+
     private Path table(String speed, String value) throws IOException {
         StringBuilder text = new StringBuilder("install,part,pull," + speed + "," + value + "\n");
         for (int install = 0; install < 5; install++) {

@@ -89,10 +89,16 @@ public final class CurveExamples {
         Estimate estimate = new Estimate(4.4, 0.9, 6.2, 4.9, 0.002);
         return new CurveFinding(unit, Units.RPM.toSi(100), true, 0.95, CRITICAL, 6.4, 20_000, CurveFinding.RecordUse.BAND_FIGURE, points,
                 gains, losses, share, List.of(
-                new CurveFigure(CurveFigure.Kind.PEAK, unit.symbol(), 213.4, 218.6, estimate, new Interval(0.95, 2.2, 6.6)),
-                new CurveFigure(CurveFigure.Kind.MEAN, unit.symbol(), 171.2, 174.9, estimate, new Interval(0.95, 1.9, 6.9)),
-                new CurveFigure(CurveFigure.Kind.AREA, unit.symbol() + "·rpm", 735_000, 752_000,
+                new CurveFigure(CurveFigure.Kind.PEAK, speeds(5400, 5650), unit.symbol(), 213.4, 218.6, estimate,
+                        new Interval(0.95, 2.2, 6.6)),
+                new CurveFigure(CurveFigure.Kind.MEAN, speeds(2500, 6800), unit.symbol(), 171.2, 174.9, estimate,
+                        new Interval(0.95, 1.9, 6.9)),
+                new CurveFigure(CurveFigure.Kind.AREA, speeds(2500, 6800), unit.symbol() + "·rpm", 735_000, 752_000,
                         new Estimate(17_000, 3_100, 6.2, 5.5, 0.001), new Interval(0.95, 9_500, 24_500))), transientGain, table);
+    }
+
+    private static SpeedRange speeds(double low, double high) {
+        return new SpeedRange(Units.RPM.toSi(low), Units.RPM.toSi(high));
     }
 
     private static CurvePoint point(CurveTable table, int place, double change) {

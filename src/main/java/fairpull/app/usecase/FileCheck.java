@@ -16,6 +16,7 @@ import fairpull.io.table.CurveTableWriter;
 import fairpull.io.table.Export;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.MappedExport;
+import fairpull.io.table.MissingValues;
 import fairpull.report.wording.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -114,6 +115,7 @@ final class FileCheck {
 
     private Pull pull(Export export, PullId id, Optional<Integer> number, Mapping mapping, String name) {
         List<String> doubts = new ArrayList<>(export.doubts());
+        MissingValues.rowsLeftOut(export, mapping).ifPresent(doubts::add);
         Map<Measure, Double> values = id.warmUp() ? Map.of() : values(export, id, mapping, name, doubts);
         Optional<PullTrace> trace = PullTraces.of(id, !id.warmUp(), export, mapping, plan.question().deciding(), air.at(id));
         trace.ifPresent(seen -> doubts.addAll(PullChecks.doubts(plan.question(), seen)));

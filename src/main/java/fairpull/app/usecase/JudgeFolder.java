@@ -145,7 +145,7 @@ public final class JudgeFolder {
     }
 
     private List<AmendmentSeen> amendments() {
-        return AmendmentSeen.in(content.log());
+        return PlannedFields.of(AmendmentSeen.in(content.log()));
     }
 
     private List<Notice> notices(List<Judgement.Secondary> secondary) throws IOException {

@@ -67,10 +67,11 @@ public final class NewPlan {
      * How pulls become curves, as typed; null where an option was not given.
      *
      * @param bandwidth the bandwidth to which curves are smoothed
+     * @param grid the speeds at which they are compared, as {@link TypedCurve} reads it; null where the pulls settle them
      * @param tipIn what is dropped after full throttle: engine speeds and times
      * @param liftOff what is dropped before lift-off, likewise
      */
-    public record CurveTyped(String bandwidth, List<String> tipIn, List<String> liftOff) {
+    public record CurveTyped(String bandwidth, String grid, List<String> tipIn, List<String> liftOff) {
     }
 
     /**
@@ -150,7 +151,7 @@ public final class NewPlan {
             Plan plan = new Plan(request.title(), request.remark(), question(asked, deciding, expected, typed),
                     new Analysis(asked.drift(), asked.covariates()), rig, sequence(request.order()), StandardGates.of(rig.kind()),
                     StandardGates.checklist(), TypedLooks.parse("--looks", request.order().looks()),
-                    TypedCurve.of(bandwidth, asked.curve().tipIn(), asked.curve().liftOff()));
+                    TypedCurve.of(bandwidth, asked.curve()));
             List<String> warnings = PlanReview.ofLooks(plan).stream()
                     .filter(notice -> notice.code().severity() == Severity.WARNING)
                     .map(notice -> NoticeWords.sentence(notice, deciding.unit().symbol())).toList();

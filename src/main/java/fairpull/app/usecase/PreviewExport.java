@@ -1,17 +1,23 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.unit.Quantity;
+import fairpull.io.folder.TestFolder;
 import fairpull.io.json.PreviewJson;
 import fairpull.io.table.ColumnChoice;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
 import fairpull.io.table.Preview;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Says how exports would be read, and takes nothing. */
 public final class PreviewExport {
@@ -20,13 +26,31 @@ public final class PreviewExport {
     private PreviewExport() {
     }
 
-    /** {@return columns, guesses with their reasons, first rows and doubts of some files} */
-    public static Answer preview(List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark) {
+    /**
+     * {@return columns, guesses with their reasons, first rows and doubts of some files}
+     *
+     * @param folder of the test that they are to go into: what its measures lack is said; any other folder stands for none
+     */
+    public static Answer preview(Path folder, List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark)
+            throws IOException {
+        Optional<Plan> plan = Files.isRegularFile(folder.resolve("plan.json"))
+                ? Optional.of(TestFolder.open(folder).read().plan()) : Optional.empty();
         Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
-        List<Preview> previews = files.stream().map(file -> Preview.of(ExportFile.look(file, decimalMark), choices)).toList();
+        List<Preview> previews = files.stream().map(file -> Preview.of(ExportFile.look(file, decimalMark), choices))
+                .map(preview -> plan.map(planned -> against(planned, preview)).orElse(preview)).toList();
         StringBuilder text = new StringBuilder();
         previews.forEach(preview -> text.append(words(preview)));
+        if (plan.isEmpty()) {
+            text.append(folder).append(" is no test yet: whether its measures have their columns is not said\n");
+        }
         return new Answer(text.toString(), json(previews));
+    }
+
+    /** Without the deciding measure an export is refused; a further one is missed in the finding. */
+    private static Preview against(Plan plan, Preview preview) {
+        Set<Quantity> known = preview.columns().stream().flatMap(column -> column.quantity().stream()).collect(Collectors.toSet());
+        return preview.with(MeasureColumns.missing(plan, plan.question().further(), known),
+                MeasureColumns.missing(plan, List.of(plan.question().deciding()), known));
     }
 
     private static String words(Preview preview) {
@@ -56,7 +80,8 @@ public final class PreviewExport {
     }
 
     private static String reading(GuessedColumn column) {
-        return column.quantity().map(quantity -> quantity.words() + column.unit().map(unit -> " in " + unit.symbol()).orElse(", unit?"))
+        return column.quantity().map(quantity -> GuessedColumn.words(quantity)
+                + column.unit().map(unit -> " in " + unit.symbol()).orElse(", no unit named"))
                 .orElse("not used");
     }
 

@@ -7,8 +7,11 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
+import fairpull.io.folder.TestFolder;
+import fairpull.io.json.PlanJson;
 import fairpull.io.json.ReceiptJson;
 import fairpull.report.wording.ChangeWords;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
@@ -66,8 +69,10 @@ public final class Receipt {
     }
 
     /** {@return the answer after a plan was amended} */
-    public static Answer amended(LogEntry.Amended amended) {
-        return new Answer(amended.changes().stream().map(ChangeWords::sentence)
+    public static Answer amended(Path folder, LogEntry.Amended amended) throws IOException {
+        List<LogEntry.Change> changes = PlanJson.fields(amended.changes());
+        ChangeWords words = new ChangeWords(TestFolder.open(folder).read().plan(), changes);
+        return new Answer(changes.stream().map(words::sentence)
                 .collect(Collectors.joining("\n")), ReceiptJson.amended(amended));
     }
 

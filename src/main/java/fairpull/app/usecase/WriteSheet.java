@@ -42,6 +42,6 @@ public final class WriteSheet {
         List<Notice> alarms = Integrity.check(test, content).stream()
                 .filter(notice -> notice.code().severity() == Notice.Severity.ALARM).toList();
         return new SheetContent(request.starting(content.plan()), content.planSha256(), content.seal(),
-                AmendmentSeen.in(content.log()), alarms);
+                PlannedFields.of(AmendmentSeen.in(content.log())), alarms);
     }
 }

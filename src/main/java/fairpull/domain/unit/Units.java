@@ -20,6 +20,7 @@ public final class Units {
     private static final List<Unit> ALL = new ArrayList<>();
 
     public static final Unit RPM = add(Quantity.ENGINE_SPEED, "rpm", Math.PI / 30, "1/min", "rev/min", "min-1", "u/min");
+    public static final Unit THOUSAND_RPM = add(Quantity.ENGINE_SPEED, "rpm×1000", 1000 * Math.PI / 30, "krpm", "rpm*1000", "1000rpm");
     public static final Unit RAD_PER_S = add(Quantity.ENGINE_SPEED, "rad/s", 1);
     public static final Unit WATT = add(Quantity.POWER, "W", 1, "watt");
     public static final Unit KILOWATT = add(Quantity.POWER, "kW", 1000);
@@ -28,6 +29,8 @@ public final class Units {
     public static final Unit NEWTON_METRE = add(Quantity.TORQUE, "N·m", 1, "nm", "n*m", "n-m", "newton metre");
     public static final Unit POUND_FOOT =
             add(Quantity.TORQUE, "lbf·ft", POUND_FORCE * 0.3048, "lb-ft", "lbft", "ft-lb", "ftlb", "ft-lbs", "lb·ft", "lbf-ft", "ft·lbf");
+    public static final Unit KILOGRAM_FORCE_METRE = add(Quantity.TORQUE, "kgf·m", 9.80665, "kgfm", "kgf-m", "kgf*m", "kgf m", "m·kgf",
+            "mkgf", "kg·m", "kgm", "kg-m", "kg*m", "mkg", "m-kg", "m·kg");
     public static final Unit METRE_PER_S = add(Quantity.SPEED, "m/s", 1);
     public static final Unit KM_PER_HOUR = add(Quantity.SPEED, "km/h", 1 / 3.6, "kph", "kmh", "km/hr");
     public static final Unit MILE_PER_HOUR = add(Quantity.SPEED, "mph", 0.44704, "mi/h");

@@ -2,11 +2,13 @@ package fairpull.engine.judging;
 
 import fairpull.domain.curve.CurveRow;
 import fairpull.domain.curve.CurveTable;
+import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.finding.CurveFigure;
 import fairpull.domain.finding.CurveFigure.Kind;
 import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.unit.Units;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -28,18 +30,32 @@ final class CurveFigures {
         List<CurveFigure> all = new ArrayList<>();
         if (figures.width() > 0) {
             String unit = table.unit().symbol();
-            figures.add(all, fit, settings, Kind.PEAK, unit, figures::peak);
-            figures.add(all, fit, settings, Kind.MEAN, unit, row -> figures.area(row) / figures.width());
-            figures.add(all, fit, settings, Kind.AREA, unit + "·" + Units.RPM.symbol(),
+            figures.add(all, fit, settings, Kind.PEAK, figures.peakSpeeds(), unit, figures::peak);
+            figures.add(all, fit, settings, Kind.MEAN, figures.speeds(), unit, row -> figures.area(row) / figures.width());
+            figures.add(all, fit, settings, Kind.AREA, figures.speeds(), unit + "·" + Units.RPM.symbol(),
                     row -> Units.RPM.differenceFromSi(figures.area(row)));
         }
         return all;
     }
 
-    private void add(List<CurveFigure> to, CurveFit fit, JudgeSettings settings, Kind kind, String unit,
+    private void add(List<CurveFigure> to, CurveFit fit, JudgeSettings settings, Kind kind, SpeedRange speeds, String unit,
             ToDoubleFunction<CurveRow> figure) {
-        fit.of(table.rows().stream().mapToDouble(figure).toArray()).ifPresent(column -> to.add(new CurveFigure(kind, unit, column.meanA(),
-                column.meanB(), column.change().estimate(settings), column.change().interval(settings))));
+        fit.of(table.rows().stream().mapToDouble(figure).toArray()).ifPresent(column -> to.add(new CurveFigure(kind, speeds, unit,
+                column.meanA(), column.meanB(), column.change().estimate(settings), column.change().interval(settings))));
+    }
+
+    private SpeedRange speeds() {
+        return new SpeedRange(table.grid().at(common[0]), table.grid().at(common[common.length - 1]));
+    }
+
+    private SpeedRange peakSpeeds() {
+        IntSummaryStatistics places = table.rows().stream().mapToInt(this::peakPlace).summaryStatistics();
+        return new SpeedRange(table.grid().at(places.getMin()), table.grid().at(places.getMax()));
+    }
+
+    private int peakPlace(CurveRow row) {
+        double peak = peak(row);
+        return IntStream.of(common).filter(place -> row.values().at(place) == peak).findFirst().orElseThrow();
     }
 
     private double peak(CurveRow row) {

@@ -1,5 +1,6 @@
 package fairpull.io.folder;
 
+import fairpull.domain.InputException;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
 import fairpull.io.json.LogJson;
@@ -93,8 +94,9 @@ final class LogFile {
         List<LogRecord> records = new ArrayList<>();
         Integer brokenAt = null;
         String previous = Sha256.of("");
-        for (String line : text.lines().toList()) {
-            LogRecord record = LogJson.read(line, file.getFileName().toString(), records.size() + 1);
+        List<String> lines = text.lines().toList();
+        for (String line : lines) {
+            LogRecord record = read(lines, records.size(), brokenAt != null);
             boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1
                     && record.sha256().equals(Sha256.of(LogJson.hashed(record.number(), record.at(), previous, record.entry())));
             if (!follows && brokenAt == null) {
@@ -104,6 +106,29 @@ final class LogFile {
             previous = Sha256.of(line);
         }
         return new Content(records, Optional.ofNullable(brokenAt), cutShort, previous);
+    }
+
+    /** Before anybody is told what to do about a line that cannot be read, the chain is asked whether it was changed since. */
+    private LogRecord read(List<String> lines, int index, boolean brokenBefore) {
+        String line = lines.get(index);
+        String name = file.getFileName().toString();
+        try {
+            return LogJson.read(line, name, index + 1);
+        } catch (InputException trouble) {
+            Optional<String> named = index + 1 < lines.size() ? LogJson.previousSha256(lines.get(index + 1)) : Optional.empty();
+            boolean asWritten = named.isPresent() && named.get().equals(Sha256.of(line));
+            String chain = brokenBefore
+                    ? "an earlier line was changed by hand already"
+                    : index == 0 ? "it is the first line" : "the chain of hashes holds up to the line before";
+            String after = asWritten
+                    ? ", and the line after it names this very line, so it was written so"
+                    : named.isPresent() ? ", and the line after it names another one, so this line was changed after it was written" : "";
+            String problem = "this line of the log cannot be read (" + trouble.getMessage() + "); " + chain + after;
+            throw new InputException(trouble.place(), problem,
+                    asWritten
+                            ? "use the version of the program that wrote it, or a newer one"
+                            : "put log.jsonl back from a copy; a line mended by hand breaks the chain, and every finding will say so");
+        }
     }
 
     /** A line that was cut short may end within a character, so the end is looked for in the bytes. */

@@ -43,7 +43,10 @@ public final class CurveJson {
     }
 
     private static void figure(Tree tree, CurveFigure figure) {
-        tree.text("figure", words(figure.kind())).text("unit", figure.unit()).number("a", figure.meanA()).number("b", figure.meanB())
+        tree.text("figure", words(figure.kind()))
+                .number("fromSpeed", rpm(figure.speeds().lowRadPerS()))
+                .number("toSpeed", rpm(figure.speeds().highRadPerS())).text("unit", figure.unit())
+                .number("a", figure.meanA()).number("b", figure.meanB())
                 .number("change", figure.estimate().change()).number("standardError", figure.estimate().standardError())
                 .number("degreesOfFreedom", figure.estimate().degreesOfFreedom()).number("pValue", figure.estimate().pValue())
                 .number("low", figure.interval().low()).number("high", figure.interval().high());

@@ -1,28 +1,15 @@
 package fairpull.io.json;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
-import com.fasterxml.jackson.databind.exc.InvalidNullException;
-import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
-import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import fairpull.domain.InputException;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
-/** Reads and writes records as JSON, and turns what Jackson complains about into one line with file, line and place. */
+/** Reads and writes records as JSON. */
 final class JsonFiles {
-    /** How Jackson says that a field is not there, or is null where it must not be. */
-    private static final Pattern ABSENT_FIELD =
-            Pattern.compile("(?<kind>Null|Missing)(?: value for| required) creator property '(?<field>[^']*)'");
-
     private JsonFiles() {
     }
 
@@ -31,7 +18,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().readValue(text, type);
         } catch (JsonProcessingException trouble) {
-            throw unusable(trouble, file, firstLine);
+            throw JsonTrouble.told(trouble, file, firstLine);
         }
     }
 
@@ -40,7 +27,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().readTree(text);
         } catch (JsonProcessingException trouble) {
-            throw unusable(trouble, file, 1);
+            throw JsonTrouble.told(trouble, file, 1);
         }
     }
 
@@ -49,7 +36,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().treeToValue(tree, type);
         } catch (JsonProcessingException trouble) {
-            throw unusable(trouble, file, -1);
+            throw JsonTrouble.told(trouble, file, -1);
         }
     }
 
@@ -95,49 +82,5 @@ final class JsonFiles {
             return result;
         }
         return node;
-    }
-
-    private static InputException unusable(JsonProcessingException trouble, String file, int firstLine) {
-        JsonLocation location = trouble.getLocation();
-        InputException.Place place = location == null || firstLine < 0
-                ? InputException.Place.of(file)
-                : InputException.Place.of(file, location.getLineNr() + firstLine - 1, String.valueOf(location.getColumnNr()));
-        return new InputException(place, where(trouble) + what(trouble), remedy(trouble));
-    }
-
-    private static String where(JsonProcessingException trouble) {
-        if (!(trouble instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
-            return "";
-        }
-        return mapping.getPath().stream()
-                .map(step -> step.getFieldName() == null ? String.valueOf(step.getIndex()) : step.getFieldName())
-                .collect(Collectors.joining(".")) + ": ";
-    }
-
-    private static String what(JsonProcessingException trouble) {
-        if (trouble instanceof UnrecognizedPropertyException) {
-            return "no such field";
-        }
-        if (trouble instanceof InvalidNullException) {
-            return "null stands where a value must be";
-        }
-        if (trouble instanceof ValueInstantiationException refused && refused.getCause() != null) {
-            return String.valueOf(refused.getCause().getMessage());
-        }
-        String said = trouble.getOriginalMessage();
-        Matcher absent = ABSENT_FIELD.matcher(said);
-        if (absent.lookingAt()) {
-            return absent.group("field") + ": " + (absent.group("kind").equals("Null") ? "must not be null" : "the field is missing");
-        }
-        return trouble instanceof JsonMappingException
-                ? said.replaceAll("\\(?(for |of )?type `?[\\w.$<>\\[\\]]+`?\\)?:? ?", "").replaceAll("`?(fairpull|java)[\\w.$]+`?", "value")
-                : "not JSON: " + said;
-    }
-
-    private static String remedy(JsonProcessingException trouble) {
-        if (trouble instanceof UnrecognizedPropertyException unknown) {
-            return "known here: " + unknown.getKnownPropertyIds().stream().map(String::valueOf).sorted().collect(Collectors.joining(", "));
-        }
-        return "correct it there";
     }
 }

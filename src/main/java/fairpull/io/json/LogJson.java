@@ -1,8 +1,10 @@
 package fairpull.io.json;
 
+import fairpull.domain.InputException;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 
 /** One record of the log as one line. */
 public final class LogJson {
@@ -20,6 +22,15 @@ public final class LogJson {
     /** {@return the record in a line; file and line number are for messages} */
     public static LogRecord read(String line, String file, int lineNumber) {
         return JsonFiles.read(line, LogRecord.class, file, lineNumber);
+    }
+
+    /** {@return the hash by which a line names the one before it, so far as the line can be read at all} */
+    public static Optional<String> previousSha256(String line) {
+        try {
+            return Optional.of(JsonFiles.tree(line, "").path("previousSha256").asText()).filter(hash -> !hash.isEmpty());
+        } catch (InputException unreadable) {
+            return Optional.empty();
+        }
     }
 
     /** {@return the record as one line, without its line feed} */

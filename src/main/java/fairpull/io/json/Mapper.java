@@ -106,6 +106,12 @@ final class Mapper {
         return STRICT.writer(printer);
     }
 
+    /** {@return how a constant is written: in small letters, its words joined by hyphens, or as the one letter that it is} */
+    static String word(Enum<?> constant) {
+        String name = constant.name();
+        return name.length() == 1 ? name : name.toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     private static SimpleModule scalars() {
         SimpleModule module = new SimpleModule();
         module.addSerializer(Double.class, new NumberWriter());
@@ -137,12 +143,12 @@ final class Mapper {
             @Override
             public T deserialize(JsonParser parser, DeserializationContext context) throws IOException {
                 if (parser.currentToken() != JsonToken.VALUE_STRING) {
-                    return context.reportInputMismatch(type, "expected %s", form);
+                    throw new JsonTrouble.Refused(parser, "expected " + form);
                 }
                 try {
                     return read.apply(parser.getText());
                 } catch (RuntimeException malformed) {
-                    return context.reportInputMismatch(type, "expected %s, found “%s”", form, parser.getText());
+                    throw new JsonTrouble.Refused(parser, "expected " + form + ", found “" + parser.getText() + "”");
                 }
             }
         });
@@ -184,17 +190,20 @@ final class Mapper {
         public Double deserialize(JsonParser parser, DeserializationContext context) throws IOException {
             if (parser.currentToken().isNumeric()) {
                 double number = parser.getDoubleValue();
-                return Double.isFinite(number) ? (Double) number : context.reportInputMismatch(this, "number out of range");
+                if (!Double.isFinite(number)) {
+                    throw new JsonTrouble.Refused(parser, "number out of range");
+                }
+                return number;
             }
             if (parser.currentToken() == JsonToken.VALUE_STRING && parser.getText().equals(INFINITE)) {
                 return Double.POSITIVE_INFINITY;
             }
-            return context.reportInputMismatch(this, "expected a number, found %s", parser.getText());
+            throw new JsonTrouble.Refused(parser, "expected a number, found " + parser.getText());
         }
 
         @Override
         public Double getNullValue(DeserializationContext context) throws JsonMappingException {
-            return context.reportInputMismatch(this, "expected a number, found null");
+            throw new JsonTrouble.Refused(context.getParser(), "expected a number, found null");
         }
     }
 
@@ -206,8 +215,7 @@ final class Mapper {
         public String[] findEnumValues(MapperConfig<?> config, AnnotatedClass type, Enum<?>[] values,
                 String[] names) {
             for (int i = 0; i < values.length; i++) {
-                String name = values[i].name();
-                names[i] = name.length() == 1 ? name : name.toLowerCase(Locale.ROOT).replace('_', '-');
+                names[i] = word(values[i]);
             }
             return names;
         }

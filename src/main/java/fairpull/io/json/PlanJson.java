@@ -18,7 +18,10 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.PlainNumber;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -102,6 +105,46 @@ public final class PlanJson {
         List<LogEntry.Change> changes = new ArrayList<>();
         collect("", Mapper.strict().valueToTree(file(before)), Mapper.strict().valueToTree(file(after)), changes);
         return changes;
+    }
+
+    /** {@return the same changes field by field: what came or went as a whole is taken apart} */
+    public static List<LogEntry.Change> fields(List<LogEntry.Change> changes) {
+        List<LogEntry.Change> fields = new ArrayList<>();
+        for (LogEntry.Change change : changes) {
+            Map<String, String> before = leaves(change.place(), change.before());
+            Map<String, String> after = leaves(change.place(), change.after());
+            Set<String> places = new LinkedHashSet<>(before.keySet());
+            places.addAll(after.keySet());
+            places.removeIf(place -> before.getOrDefault(place, "").equals(after.getOrDefault(place, "")));
+            places.forEach(place -> fields.add(new LogEntry.Change(place, before.getOrDefault(place, ""), after.getOrDefault(place, ""))));
+            if (places.isEmpty()) {
+                fields.add(change);
+            }
+        }
+        return fields;
+    }
+
+    /** A text that is no JSON stays as it is: the log is a stranger's. */
+    private static Map<String, String> leaves(String place, String json) {
+        Map<String, String> leaves = new LinkedHashMap<>();
+        try {
+            leaves(place, json.isBlank() ? Mapper.strict().getNodeFactory().nullNode() : Mapper.strict().readTree(json), leaves);
+        } catch (JsonProcessingException noJson) {
+            leaves.put(place, json);
+        }
+        return leaves;
+    }
+
+    private static void leaves(String place, JsonNode node, Map<String, String> into) {
+        if (node.isObject()) {
+            node.properties().forEach(field -> leaves(join(place, field.getKey()), field.getValue(), into));
+        } else if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                leaves(join(place, String.valueOf(i)), node.path(i), into);
+            }
+        } else if (!node.isNull()) {
+            into.put(place, JsonFiles.canonical(node));
+        }
     }
 
     private static void checkVersion(JsonNode tree, String file) {

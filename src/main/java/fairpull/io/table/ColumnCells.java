@@ -15,6 +15,7 @@ final class ColumnCells {
     private double[] numbers = NONE;
     private int filled;
     private int numberCount;
+    private int noValues;
     private Optional<TextCell> firstText = Optional.empty();
     private boolean mayBeClock;
     private boolean clock;
@@ -51,7 +52,9 @@ final class ColumnCells {
             put(row, total);
             return total;
         }
-        if (firstText.isEmpty()) {
+        if (NumberText.isNoValue(cell)) {
+            noValues++;
+        } else if (firstText.isEmpty()) {
             firstText = Optional.of(new TextCell(line, shortened(cell.toString().strip())));
         }
         return Double.NaN;
@@ -63,6 +66,11 @@ final class ColumnCells {
 
     int numberCount() {
         return numberCount;
+    }
+
+    /** {@return how many cells say that there is no value; they count as blank} */
+    int noValues() {
+        return noValues;
     }
 
     boolean isClock() {

@@ -121,7 +121,8 @@ public final class ColumnGuess {
     private static GuessedColumn read(ExportColumn column) {
         ColumnWords words = ColumnWords.of(column.name());
         if (!column.isNumeric()) {
-            return nothing(column, column.firstText().isPresent() ? "holds text" : "is empty");
+            String none = column.noValues() > 0 ? "never has a value" : "is empty";
+            return nothing(column, column.firstText().isPresent() ? "holds text" : none);
         }
         if (column.clock()) {
             return new GuessedColumn(column, Optional.of(Quantity.TIME), Optional.of(Units.SECOND), Evidence.NAME_AND_UNIT,
@@ -141,7 +142,7 @@ public final class ColumnGuess {
         Optional<Unit> named = column.unitText().isEmpty() ? words.unit(column.name()) : Optional.empty();
         return named.filter(found -> found.quantity() == quantity.get())
                 .map(found -> new GuessedColumn(column, quantity, named, Evidence.NAME_AND_UNIT,
-                        "the name says " + quantity.get().words() + " in " + found.symbol()))
+                        "the name says " + GuessedColumn.words(quantity.get()) + " in " + found.symbol()))
                 .orElseGet(() -> byName(column, quantity.get()));
     }
 
@@ -162,11 +163,11 @@ public final class ColumnGuess {
         }
         return new GuessedColumn(column, Optional.of(unit.quantity()), Optional.of(unit),
                 named ? Evidence.NAME_AND_UNIT : Evidence.UNIT_ALONE,
-                (named ? "name and unit say " : "its unit says ") + unit.quantity().words() + " in " + unit.symbol());
+                (named ? "name and unit say " : "its unit says ") + GuessedColumn.words(unit.quantity()) + " in " + unit.symbol());
     }
 
     private static GuessedColumn byName(ExportColumn column, Quantity quantity) {
-        String reason = "the name says " + quantity.words();
+        String reason = "the name says " + GuessedColumn.words(quantity);
         Optional<Unit> unit = Behaviour.unit(quantity, column.numbers());
         GuessedColumn guessed = new GuessedColumn(column, Optional.of(quantity), Optional.empty(), Evidence.NAME_ALONE, reason);
         return unit.map(told -> guessed.withUnit(told, "its numbers say " + told.symbol())).orElse(guessed);

@@ -194,7 +194,8 @@ public final class ExportReader {
             ColumnCells cells = columns[index];
             if (!header.isBlank() || !cells.isEmpty()) {
                 exported.add(new ExportColumn(index, header, header(index).name(), unitText(index),
-                        cells.numbers((rows + stride - 1) / stride), cells.numberCount(), cells.firstText(), cells.isClock()));
+                        cells.numbers((rows + stride - 1) / stride), cells.numberCount(), cells.firstText(), cells.noValues(),
+                        cells.isClock()));
                 columns[index] = null;
             }
         }

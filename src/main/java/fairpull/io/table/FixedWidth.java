@@ -146,7 +146,7 @@ final class FixedWidth {
     }
 
     private static boolean isNumber(String word) {
-        return NumberText.evidence(word) != NumberText.Evidence.TEXT || NumberText.isNotFinite(word) || ClockText.isClock(word);
+        return NumberText.evidence(word) != NumberText.Evidence.TEXT || NumberText.isNoValue(word) || ClockText.isClock(word);
     }
 
     private static List<String> words(String line) {

@@ -35,4 +35,9 @@ public record GuessedColumn(ExportColumn column, Optional<Quantity> quantity, Op
     boolean isConstant() {
         return column.numbers().stream().filter(value -> !Double.isNaN(value)).distinct().limit(2).count() < 2;
     }
+
+    /** {@return a quantity as a column of an export is said to be: the one share that is looked for there is the throttle} */
+    public static String words(Quantity quantity) {
+        return quantity == Quantity.FRACTION ? "throttle" : quantity.words();
+    }
 }

@@ -18,6 +18,7 @@ final class LongChannel {
     private final List<Series> pulls = new ArrayList<>();
     private String unit = "";
     private Optional<TextCell> firstText = Optional.empty();
+    private int noValues;
     private int pull;
     private double began = Double.NaN;
     private double last = Double.NaN;
@@ -61,22 +62,30 @@ final class LongChannel {
         return pull;
     }
 
+    /** Takes a cell. One that says there is no value stands among the numbers as NaN, so that nothing is interpolated across it. */
     void take(int ofPull, int line, double time, CharSequence cell, DecimalMark mark) {
         double value = NumberText.parse(cell, mark);
-        if (Double.isNaN(value) && firstText.isEmpty()) {
+        boolean none = Double.isNaN(value) && NumberText.isNoValue(cell);
+        noValues += none ? 1 : 0;
+        if (Double.isNaN(value) && !none && firstText.isEmpty()) {
             String text = cell.toString().strip();
             firstText = Optional.of(new TextCell(line, ColumnCells.shortened(text)));
         }
         while (pulls.size() <= ofPull) {
             pulls.add(Series.keeping(keep.mostRows()));
         }
-        if (!Double.isNaN(value)) {
+        if (none || !Double.isNaN(value)) {
             pulls.get(ofPull).add(time, value);
         }
     }
 
     Optional<TextCell> firstText() {
         return firstText;
+    }
+
+    /** {@return how many cells say that there is no value} */
+    int noValues() {
+        return noValues;
     }
 
     /** {@return how many pulls it has numbers of} */

@@ -137,23 +137,22 @@ final class LongTable {
         List<ExportColumn> columns = new ArrayList<>();
         String timeHeader = layout.names().cell(shape.time());
         HeaderCell parts = HeaderCell.of(timeHeader);
-        columns.add(column(0, timeHeader, parts.name(), parts.unitText(), tables, Optional.empty(), time.isClock()));
+        columns.add(column(0, timeHeader, parts.name(), parts.unitText(), tables).clocked(time.isClock()));
         List<String> fingerprint = new ArrayList<>();
         for (LongChannel channel : channels.values()) {
             HeaderCell name = HeaderCell.of(channel.name());
             String unit = channel.unit().isEmpty() ? name.unitText() : channel.unit();
-            columns.add(column(channel.index(), channel.name(), name.name(), unit, tables, channel.firstText(), false));
+            columns.add(column(channel.index(), channel.name(), name.name(), unit, tables).said(channel.firstText(), channel.noValues()));
             fingerprint.add(channel.name() + "\t" + unit);
         }
         return new Export(file(), layout.dialect(mark), Fingerprint.of(layout, fingerprint), columns, rows, RowLines.none(),
                 firstRows, doubts());
     }
 
-    private static ExportColumn column(int index, String header, String name, String unit, List<double[][]> tables,
-                                       Optional<ExportColumn.TextCell> text, boolean clock) {
+    private static ExportColumn column(int index, String header, String name, String unit, List<double[][]> tables) {
         double[] all = tables.stream().flatMapToDouble(table -> Arrays.stream(table[index])).toArray();
         int count = (int) Arrays.stream(all).filter(number -> !Double.isNaN(number)).count();
-        return new ExportColumn(index, header, name, unit, count == 0 ? Samples.of() : Samples.of(all), count, text, clock);
+        return new ExportColumn(index, header, name, unit, count == 0 ? Samples.of() : Samples.of(all), count, Optional.empty(), 0, false);
     }
 
     private List<String> doubts() {
@@ -165,8 +164,8 @@ final class LongTable {
         }
         boolean oneTime = channels.values().stream().map(channel -> channel.series(0).size()).distinct().count() <= 1;
         if (!oneTime) {
-            doubts.add("the channels were recorded at unequal times and are interpolated to those of the one with most numbers, nothing"
-                    + " beyond the first and last of their own");
+            doubts.add("the channels were recorded at unequal times and are interpolated to those of the one with most numbers;"
+                    + " nothing is read before the first and after the last time of their own");
         }
         int repeated = channels.values().stream().mapToInt(LongChannel::repeated).sum();
         if (repeated > 0) {

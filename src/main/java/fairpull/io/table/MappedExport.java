@@ -23,14 +23,14 @@ public final class MappedExport {
      *
      * @param channels the channels in SI
      * @param lines which line of the file each row of the channels stands in
-     * @param droppedRows how many rows were left out because a used cell in them is blank
+     * @param droppedRows how many rows were left out because a used cell in them is blank or says that there is no value
      */
     public record Result(Channels channels, RowLines lines, int droppedRows) {
     }
 
     /**
-     * Reads the used columns as channels; rows in which a used cell is blank are left out, but for the throttle: that says which rows
-     * count, and its blanks say nothing.
+     * Reads the used columns as channels; rows in which a used cell is blank or says that there is no value are left out, but for the
+     * throttle: that says which rows count, and its blanks say nothing.
      *
      * @throws InputException if a used column is not there, holds text, or if no row is complete
      */
@@ -105,7 +105,8 @@ public final class MappedExport {
         return found;
     }
 
-    private static int[] completeRows(List<ExportColumn> used, int rows) {
+    /** {@return the rows in which each of some columns has a number} */
+    static int[] completeRows(List<ExportColumn> used, int rows) {
         int[] complete = new int[rows];
         int count = 0;
         for (int row = 0; row < rows; row++) {

@@ -10,7 +10,9 @@ final class NumberText {
     /** Up to here a whole number and its division by a power of ten up to 1e22 are both exact or correctly rounded. */
     private static final int EXACT_DIGITS = 15;
     private static final int LONGEST = 400;
-    private static final Pattern NOT_FINITE = Pattern.compile("[+\\-\u2212]?(nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
+    /** What programs write where there is no value at a moment or a calculation had no result. Common practice, no source. */
+    private static final Pattern NO_VALUE = Pattern.compile(
+            "[+\\-\u2212]?(nan|inf|infinity)|#?n/a|#na|#(num|value|div/0)!|null|[\\-\u2212\u2013\u2014]{1,3}", Pattern.CASE_INSENSITIVE);
 
     private NumberText() {
     }
@@ -70,9 +72,9 @@ final class NumberText {
         return start(cell) >= end(cell);
     }
 
-    /** {@return whether a cell holds the word that programs write where a calculation had no finite result: NaN, inf} */
-    static boolean isNotFinite(CharSequence cell) {
-        return NOT_FINITE.matcher(cell.subSequence(start(cell), Math.max(start(cell), end(cell)))).matches();
+    /** {@return whether a cell says that there is no value: NaN, inf, #N/A, null, --} */
+    static boolean isNoValue(CharSequence cell) {
+        return NO_VALUE.matcher(cell.subSequence(start(cell), Math.max(start(cell), end(cell)))).matches();
     }
 
     /** {@return what a cell that is not blank says about the decimal mark} */

@@ -39,7 +39,19 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
         List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
         List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
                 .map(question -> question.getMessage() + "; " + question.remedy()).toList();
-        return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), guess.doubts(), questions);
+        List<String> doubts = Stream.concat(guess.doubts().stream(), MissingValues.doubts(file.table().columns(),
+                column -> isUsed(guess, column)).stream()).toList();
+        return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), doubts, questions);
+    }
+
+    /** {@return the same with more doubts and questions} */
+    public Preview with(List<String> moreDoubts, List<String> moreQuestions) {
+        return new Preview(export, pulls, labels, howFound, columns, Stream.concat(doubts.stream(), moreDoubts.stream()).toList(),
+                Stream.concat(questions.stream(), moreQuestions.stream()).toList());
+    }
+
+    private static boolean isUsed(ColumnGuess.Guess guess, ExportColumn column) {
+        return guess.columns().stream().anyMatch(one -> one.column().index() == column.index() && one.quantity().isPresent());
     }
 
     /** {@return the first rows as written, each cell by its place in the file} */

@@ -89,7 +89,7 @@ final class PullMarks {
     private void takeNumber(int row, Row cells) {
         CharSequence cell = cells.cell(pullColumn);
         boolean same = byNumber.isEmpty() ? false : same(byNumber.get(byNumber.size() - 1).label(), cell);
-        if (!same && !NumberText.isBlank(cell)) {
+        if (!same && !NumberText.isBlank(cell) && !NumberText.isNoValue(cell)) {
             add(byNumber, new Mark(row, cells.line(), cell.toString().strip()));
         }
     }

@@ -35,9 +35,9 @@ record Sample(Delimiter delimiter, List<SampleRow> rows, boolean whole, Optional
             return !NumberText.isBlank(cell) && (NumberText.evidence(cell) != NumberText.Evidence.TEXT || ClockText.isClock(cell));
         }
 
-        /** {@return whether a cell says nothing about the table: it is no name, and what is below a name may be broken off or NaN} */
+        /** {@return whether a cell says nothing about the table: it is no name, and what is below a name may be broken off, NaN or --} */
         boolean isBlank(int index) {
-            return NumberText.isBlank(cell(index)) || NumberText.isNotFinite(cell(index));
+            return NumberText.isBlank(cell(index)) || NumberText.isNoValue(cell(index));
         }
 
         /** {@return whether another row has the same cells} */

@@ -89,7 +89,7 @@ final class TimeGroups {
         });
         String doubt = shortened(moved) + (moved.size() == 1 ? " has" : " have") + " another time column than “" + base.label()
                 + "” and " + (moved.size() == 1 ? "is" : "are")
-                + " interpolated to its times, nothing beyond the first and last of their own";
+                + " interpolated to its times; nothing is read before the first and after the last time of their own";
         Export whole = table.with(columns, times.length);
         return moved.isEmpty() ? whole : whole.doubting(doubt);
     }

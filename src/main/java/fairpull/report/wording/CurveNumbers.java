@@ -73,6 +73,13 @@ public final class CurveNumbers {
                 : "from " + bareRpm(range.lowRadPerS()) + " to " + rpm(range.highRadPerS());
     }
 
+    /** {@return a range of speeds in whole rpm for a table: {@code 3600 … 6650}} */
+    public static String bareRange(SpeedRange range) {
+        String low = bareRpm(range.lowRadPerS());
+        String high = bareRpm(range.highRadPerS());
+        return low.equals(high) ? low : low + " … " + high;
+    }
+
     /** {@return several ranges for a heading: each by itself, or where they are many how many and between which speeds} */
     public static String ranges(List<SpeedRange> ranges) {
         return areMany(ranges) ? "over " + ranges.size() + " ranges between " + bareRpm(ranges.get(0).lowRadPerS()) + " and "

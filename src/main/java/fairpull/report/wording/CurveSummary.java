@@ -8,8 +8,14 @@ import fairpull.domain.finding.CurvePoint;
 import fairpull.domain.finding.Interval;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** What a difference curve shows and how its band was made, line by line; {@link CurveWords} has the sentences of its charts. */
+/**
+ * What a difference curve shows and how its band was made, line by line, for where there are no charts; what is
+ * shown stands in the sentences of {@link CurveWords}.
+ */
 public final class CurveSummary {
     private CurveSummary() {
     }
@@ -17,12 +23,8 @@ public final class CurveSummary {
     /** {@return everything there is to say of a curve: what is shown, the figures, how it was made} */
     public static List<Said> all(CurveFinding finding) {
         List<Said> said = new ArrayList<>();
-        said.add(gains(finding));
-        if (!finding.losses().isEmpty()) {
-            said.add(new Said("Loss shown", CurveNumbers.everyRange(finding.losses()) + "."));
-        }
-        finding.transientGain().ifPresent(range -> said.add(new Said("Only near the start", "The gain is shown " + CurveNumbers.range(range)
-                + " and nowhere else, where the throttle has only just opened: a quicker opening looks the same.")));
+        said.add(new Said("Over engine speed", Stream.concat(Stream.of(CurveWords.ranges(finding) + "."),
+                CurveWords.shown(finding).stream()).collect(Collectors.joining(" "))));
         finding.figures().forEach(figure -> said.add(figure(figure)));
         said.add(band(finding));
         said.add(grid(finding));
@@ -33,37 +35,16 @@ public final class CurveSummary {
         return said;
     }
 
-    private static Said gains(CurveFinding finding) {
-        String compared = "of " + speeds(finding) + " compared";
-        return finding.gains().isEmpty()
-                ? new Said("No gain shown at any speed", "The band holds zero, or lies on the other side of it, at every one " + compared
-                + ".")
-                : new Said("Gain shown", CurveNumbers.everyRange(finding.gains()) + ": " + Numbers.chance(finding.shareShown())
-                        + " " + compared + ".");
-    }
-
-    private static String speeds(CurveFinding finding) {
-        List<CurvePoint> points = finding.points();
-        return points.size() + " speeds " + CurveNumbers.range(new SpeedRange(points.get(0).speedRadPerS(),
-                points.get(points.size() - 1).speedRadPerS()));
-    }
-
     private static Said figure(CurveFigure figure) {
         Interval interval = figure.interval();
         double change = figure.estimate().change();
         double reach = Math.min(Math.abs(change - interval.low()), Math.abs(interval.high() - change));
         Numbers numbers = Numbers.resolving(reach, figure.unit());
-        return new Said(name(figure.kind()), numbers.with(figure.meanA()) + " with A, " + numbers.with(figure.meanB()) + " with B: "
-                + numbers.signed(change) + ", " + CheckWords.level(interval) + " " + CheckWords.ends(numbers, interval) + ".");
-    }
-
-    /** {@return what a figure of a curve is called} */
-    public static String name(CurveFigure.Kind kind) {
-        return switch (kind) {
-            case PEAK -> "Peak of the curve";
-            case MEAN -> "Mean of the curve";
-            case AREA -> "Area under the curve";
-        };
+        String name = CurveWords.figure(figure.kind());
+        return new Said(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1), numbers.with(figure.meanA()) + " with A, "
+                + numbers.with(figure.meanB()) + " with B: "
+                + numbers.signed(change) + ", " + CheckWords.level(interval) + " " + CheckWords.ends(numbers, interval)
+                + "; " + CurveWords.figureSpeeds(figure) + ".");
     }
 
     private static Said band(CurveFinding finding) {
@@ -73,6 +54,12 @@ public final class CurveSummary {
                 + (isOneSided(finding) ? "the side of a loss" : "either side") + ", from the largest of correlated t statistics with "
                 + Numbers.withDegreesOfFreedom(finding.degreesOfFreedom()) + " (" + finding.draws() + " draws). "
                 + record(finding.recordUsed()));
+    }
+
+    private static String speeds(CurveFinding finding) {
+        List<CurvePoint> points = finding.points();
+        return points.size() + " speeds " + CurveNumbers.range(new SpeedRange(points.get(0).speedRadPerS(),
+                points.get(points.size() - 1).speedRadPerS()));
     }
 
     private static boolean isOneSided(CurveFinding finding) {
@@ -90,7 +77,7 @@ public final class CurveSummary {
     }
 
     private static Said grid(CurveFinding finding) {
-        String step = "every " + CurveNumbers.rpm(finding.curves().grid().stepRadPerS());
+        String step = speeds(finding) + ", every " + CurveNumbers.rpm(finding.curves().grid().stepRadPerS());
         if (finding.bandwidthRadPerS() == 0) {
             return new Said("The grid", step + ", as the curves were given.");
         }

@@ -35,6 +35,21 @@ public final class CurveWords {
                 : "A gain is shown " + CurveNumbers.ranges(curve.gains()) + " (" + share + "), and " + loss;
     }
 
+    /** {@return what {@link #ranges} leaves out, in sentences: each of many ranges, and that a gain lies near the start alone} */
+    static List<String> shown(CurveFinding curve) {
+        List<String> sentences = new ArrayList<>();
+        if (CurveNumbers.areMany(curve.gains())) {
+            sentences.add("A gain is shown " + CurveNumbers.everyRange(curve.gains()) + ".");
+        }
+        if (CurveNumbers.areMany(curve.losses())) {
+            sentences.add("A loss is shown " + CurveNumbers.everyRange(curve.losses()) + ".");
+        }
+        curve.transientGain().ifPresent(range -> sentences.add("The gain lies near the start of the sweep only ("
+                + CurveNumbers.range(range) + "). A throttle that opened quicker, or a pull begun at another speed, would look the same: "
+                + "compare how the pulls began before calling it power."));
+        return sentences;
+    }
+
     /** {@return what the heading rests on, in sentences} */
     public static List<String> paragraphs(CurveFinding curve) {
         CurveNumbers numbers = CurveNumbers.of(curve);
@@ -45,15 +60,7 @@ public final class CurveWords {
                 + CurveNumbers.rpm(largest.speedRadPerS()) + ", band " + numbers.ends(largest.band()) + ". That speed was picked after "
                 + "looking, so the band speaks for it, which holds for all speeds at once; the narrower interval of one speed is for a "
                 + "speed that was named before the day.");
-        if (CurveNumbers.areMany(curve.gains())) {
-            sentences.add("A gain is shown " + CurveNumbers.everyRange(curve.gains()) + ".");
-        }
-        if (CurveNumbers.areMany(curve.losses())) {
-            sentences.add("A loss is shown " + CurveNumbers.everyRange(curve.losses()) + ".");
-        }
-        curve.transientGain().ifPresent(range -> sentences.add("The gain lies near the start of the sweep only ("
-                + CurveNumbers.range(range) + "). A throttle that opened quicker, or a pull begun at another speed, would look the same: "
-                + "compare how the pulls began before calling it power."));
+        sentences.addAll(shown(curve));
         if (!curve.declared()) {
             sentences.add("The plan names no speeds at which curves are compared: they are those that the pulls cover.");
         }
@@ -144,16 +151,23 @@ public final class CurveWords {
 
     /** {@return what the figures of a curve are for} */
     public static String figuresNote(CurveFinding curve) {
-        return "Each interval is that of its own figure at " + Numbers.level(curve.level()) + ", not of all three at once. The verdict "
-                + "rests on the deciding measure alone.";
+        return "Each interval is that of its own figure at " + Numbers.level(curve.level()) + ", not of all three at once. The "
+                + "largest value stands beside the speeds at which the pulls reach it, mean and area beside those that every pull covers. "
+                + "The verdict rests on the deciding measure alone.";
     }
 
     /** {@return a figure made of each pull's curve} */
     public static String figure(CurveFigure.Kind kind) {
         return switch (kind) {
             case PEAK -> "largest value";
-            case MEAN -> "mean over the speeds that every pull covers";
-            case AREA -> "area under the curve, over the same speeds";
+            case MEAN -> "mean of the curve";
+            case AREA -> "area under the curve";
         };
+    }
+
+    /** {@return the speeds that a figure comes from} */
+    static String figureSpeeds(CurveFigure figure) {
+        return (figure.kind() == CurveFigure.Kind.PEAK ? "reached " : "over the speeds that every pull covers, ")
+                + CurveNumbers.range(figure.speeds());
     }
 }

@@ -3,6 +3,7 @@ package fairpull.report.wording;
 import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Judgement;
+import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Seal;
 import java.util.ArrayList;
@@ -36,24 +37,25 @@ public final class SealWords {
 
     /** {@return each amendment: when, before or after the first data, why, and what was changed} */
     public static List<Said> amendments(Judgement judgement) {
-        return amendments(judgement.amendments());
+        return amendments(judgement.plan(), judgement.amendments());
     }
 
     /** {@return each amendment: when, before or after the first data, why, and what was changed} */
-    public static List<Said> amendments(List<AmendmentSeen> amendments) {
+    public static List<Said> amendments(Plan plan, List<AmendmentSeen> amendments) {
+        ChangeWords words = new ChangeWords(plan, amendments.stream().flatMap(seen -> seen.amendment().changes().stream()).toList());
         List<Said> said = new ArrayList<>();
         for (AmendmentSeen seen : amendments) {
-            String changes = seen.amendment().changes().stream().map(SealWords::change).collect(Collectors.joining("; "));
+            String changes = seen.amendment().changes().stream().map(change -> change(words, change)).collect(Collectors.joining("; "));
             said.add(new Said(Times.full(seen.at()) + (seen.afterFirstData() ? ", after the first data" : ", before the first data"),
                     seen.amendment().reason() + (changes.isEmpty() ? "" : " (" + changes + ")")));
         }
         return said;
     }
 
-    private static String change(LogEntry.Change change) {
+    private static String change(ChangeWords words, LogEntry.Change change) {
         if (change.before().isBlank() && change.after().isBlank()) {
-            return change.place();
+            return ChangeWords.name(change.place());
         }
-        return ChangeWords.sentence(change);
+        return words.sentence(change);
     }
 }

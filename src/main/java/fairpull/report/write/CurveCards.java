@@ -84,11 +84,12 @@ final class CurveCards {
         if (curve.figures().isEmpty()) {
             return Optional.empty();
         }
-        List<String> columns = List.of("figure", "A", "B", "change", Numbers.level(curve.level()) + " interval", "unit");
+        List<String> columns = List.of("figure", "speeds, rpm", "A", "B", "change", Numbers.level(curve.level()) + " interval", "unit");
         List<List<String>> rows = new ArrayList<>();
         for (CurveFigure figure : curve.figures()) {
             Numbers own = Numbers.resolving(2 * figure.estimate().standardError(), "");
-            rows.add(List.of(CurveWords.figure(figure.kind()), own.bare(figure.meanA()), own.bare(figure.meanB()),
+            rows.add(List.of(CurveWords.figure(figure.kind()), CurveNumbers.bareRange(figure.speeds()),
+                    own.bare(figure.meanA()), own.bare(figure.meanB()),
                     own.signedBare(figure.estimate().change()), own.signedBare(figure.interval().low()) + " … "
                     + own.signedBare(figure.interval().high()), figure.unit()));
         }

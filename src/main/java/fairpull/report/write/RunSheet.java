@@ -81,7 +81,7 @@ public record RunSheet(String html, HtmlToPdf.Pdf pdf) {
         page.put("deferral", SafetyWords.deferral());
         page.put("cautions", SafetyWords.of(plan.rig().kind()));
         page.put("amendmentsHead", SheetWords.amendments(content.amendments().size(), content.seal().isPresent()));
-        page.put("amendments", SealWords.amendments(content.amendments()));
+        page.put("amendments", SealWords.amendments(content.plan(), content.amendments()));
         page.put("sheets", pages.pages());
         return page;
     }

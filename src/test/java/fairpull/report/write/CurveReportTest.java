@@ -42,7 +42,7 @@ class CurveReportTest {
         assertThat(html(CurveExamples.gain())).contains("2500 to 6800\u202frpm, every 25\u202frpm, 173 speeds", "±\u202f100\u202frpm", "3.1",
                 "6.4, median over the speeds", "20000, seed 1", "the relative figure of the rig record for the band", "20 of 25 pulls cover every speed",
                 "<td class=\"w\">A1-2</td><td class=\"w\">A</td><td class=\"w\">2550 to 6800", "The change every 200\u202frpm",
-                "largest value", "mean over the speeds that every pull covers", "area under the curve", "hp·rpm", "report TEST --csv FOLDER",
+                "largest value", "mean of the curve", "speeds, rpm", "5400 … 5650", "2500 … 6800", "area under the curve", "hp·rpm", "report TEST --csv FOLDER",
                 "largest value of a pull by −0.40\u202fhp with A and by −0.40\u202fhp with B", "peak as recorded, hp");
     }
 

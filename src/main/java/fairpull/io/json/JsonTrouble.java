@@ -1,0 +1,130 @@
+package fairpull.io.json;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.exc.InvalidFormatException;
+import com.fasterxml.jackson.databind.exc.InvalidNullException;
+import com.fasterxml.jackson.databind.exc.InvalidTypeIdException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
+import fairpull.domain.InputException;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** What Jackson complains about, in one line of ours with file, line and place: its own words are for programmers. */
+final class JsonTrouble {
+    /** How Jackson says that a field is not there, or is null where it must not be. */
+    private static final Pattern ABSENT_FIELD =
+            Pattern.compile("(?<kind>Null|Missing)(?: value for| required) creator property '(?<field>[^']*)'");
+    private static final Pattern REPEATED_FIELD = Pattern.compile("Duplicate field '(?<field>[^']*)'.*", Pattern.DOTALL);
+
+    private JsonTrouble() {
+    }
+
+    /** {@return the trouble as it is told; without a line where {@code firstLine} is negative} */
+    static InputException told(JsonProcessingException trouble, String file, int firstLine) {
+        JsonLocation location = trouble.getLocation();
+        InputException.Place place = location == null || firstLine < 0
+                ? InputException.Place.of(file)
+                : InputException.Place.of(file, location.getLineNr() + firstLine - 1, String.valueOf(location.getColumnNr()));
+        return new InputException(place, where(trouble) + what(trouble), remedy(trouble));
+    }
+
+    /** A value that this program refuses itself, in its own words. */
+    static final class Refused extends JsonMappingException {
+        private static final long serialVersionUID = 1;
+
+        Refused(JsonParser parser, String words) {
+            super(parser, words);
+        }
+    }
+
+    private static String where(JsonProcessingException trouble) {
+        if (!(trouble instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
+            return "";
+        }
+        return mapping.getPath().stream()
+                .map(step -> step.getFieldName() == null ? String.valueOf(step.getIndex()) : step.getFieldName())
+                .collect(Collectors.joining(".")) + ": ";
+    }
+
+    private static String what(JsonProcessingException trouble) {
+        if (trouble instanceof Refused) {
+            return trouble.getOriginalMessage();
+        }
+        if (trouble instanceof ValueInstantiationException refused && refused.getCause() != null) {
+            return String.valueOf(refused.getCause().getMessage());
+        }
+        if (trouble instanceof UnrecognizedPropertyException) {
+            return "no such field";
+        }
+        if (trouble instanceof InvalidNullException) {
+            return "null stands where a value must be";
+        }
+        if (trouble instanceof InvalidTypeIdException kind) {
+            return kind.getTypeId() == null ? "the kind is missing" : "“" + kind.getTypeId() + "” is no kind known here";
+        }
+        if (trouble instanceof InvalidFormatException format) {
+            return "“" + format.getValue() + "” stands where " + wanted(format.getTargetType()) + " belongs";
+        }
+        return trouble instanceof JsonMappingException ? structure(trouble) : syntax(trouble);
+    }
+
+    private static String structure(JsonProcessingException trouble) {
+        Matcher absent = ABSENT_FIELD.matcher(trouble.getOriginalMessage());
+        if (absent.lookingAt()) {
+            return absent.group("field") + ": " + (absent.group("kind").equals("Null") ? "must not be null" : "the field is missing");
+        }
+        if (trouble.getOriginalMessage().startsWith("Trailing token")) {
+            return "not JSON: something stands behind its end";
+        }
+        Class<?> type = trouble instanceof MismatchedInputException mismatch ? mismatch.getTargetType() : null;
+        return "something else stands where " + wanted(type) + " belongs";
+    }
+
+    private static String syntax(JsonProcessingException trouble) {
+        Matcher repeated = REPEATED_FIELD.matcher(trouble.getOriginalMessage());
+        if (repeated.lookingAt()) {
+            return "the field " + repeated.group("field") + " stands twice";
+        }
+        if (trouble instanceof StreamConstraintsException) {
+            return "not JSON that is read here: a number or a text is too long, or it is nested too deep";
+        }
+        return trouble instanceof JsonEOFException
+                ? "not JSON: it breaks off before its end"
+                : "not JSON: a character stands here that does not belong there";
+    }
+
+    private static String wanted(Class<?> type) {
+        if (type == null) {
+            return "another value";
+        }
+        if (type.isEnum()) {
+            return "one of " + Arrays.stream(type.getEnumConstants()).map(constant -> Mapper.word((Enum<?>) constant))
+                    .collect(Collectors.joining(", "));
+        }
+        if (type == int.class || type == long.class || type == Integer.class || type == Long.class) {
+            return "a whole number";
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return "true or false";
+        }
+        return type == String.class ? "a text in quotes" : Collection.class.isAssignableFrom(type) ? "a list in brackets"
+                : "an object in braces";
+    }
+
+    private static String remedy(JsonProcessingException trouble) {
+        if (trouble instanceof UnrecognizedPropertyException unknown) {
+            return "known here: " + unknown.getKnownPropertyIds().stream().map(String::valueOf).sorted().collect(Collectors.joining(", "));
+        }
+        return "correct it there";
+    }
+}
