@@ -8,6 +8,7 @@ import fairpull.report.write.ReportCards;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -51,6 +52,12 @@ public record FindingView(List<Section> sections) {
     /** {@return the finding of the test in a folder} */
     public static FindingView of(Path folder) throws IOException {
         return of(JudgeFolder.judge(folder));
+    }
+
+    /** {@return what tells whether a test may have changed since it was judged: size and time of its plan and its log} */
+    public static String stamp(Path folder) {
+        return Stream.of("plan.json", "log.jsonl").map(name -> folder.resolve(name).toFile())
+                .map(file -> file.length() + " " + file.lastModified()).collect(Collectors.joining(" "));
     }
 
     static FindingView of(Judgement judgement) {

@@ -7,25 +7,39 @@ import fairpull.report.chart.Role;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.BasicStroke;
 import java.awt.Dimension;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Graphics;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
+import javax.swing.AbstractAction;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 
-/** A chart that is drawn as wide and high as its place, with spots that can be clicked. */
+/**
+ * A chart that is drawn as wide and high as its place, with spots that can be clicked. With the keys, arrows go from spot to spot, Home
+ * and End to the outer ones, and Enter or the space bar takes one.
+ */
 public final class ChartView extends JPanel {
     private static final double NEAR = 12;
+    private static final double RADIUS = 9;
 
     private final transient BiFunction<Double, Double, Optional<Shown>> drawer;
     private transient Optional<Shown> shown = Optional.empty();
     private transient IntConsumer clicked = spot -> { };
+    /** The spot that the keys have come to; below 0 where they have come to none. */
+    private int reached = -1;
 
     /**
      * A drawing and the places on it that can be clicked.
@@ -45,6 +59,24 @@ public final class ChartView extends JPanel {
         setPreferredSize(new Dimension(500, height));
         setMinimumSize(new Dimension(200, height));
         ChartMenu.attach(this, this::drawing);
+        setFocusable(true);
+        addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                repaint();
+            }
+        });
+        key("LEFT", () -> reach(reached < 0 ? spots().size() - 1 : reached - 1));
+        key("RIGHT", () -> reach(reached + 1));
+        key("HOME", () -> reach(0));
+        key("END", () -> reach(spots().size() - 1));
+        key("ENTER", this::takeReached);
+        key("SPACE", this::takeReached);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -56,6 +88,35 @@ public final class ChartView extends JPanel {
     /** Hears which spot was clicked, counted from 0. */
     public void onClick(IntConsumer listener) {
         clicked = listener;
+    }
+
+    private void key(String stroke, Runnable work) {
+        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+
+    private void reach(int spot) {
+        int last = spots().size() - 1;
+        reached = last < 0 ? -1 : Math.max(0, Math.min(last, spot));
+        describe();
+        repaint();
+    }
+
+    private void takeReached() {
+        if (reached >= 0 && reached < spots().size()) {
+            clicked.accept(reached);
+        }
+    }
+
+    private void describe() {
+        String drawn = shown.map(chart -> chart.drawing().description()).orElse("");
+        boolean at = reached >= 0 && reached < spots().size();
+        getAccessibleContext().setAccessibleDescription(at ? Words.of("chart.spot", reached + 1, spots().size()) + " " + drawn : drawn);
     }
 
     private Optional<Integer> nearest(MouseEvent event) {
@@ -77,7 +138,7 @@ public final class ChartView extends JPanel {
         shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight())
                 .map(chart -> new Shown(chart.drawing().reworded(LocalNumbers::shown), chart.spots())) : Optional.empty();
         getAccessibleContext().setAccessibleName(shown.map(chart -> chart.drawing().title()).orElse(Words.of(getName())));
-        getAccessibleContext().setAccessibleDescription(shown.map(chart -> chart.drawing().description()).orElse(""));
+        describe();
         repaint();
     }
 
@@ -111,5 +172,20 @@ public final class ChartView extends JPanel {
         }
         shown.ifPresent(chart -> DrawingPainter.paint(chart.drawing(), (Graphics2D) graphics, Look.mode().palette(),
                 Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG)));
+        if (isFocusOwner()) {
+            focus((Graphics2D) graphics.create());
+        }
+    }
+
+    private void focus(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setColor(Look.colour(Role.A));
+        g.draw(new RoundRectangle2D.Double(0.5, 0.5, getWidth() - 1, getHeight() - 1, RADIUS, RADIUS));
+        if (reached >= 0 && reached < spots().size()) {
+            Point spot = spots().get(reached);
+            g.setStroke(new BasicStroke(2));
+            g.draw(new Ellipse2D.Double(spot.x() - RADIUS, spot.y() - RADIUS, 2 * RADIUS, 2 * RADIUS));
+        }
+        g.dispose();
     }
 }

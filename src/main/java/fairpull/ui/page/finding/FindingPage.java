@@ -27,7 +27,8 @@ public final class FindingPage implements Page {
     private final Desk desk;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
     private final Latest<FindingView> judging = new Latest<>(SwingUtilities::invokeLater);
-    private Optional<Path> judged = Optional.empty();
+    /** The folder that was judged, and its stamp at that time. */
+    private String judged = "";
 
     /** The page on a desk. */
     public FindingPage(Desk desk) {
@@ -54,13 +55,17 @@ public final class FindingPage implements Page {
     @Override
     public void show() {
         Optional<Path> folder = desk.document().folder();
-        if (folder.isPresent() && !folder.equals(judged)) {
+        if (folder.isPresent() && !stamp(folder.get()).equals(judged)) {
             judge(folder.get());
         }
     }
 
+    private static String stamp(Path folder) {
+        return folder + " " + FindingView.stamp(folder);
+    }
+
     private void judge(Path folder) {
-        judged = Optional.of(folder);
+        judged = stamp(folder);
         say(Words.of("finding.judging"));
         judging.ask(progress -> {
             try {
