@@ -72,7 +72,7 @@ final class ImportVerb extends Verb {
     @Override
     protected void work() throws IOException {
         if (preview) {
-            answer(PreviewExport.preview(files, columns, decimal.mark()));
+            answer(PreviewExport.preview(files, columns, decimal.mark(), onePull));
             return;
         }
         checkOptions();

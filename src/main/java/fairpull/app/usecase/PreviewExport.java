@@ -1,9 +1,11 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.pull.DecimalMark;
+import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.json.PreviewJson;
 import fairpull.io.table.ColumnChoice;
+import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
 import fairpull.io.table.Preview;
@@ -20,13 +22,30 @@ public final class PreviewExport {
     private PreviewExport() {
     }
 
-    /** {@return columns, guesses with their reasons, first rows and doubts of some files} */
-    public static Answer preview(List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark) {
+    /**
+     * {@return columns, guesses with their reasons, pulls, first rows and doubts of some files}
+     *
+     * @param onePull whether each file is said to be one pull, whatever it looks like
+     */
+    public static Answer preview(List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark, boolean onePull) {
         Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
-        List<Preview> previews = files.stream().map(file -> Preview.of(ExportFile.look(file, decimalMark), choices)).toList();
+        List<Preview> previews = files.stream().map(file -> preview(file, choices, decimalMark, onePull)).toList();
         StringBuilder text = new StringBuilder();
         previews.forEach(preview -> text.append(words(preview)));
         return new Answer(text.toString(), json(previews));
+    }
+
+    private static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull) {
+        ExportFile look = ExportFile.look(file, decimalMark);
+        Optional<Mapping> proposal = ColumnGuess.guess(onePull ? look.table() : look.sample(), choices).proposal();
+        Preview preview = onePull ? Preview.ofOnePull(look, choices)
+                : Preview.of(look, proposal.map(mapping -> parted(file, look, mapping.withDecimalMark(decimalMark))).orElse(look), choices);
+        return proposal.flatMap(mapping -> PullTraces.unpaired(preview.columns(), preview.export(), mapping)).map(preview::doubting)
+                .orElse(preview);
+    }
+
+    private static ExportFile parted(Path file, ExportFile look, Mapping mapping) {
+        return SweptFile.isForSweeps(look) ? SweptFile.parted(look.isWhole() ? look : ExportFile.read(file, mapping), mapping) : look;
     }
 
     private static String words(Preview preview) {
