@@ -144,13 +144,15 @@ class SweptLogImportTest {
     void pullsOfALogAreReadAnewOnTheSameBytes() {
         Path log = file("metric.csv", log(true, 0, false, 100, 103).replace("kW", "PS"));
         Run.of("import", test, log, "--install", "A1", "--corrected", "none").succeeded();
+        Run.of("import", test, SmallTest.export(folder.resolve("B1-1.csv"), 102), "--corrected", "none").succeeded();
+        Run.of("import", test, SmallTest.export(folder.resolve("A2-1.csv"), 101), "--corrected", "none").succeeded();
         assertThat(installMeans()).first().satisfies(mean -> assertThat(mean).isCloseTo(101.5 * 0.73549875, within(1e-3)));
 
         Run.of("import", test, log, "--install", "A1", "--column", "power=Power (PS):kW", "--because", "the unit was kW").succeeded();
 
         assertThat(installMeans()).first().satisfies(mean -> assertThat(mean).isCloseTo(101.5, within(1e-9)));
         String entries = SmallTest.read(test.resolve("log.jsonl"));
-        assertThat(entries.lines().filter(line -> line.contains("pull-taken"))).hasSize(4);
+        assertThat(entries.lines().filter(line -> line.contains("pull-taken"))).hasSize(6);
         assertThat(entries.lines().filter(line -> line.contains("\"numberInFile\":2"))).hasSize(2);
     }
 

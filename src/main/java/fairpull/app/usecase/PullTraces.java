@@ -52,7 +52,8 @@ final class PullTraces {
 
     private static int[] completeRows(Export export, Mapping mapping) {
         return IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
-                .filter(MappedExport::mustBeThere).allMatch(column -> !Double.isNaN(column(export, column.index()).numbers().at(row)))).toArray();
+                .filter(MappedExport::mustBeThere)
+                .allMatch(column -> !Double.isNaN(column(export, column.index()).numbers().at(row)))).toArray();
     }
 
     /**
@@ -68,7 +69,8 @@ final class PullTraces {
         } catch (InputException doesNotFit) {
             return Optional.empty();
         }
-        PullTraces traces = new PullTraces(export, mapping, ColumnGuess.guess(export).columns(), completeRows(export, mapping));
+        List<GuessedColumn> guessed = ColumnGuess.guess(export).columns();
+        PullTraces traces = new PullTraces(export, mapping, guessed, completeRows(export, mapping));
         Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
         Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
         for (Mapping.Column column : traces.columns()) {
