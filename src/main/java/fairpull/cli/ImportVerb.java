@@ -73,7 +73,7 @@ final class ImportVerb extends Verb {
     @Override
     protected void work() throws IOException {
         if (preview) {
-            answer(PreviewExport.preview(folder, files, columns, decimal.mark()));
+            answer(PreviewExport.preview(folder, files, columns, decimal.mark(), onePull));
             return;
         }
         checkOptions();

@@ -1,6 +1,7 @@
 package fairpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
@@ -72,7 +73,7 @@ class PullChecksTest {
         Path untold = folder.resolve("untold");
         for (Path plan : List.of(told, untold)) {
             Run.of("new", plan, "--part-a", "old", "--part-b", "new", "--measure", "peak power in kW", "--further",
-                    "power at 7000 rpm in kW", "--sequence", "ABA", "--pulls", "1", "--warm-ups", "0").succeeded();
+                    "power at 7000 rpm in kW", "--sequence", "ABA", "--pulls", "1", "--warm-ups", "0", "--bandwidth", "100").succeeded();
         }
         Path log = export("A1-1", 1, HEADER, row -> 1);
         String lifted = SmallTest.read(log) + "10.05,7010,-15.000,-20.43,0.0\n";
@@ -84,8 +85,17 @@ class PullChecksTest {
                 .json().get("taken").get(0);
 
         assertThat(cut.get("doubts")).isEmpty();
+        // 220 N·m at 7000 rpm are 161.3 kW, and noise of 0.4 % a row; one row of −15 kW pulls the smoothed end down by a third
+        assertThat(powerAtTheEnd(cut)).isCloseTo(220 * 7000 * Math.PI / 30_000, within(1.3));
+        assertThat(powerAtTheEnd(whole)).isLessThan(150);
         assertThat(SmallTest.read(told.resolve("mapping.json"))).contains("Throttle (%)");
         assertThat(whole.get("doubts").toString()).contains("end of the sweep").contains("7010");
+    }
+
+    private static double powerAtTheEnd(JsonNode taken) {
+        JsonNode last = taken.get("values").get(1);
+        assertThat(last.get("measure").asText()).isEqualTo("power at 7000 rpm");
+        return last.get("value").asDouble();
     }
 
     @Test

@@ -122,11 +122,8 @@ final class FileCheck {
         int own = doubts.size();
         trace.ifPresent(seen -> {
             SweepDoubts.of(plan, List.of(seen)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
-            List<String> open = seen.factor().isPresent() ? PullTraces.unpaired(export, mapping) : List.of();
-            if (!open.isEmpty()) {
-                doubts.add("whether the values were corrected twice or not at all cannot be checked: of the columns "
-                        + String.join(", ", open) + " no two are named corrected and uncorrected");
-            }
+            seen.factor().ifPresent(factor -> PullTraces.unpaired(ColumnGuess.guess(export).columns(), export, mapping)
+                    .ifPresent(doubts::add));
         });
         return new Pull(id, number, values, doubts, own, trace);
     }

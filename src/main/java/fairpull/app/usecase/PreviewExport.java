@@ -2,10 +2,12 @@ package fairpull.app.usecase;
 
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DecimalMark;
+import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.PreviewJson;
 import fairpull.io.table.ColumnChoice;
+import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
 import fairpull.io.table.Preview;
@@ -27,16 +29,17 @@ public final class PreviewExport {
     }
 
     /**
-     * {@return columns, guesses with their reasons, first rows and doubts of some files}
+     * {@return columns, guesses with their reasons, pulls, first rows and doubts of some files}
      *
      * @param folder of the test that they are to go into: what its measures lack is said; any other folder stands for none
+     * @param onePull whether each file is said to be one pull, whatever it looks like
      */
-    public static Answer preview(Path folder, List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark)
-            throws IOException {
+    public static Answer preview(Path folder, List<Path> files, List<String> columns, Optional<DecimalMark> decimalMark,
+            boolean onePull) throws IOException {
         Optional<Plan> plan = Files.isRegularFile(folder.resolve("plan.json"))
                 ? Optional.of(TestFolder.open(folder).read().plan()) : Optional.empty();
         Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
-        List<Preview> previews = files.stream().map(file -> Preview.of(ExportFile.look(file, decimalMark), choices))
+        List<Preview> previews = files.stream().map(file -> preview(file, choices, decimalMark, onePull))
                 .map(preview -> plan.map(planned -> against(planned, preview)).orElse(preview)).toList();
         StringBuilder text = new StringBuilder();
         previews.forEach(preview -> text.append(words(preview)));
@@ -51,6 +54,19 @@ public final class PreviewExport {
         Set<Quantity> known = preview.columns().stream().flatMap(column -> column.quantity().stream()).collect(Collectors.toSet());
         return preview.with(MeasureColumns.missing(plan, plan.question().further(), known),
                 MeasureColumns.missing(plan, List.of(plan.question().deciding()), known));
+    }
+
+    private static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull) {
+        ExportFile look = ExportFile.look(file, decimalMark);
+        Optional<Mapping> proposal = ColumnGuess.guess(onePull ? look.table() : look.sample(), choices).proposal();
+        Preview preview = onePull ? Preview.ofOnePull(look, choices)
+                : Preview.of(look, proposal.map(mapping -> parted(file, look, mapping.withDecimalMark(decimalMark))).orElse(look), choices);
+        return proposal.flatMap(mapping -> PullTraces.unpaired(preview.columns(), preview.export(), mapping))
+                .map(doubt -> preview.with(List.of(doubt), List.of())).orElse(preview);
+    }
+
+    private static ExportFile parted(Path file, ExportFile look, Mapping mapping) {
+        return SweptFile.isForSweeps(look) ? SweptFile.parted(look.isWhole() ? look : ExportFile.read(file, mapping), mapping) : look;
     }
 
     private static String words(Preview preview) {

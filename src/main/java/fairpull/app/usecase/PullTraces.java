@@ -43,13 +43,17 @@ final class PullTraces {
     private final List<GuessedColumn> guessed;
     private final int[] rows;
 
-    private PullTraces(Export export, Mapping mapping) {
+    private PullTraces(Export export, Mapping mapping, List<GuessedColumn> guessed, int[] rows) {
         this.export = export;
         this.mapping = mapping;
-        ColumnGuess.Guess guess = ColumnGuess.guess(export);
-        this.guessed = guess.columns();
-        this.rows = IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
-                .filter(MappedExport::mustBeThere).allMatch(column -> !Double.isNaN(column(column.index()).numbers().at(row)))).toArray();
+        this.guessed = guessed;
+        this.rows = rows;
+    }
+
+    private static int[] completeRows(Export export, Mapping mapping) {
+        return IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
+                .filter(MappedExport::mustBeThere)
+                .allMatch(column -> !Double.isNaN(column(export, column.index()).numbers().at(row)))).toArray();
     }
 
     /**
@@ -65,7 +69,8 @@ final class PullTraces {
         } catch (InputException doesNotFit) {
             return Optional.empty();
         }
-        PullTraces traces = new PullTraces(export, mapping);
+        List<GuessedColumn> guessed = ColumnGuess.guess(export).columns();
+        PullTraces traces = new PullTraces(export, mapping, guessed, completeRows(export, mapping));
         Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
         Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
         for (Mapping.Column column : traces.columns()) {
@@ -95,23 +100,32 @@ final class PullTraces {
     }
 
     private OptionalDouble correctedOverMeasured() {
+        return pair().map(pair -> ratio(pair.raw(), pair.corrected())).orElse(OptionalDouble.empty());
+    }
+
+    private record Pair(GuessedColumn raw, GuessedColumn corrected) {
+    }
+
+    private Optional<Pair> pair() {
         for (Quantity quantity : CORRECTABLE) {
             Optional<GuessedColumn> corrected = of(quantity).filter(PullTraces::isCorrected).findFirst();
             Optional<GuessedColumn> raw = of(quantity).filter(PullTraces::isRaw).findFirst()
                     .or(() -> corrected.flatMap(column -> plain(quantity, column)));
             if (raw.isPresent() && corrected.isPresent()) {
-                return ratio(raw.get(), corrected.get());
+                return Optional.of(new Pair(raw.get(), corrected.get()));
             }
         }
-        return OptionalDouble.empty();
+        return Optional.empty();
     }
 
-    /** {@return the columns of power, or of torque, of which it cannot be told which is corrected; none where one alone stands there} */
-    static List<String> unpaired(Export export, Mapping mapping) {
-        PullTraces traces = new PullTraces(export, mapping);
-        return traces.correctedOverMeasured().isPresent() ? List.of() : CORRECTABLE.stream().sorted()
+    /** {@return that columns of power, or of torque, cannot be told apart; empty where one alone stands there, or two that are a pair} */
+    static Optional<String> unpaired(List<GuessedColumn> guessed, Export export, Mapping mapping) {
+        PullTraces traces = new PullTraces(export, mapping, guessed, new int[0]);
+        return traces.pair().isPresent() ? Optional.empty() : CORRECTABLE.stream().sorted()
                 .map(quantity -> traces.of(quantity).map(column -> column.column().label()).toList())
-                .filter(labels -> labels.size() > 1).findFirst().orElse(List.of());
+                .filter(labels -> labels.size() > 1).findFirst()
+                .map(labels -> "whether the values were corrected twice or not at all cannot be checked: of the columns "
+                        + String.join(", ", labels) + " no two are named corrected and uncorrected");
     }
 
     private Stream<GuessedColumn> of(Quantity quantity) {
@@ -144,11 +158,11 @@ final class PullTraces {
         return ratios.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(ratios[ratios.length / 2]);
     }
 
-    private ExportColumn column(int index) {
+    private static ExportColumn column(Export export, int index) {
         return export.columns().stream().filter(column -> column.index() == index).findFirst().orElseThrow();
     }
 
     private Samples samples(int index) {
-        return Samples.of(Arrays.stream(rows).mapToDouble(column(index).numbers()::at).toArray());
+        return Samples.of(Arrays.stream(rows).mapToDouble(column(export, index).numbers()::at).toArray());
     }
 }

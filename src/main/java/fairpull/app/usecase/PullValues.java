@@ -46,7 +46,7 @@ final class PullValues {
     }
 
     private static Export pull(ExportFile file, Mapping mapping, LogEntry.PullTaken taken) {
-        return taken.numberInFile().map(SweptFile.parted(file, mapping)::pull).orElseGet(file::table);
+        return taken.numberInFile().map(number -> SweptFile.parted(file, mapping).pull(number)).orElseGet(file::table);
     }
 
     private static Path file(TestFolder test, LogEntry.PullTaken taken) {

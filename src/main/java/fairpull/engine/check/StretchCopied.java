@@ -10,11 +10,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A stretch of one pull stands in another to the last digit: eight rows in a run with the same power (or torque, force) and engine speed,
  * at whatever place, neighbouring rows within it differing by more than five units of the last digit in the middle (coarser stretches
- * agree by chance; common practice, no source). Pulls that are equal as a whole are another check's.
+ * agree by chance; common practice, no source). Of a pull with engine speed only the sweep is compared: before and after it rigs write what
+ * stands alike in every pull. Pulls that are equal as a whole are another check's.
  */
 public final class StretchCopied implements PullCheck {
     private static final int LENGTH = 8;
@@ -22,8 +24,13 @@ public final class StretchCopied implements PullCheck {
     /** Spreads the bits of a hash: 2⁶⁴ divided by the golden ratio, made odd. */
     private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
 
-    /** What is compared of a pull, row by row. */
-    private record Compared(Samples values, Optional<Samples> speeds) {
+    /** What is compared of a pull, row by row, and all rows of the same channel. */
+    private record Compared(Samples values, Optional<Samples> speeds, Samples whole) {
+        /** {@return whether a run of rows is less than both pulls as they are} */
+        boolean isStretch(int run, Compared other) {
+            return run < Math.min(values.size(), other.values.size()) || !whole.equals(other.whole);
+        }
+
         private long bits(int row) {
             return Double.doubleToLongBits(values.at(row));
         }
@@ -63,7 +70,7 @@ public final class StretchCopied implements PullCheck {
             any |= compared.get(pull).isPresent() && pull > 0;
             for (Map.Entry<Integer, Integer> from : place(pull, compared, seen).entrySet()) {
                 int run = from.getValue() + LENGTH - 1;
-                if (run < Math.min(pulls.get(pull).channels().rows(), pulls.get(from.getKey()).channels().rows())) {
+                if (compared.get(pull).orElseThrow().isStretch(run, compared.get(from.getKey()).orElseThrow())) {
                     longest = Math.max(longest, run);
                     names.add(pulls.get(pull).pull() + " = " + pulls.get(from.getKey()).pull());
                 }
@@ -96,13 +103,18 @@ public final class StretchCopied implements PullCheck {
         if (quantity.isEmpty()) {
             return Optional.empty();
         }
-        Samples values = pull.channels().find(quantity.get()).orElseThrow();
+        Samples whole = pull.channels().find(quantity.get()).orElseThrow();
+        Optional<Samples> speeds = pull.channels().find(Quantity.ENGINE_SPEED);
+        int[] sweep = speeds.isPresent() ? Rows.ofSweep(pull, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY) : new int[0];
+        int[] compared = sweep.length > 0 ? sweep : IntStream.range(0, whole.size()).toArray();
+        Samples values = Samples.of(Rows.values(whole, compared));
         double[] steps = new double[Math.max(0, values.size() - 1)];
         for (int row = 0; row < steps.length; row++) {
             steps[row] = Math.abs(values.at(row + 1) - values.at(row));
         }
         boolean fine = values.size() >= LENGTH && values.stream().allMatch(Double::isFinite)
                 && Rows.median(steps) > DIGITS * Rows.lastDigit(pull, quantity.get());
-        return fine ? Optional.of(new Compared(values, pull.channels().find(Quantity.ENGINE_SPEED))) : Optional.empty();
+        return fine ? Optional.of(new Compared(values, speeds.map(all -> Samples.of(Rows.values(all, compared))), whole))
+                : Optional.empty();
     }
 }

@@ -34,7 +34,12 @@ public final class Sweeps {
      * @return the sweeps in their order; none if engine speed is absent, never rises, or never does so at full throttle
      */
     public static List<Sweep> of(Channels channels) {
-        List<Sweep> rises = rises(channels);
+        return of(channels, SWEEP_SHARE);
+    }
+
+    /** {@return the rises of a log, those below a share of the largest one left out} */
+    static List<Sweep> of(Channels channels, double leastShare) {
+        List<Sweep> rises = rises(channels, leastShare);
         return rises.isEmpty() ? rises : rises.stream().map(rise -> withoutIdling(rise, engineSpeed(channels))).toList();
     }
 
@@ -50,11 +55,11 @@ public final class Sweeps {
 
     /** {@return the sweep in which engine speed rises most, the first of equals} */
     static Optional<Sweep> largest(Channels channels) {
-        return rises(channels).stream().reduce((best, next) -> height(next, channels) > height(best, channels) ? next : best)
+        return rises(channels, SWEEP_SHARE).stream().reduce((best, next) -> height(next, channels) > height(best, channels) ? next : best)
                 .map(rise -> withoutIdling(rise, engineSpeed(channels)));
     }
 
-    private static List<Sweep> rises(Channels channels) {
+    private static List<Sweep> rises(Channels channels, double leastShare) {
         Optional<Samples> speed = channels.find(Quantity.ENGINE_SPEED);
         if (speed.isEmpty() || speed.get().size() < 2) {
             return List.of();
@@ -65,11 +70,11 @@ public final class Sweeps {
         Rises rises = new Rises(speed.get(), REVERSAL_SHARE);
         List<Sweep> found = new ArrayList<>();
         stretches(channels).forEach(stretch -> found.addAll(rises.between(stretch.first(), stretch.last())));
-        double least = SWEEP_SHARE * found.stream().mapToDouble(rise -> height(rise, channels)).max().orElse(0);
+        double least = leastShare * found.stream().mapToDouble(rise -> height(rise, channels)).max().orElse(0);
         return found.stream().filter(rise -> height(rise, channels) >= least).toList();
     }
 
-    private static double height(Sweep rise, Channels channels) {
+    static double height(Sweep rise, Channels channels) {
         Samples speed = engineSpeed(channels);
         return speed.at(rise.last()) - speed.at(rise.first());
     }

@@ -22,6 +22,9 @@ public final class ColumnGuess {
     private static final Set<Quantity> USUAL =
             EnumSet.of(Quantity.TIME, Quantity.ENGINE_SPEED, Quantity.POWER, Quantity.TORQUE, Quantity.SPEED);
 
+    private static final Set<Quantity> THROTTLE_TOO =
+            EnumSet.of(Quantity.TIME, Quantity.ENGINE_SPEED, Quantity.POWER, Quantity.TORQUE, Quantity.SPEED, Quantity.FRACTION);
+
     private ColumnGuess() {
     }
 
@@ -54,9 +57,14 @@ public final class ColumnGuess {
      */
     public static Guess guess(Export export, Map<Quantity, ColumnChoice> overrides) {
         Settlement settlement = Settlement.of(export, columns(export), overrides);
-        List<Mapping.Column> chosen = settlement.chosen(USUAL);
+        settlement.settleThrottle();
+        Set<Quantity> read = EnumSet.copyOf(USUAL);
+        if (overrides.containsKey(Quantity.FRACTION) || settlement.tellsThrottle()) {
+            read.add(Quantity.FRACTION);
+        }
+        List<Mapping.Column> chosen = settlement.chosen(read);
         List<String> doubts = new ArrayList<>(export.doubts());
-        doubts.addAll(settlement.doubts(USUAL));
+        doubts.addAll(settlement.doubts(THROTTLE_TOO));
         Optional<Mapping> proposal = chosen.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Mapping(export.fingerprint(), chosen, Optional.empty(), Optional.empty()));
@@ -98,6 +106,7 @@ public final class ColumnGuess {
         settlement.ask(asked);
         Set<Quantity> taken = EnumSet.copyOf(asked);
         taken.add(Quantity.TIME);
+        settlement.settleThrottle();
         if (needed.contains(Quantity.ENGINE_SPEED) && (overrides.containsKey(Quantity.FRACTION) || settlement.tellsThrottle())) {
             taken.add(Quantity.FRACTION);
         }

@@ -83,6 +83,11 @@ final class ColumnWords {
         return whole.isPresent() || words.isEmpty() ? whole : Units.find(words.get(words.size() - 1));
     }
 
+    /** {@return whether the words name the pedal, which a throttle plate need not follow} */
+    boolean isPedal() {
+        return words.contains("pedal") || words.contains("accelerator");
+    }
+
     /** {@return whether the words name what a pull is made of} */
     boolean isOfAPull() {
         return name(Quantity.ENGINE_SPEED) || name(Quantity.POWER) || name(Quantity.TORQUE);

@@ -106,10 +106,18 @@ public final class ExportFile {
      * {@return this file with the pulls that someone found in its rows}
      *
      * @param how how they were found, in a short phrase
+     * @param doubt what is not certain about it, where anything is
      */
-    public ExportFile parted(String how, List<Rows> pulls) {
-        return new ExportFile(table(), whole, Optional.empty(), Optional.of(new PullMarks.Found(how,
-                pulls.stream().map(rows -> new PullMarks.Stretch("", rows.from(), rows.to())).toList())));
+    public ExportFile parted(String how, List<Rows> pulls, Optional<String> doubt) {
+        Export whatIsParted = table();
+        List<PullMarks.Stretch> stretches = pulls.stream().map(rows -> new PullMarks.Stretch("", rows.from(), rows.to())).toList();
+        return new ExportFile(doubt.map(whatIsParted::doubting).orElse(whatIsParted), whole, Optional.empty(),
+                Optional.of(new PullMarks.Found(how, stretches)));
+    }
+
+    /** {@return whether its pulls are stretches of its rows, be it one} */
+    public boolean isParted() {
+        return stacked.isPresent();
     }
 
     /** {@return all of it as one table} */

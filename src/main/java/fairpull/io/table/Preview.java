@@ -2,8 +2,10 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.unit.Quantity;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -29,19 +31,34 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
     /**
      * {@return the preview of a file}
      *
+     * @param file what tells the meaning of its columns
+     * @param parted what tells its pulls: the same, or the file with the pulls that someone found in its rows
      * @param overrides the columns that were chosen by hand
      * @throws InputException if a choice does not fit
      */
-    public static Preview of(ExportFile file, Map<Quantity, ColumnChoice> overrides) {
+    public static Preview of(ExportFile file, ExportFile parted, Map<Quantity, ColumnChoice> overrides) {
         Export export = file.sample();
         ColumnGuess.Guess guess = ColumnGuess.guess(export, overrides);
-        List<String> all = file.trouble().isPresent() ? List.of("") : file.labels();
+        List<String> all = file.trouble().isPresent() ? List.of("") : parted.labels();
         List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
         List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
                 .map(question -> question.getMessage() + "; " + question.remedy()).toList();
-        List<String> doubts = Stream.concat(guess.doubts().stream(), MissingValues.doubts(file.table().columns(),
-                column -> isUsed(guess, column)).stream()).toList();
-        return new Preview(export, all.size(), labels, file.howFound(), guess.columns(), doubts, questions);
+        Set<String> doubts = new LinkedHashSet<>(guess.doubts());
+        doubts.addAll(parted.sample().doubts());
+        doubts.addAll(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)));
+        return new Preview(export, all.size(), labels, parted.howFound(), guess.columns(), List.copyOf(doubts), questions);
+    }
+
+    /**
+     * {@return the preview of a file that is said to be one pull}
+     *
+     * @throws InputException as {@link #of}
+     */
+    public static Preview ofOnePull(ExportFile file, Map<Quantity, ColumnChoice> overrides) {
+        ColumnGuess.Guess guess = ColumnGuess.guess(file.table(), overrides);
+        return new Preview(file.table(), 1, List.of(), "said", guess.columns(), guess.doubts(), guess.questions().values().stream()
+                .map(question -> question.getMessage() + "; " + question.remedy()).toList())
+                .with(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)), List.of());
     }
 
     /** {@return the same with more doubts and questions} */

@@ -77,6 +77,28 @@ final class Settlement {
         return widest >= HALF_OPEN && told >= NEARLY_ALL * rows.length;
     }
 
+    /**
+     * Settles which of several columns tells where the throttle is full, where that is all that is asked of them: the throttle plate, which
+     * the engine breathes through, before the pedal, which is what the driver asks for. Where the names do not say, it stays open.
+     */
+    void settleThrottle() {
+        if (!questions.containsKey(Quantity.FRACTION) || settled.containsKey(Quantity.FRACTION)) {
+            return;
+        }
+        List<GuessedColumn> all = columns.stream().filter(column -> column.quantity().equals(Optional.of(Quantity.FRACTION))
+                && column.unit().isPresent() && !column.isConstant()).toList();
+        List<GuessedColumn> plates = all.stream().filter(column -> !ColumnWords.of(column.column().name()).isPedal()).toList();
+        if (plates.size() == 1) {
+            settled.put(Quantity.FRACTION, plates.get(0));
+            questions.remove(Quantity.FRACTION);
+            doubts.put(Quantity.FRACTION, label(plates.get(0)) + " tells where the throttle is full, not "
+                    + labels(all.stream().filter(column -> column != plates.get(0)).toList()) + ", which is the pedal");
+        } else {
+            doubts.put(Quantity.FRACTION, labels(all) + " could each be the throttle, so none of them tells where it is full; say it with "
+                    + all.stream().map(column -> option(Quantity.FRACTION, column)).collect(Collectors.joining(" or ")));
+        }
+    }
+
     /** Throws the first question about one of these quantities. */
     void ask(Set<Quantity> quantities) {
         questions.forEach((quantity, question) -> {

@@ -76,6 +76,27 @@ class PairChecksTest {
         assertThat(outcomes.get(2).figures().get(0)).isEqualTo(20);
     }
 
+    @Test
+    void rowsAfterLiftOffThatStandAlikeInEveryPullAreNoCopy() {
+        assertThat(names(outcomes(coastingDown(1), coastingDown(2), coastingDown(3)))).isEmpty();
+        double[] source = coastingDown(1).reading(Quantity.POWER);
+        double[] own = coastingDown(2).reading(Quantity.POWER);
+        assertThat(names(outcomes(coastingDown(1), coastingDown(2).put(Quantity.POWER, Units.HORSEPOWER,
+                row -> row >= 100 && row < 120 ? source[row] : own[row])))).containsExactly("STRETCH_COPIED A1-2 = A1-1");
+        // the same sweep between other rows is a copy however long it is
+        assertThat(names(outcomes(coastingDown(1), coastingDown(1).put(Quantity.POWER, Units.HORSEPOWER,
+                row -> row > 160 ? -row : source[row])))).containsExactly("STRETCH_COPIED A1-2 = A1-1");
+    }
+
+    /** The last 40 rows coast down as in every other pull. */
+    private static Traces coastingDown(long seed) {
+        double[] power = Traces.sweep(seed).reading(Quantity.POWER);
+        double[] speed = Traces.sweep(seed).reading(Quantity.ENGINE_SPEED);
+        return Traces.sweep(seed).without(Quantity.TORQUE)
+                .put(Quantity.ENGINE_SPEED, Units.RPM, row -> row <= 160 ? speed[row] : speed[160] - 40 * (row - 160))
+                .put(Quantity.POWER, Units.HORSEPOWER, row -> row <= 160 ? power[row] : -15 - (row - 160) % 7);
+    }
+
     private static Traces flat(double level) {
         return Traces.sweep(1).without(Quantity.TORQUE).put(Quantity.POWER, Units.HORSEPOWER, row -> level);
     }

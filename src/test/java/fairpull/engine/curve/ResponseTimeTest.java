@@ -7,6 +7,8 @@ import fairpull.domain.plan.Definition;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.unit.Quantity;
 import fairpull.engine.curve.Outcome.Reason;
+import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /** Responses against closed forms: a first-order lag comes to the share s of its end after −τ·ln(1 − s). */
@@ -28,6 +30,23 @@ class ResponseTimeTest {
     void aFirstOrderLagComesToHalfAndToNineTenthsAfterTheClosedFormTime() {
         for (double share : new double[] {0.5, 0.9}) {
             assertThat(seconds(lag(0.15, 0), share)).isCloseTo(0.15 - TAU * Math.log(1 - share), within(1e-4));
+        }
+    }
+
+    @Test
+    void noiseMovesTheTimeByMillisecondsAndNotAllOneWay() {
+        SplittableRandom random = new SplittableRandom(11);
+        for (double share : new double[] {0.5, 0.9}) {
+            double truth = -TAU * Math.log(1 - share);
+            double[] off = new double[40];
+            for (int log = 0; log < off.length; log++) {
+                Channels noisy = new TimeLog(12, 0.005).with(Quantity.FRACTION, t -> ramp(t, STEP_AT, 0.1)).with(Quantity.TORQUE,
+                        t -> (t < STEP_AT ? 0 : 300 * -Math.expm1(-(t - STEP_AT) / TAU)) + 0.5 * random.nextGaussian()).channels();
+                off[log] = seconds(noisy, share) - truth;
+            }
+            // at 90 % torque rises by 75 N·m a second, so noise of 0.5 N·m is 7 ms in a single row
+            assertThat(Arrays.stream(off).average().orElseThrow()).isBetween(-0.002, 0.002);
+            assertThat(Arrays.stream(off).map(Math::abs).max().orElseThrow()).isLessThan(0.008);
         }
     }
 

@@ -49,7 +49,7 @@ class BadCellTest {
                 lines.set(1 + at, (3000 + 100 * at) + "," + none);
                 Path file = Files.writeString(folder.resolve("table.csv"), String.join("\n", lines) + "\n");
 
-                Preview preview = Preview.of(ExportFile.look(file, Optional.empty()), Map.of());
+                Preview preview = preview(ExportFile.look(file, Optional.empty()));
                 assertThat(preview.doubts()).as("%s", lines)
                         .containsExactly("1 cell of column “power (kW)” says there is no value, and counts as blank");
                 Export export = ExportReader.read(file);
@@ -83,7 +83,7 @@ class BadCellTest {
         }
         Path file = Files.writeString(folder.resolve("wide.csv"), String.join("\n", lines) + "\n");
 
-        assertThat(Preview.of(ExportFile.look(file, Optional.empty()), Map.of()).doubts()).startsWith(
+        assertThat(preview(ExportFile.look(file, Optional.empty())).doubts()).startsWith(
                 "2 cells of column “power (kW)” say there is no value, and count as blank",
                 "10 cells of column “x1” say there is no value, and count as blank")
                 .endsWith("20 cells of 2 other columns say so too");
@@ -156,5 +156,9 @@ class BadCellTest {
 
     private Export export(List<String> lines) throws IOException {
         return ExportReader.read(Files.writeString(folder.resolve("table.csv"), String.join("\n", lines) + "\n"));
+    }
+
+    private static Preview preview(ExportFile file) {
+        return Preview.of(file, file, Map.of());
     }
 }

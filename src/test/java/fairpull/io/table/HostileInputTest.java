@@ -207,7 +207,8 @@ class HostileInputTest {
         boolean read = false;
         try {
             Export export = ExportReader.read(file);
-            Preview.of(ExportFile.look(file, Optional.empty()), Map.of());
+            ExportFile look = ExportFile.look(file, Optional.empty());
+            Preview.of(look, look, Map.of());
             read = true;
             ExportFile whole = ExportFile.look(file, Optional.empty());
             for (int pull = 1; pull <= whole.pulls(); pull++) {
