@@ -1,6 +1,7 @@
 package fairpull.ui;
 
 import java.lang.reflect.InvocationTargetException;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
 
@@ -8,6 +9,7 @@ import javax.swing.SwingUtilities;
 public final class Waiting {
     private static final int LONGEST_MS = 20_000;
     private static final int STEP_MS = 10;
+    private static final Set<String> WORKING = Set.of("fairpull-job", "fairpull-keeper");
 
     private Waiting() {
     }
@@ -41,7 +43,7 @@ public final class Waiting {
     }
 
     private static boolean isWorking() {
-        return Thread.getAllStackTraces().keySet().stream().anyMatch(thread -> thread.getName().equals("fairpull-job"));
+        return Thread.getAllStackTraces().keySet().stream().map(Thread::getName).anyMatch(WORKING::contains);
     }
 
     private static void sleep() {

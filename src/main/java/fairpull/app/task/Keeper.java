@@ -16,8 +16,9 @@ public final class Keeper {
 
     static {
         // a thread that is no daemon is waited for at the end; one that has nothing to do must not be
-        WRITER.setKeepAliveTime(100, TimeUnit.MILLISECONDS);
+        WRITER.setKeepAliveTime(20, TimeUnit.MILLISECONDS);
         WRITER.allowCoreThreadTimeOut(true);
+        WRITER.setRemoveOnCancelPolicy(true);
     }
 
     private final long delayMs;
