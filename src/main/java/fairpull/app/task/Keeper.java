@@ -12,7 +12,8 @@ import java.util.function.Consumer;
  * other, and one that still waits gives way to a newer one. The program does not end before the last of them.
  */
 public final class Keeper {
-    private static final ScheduledThreadPoolExecutor WRITER = new ScheduledThreadPoolExecutor(1, work -> new Thread(work, "fairpull-keeper"));
+    private static final ScheduledThreadPoolExecutor WRITER = new ScheduledThreadPoolExecutor(1,
+            work -> new Thread(work, "fairpull-keeper"));
 
     static {
         // a thread that is no daemon is waited for at the end; one that has nothing to do must not be
