@@ -4,7 +4,6 @@ import fairpull.app.document.Document;
 import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.ui.frame.Appearance;
@@ -21,8 +20,6 @@ import javax.swing.SwingUtilities;
 
 /** Starts the window. */
 public final class Desktop {
-    private static final String STARTED = "started";
-
     private Desktop() {
     }
 
@@ -35,18 +32,12 @@ public final class Desktop {
     public static void open(Optional<Path> test) throws IOException {
         requireDisplay();
         Settings settings = Settings.ofSystem();
-        Document document = test.isPresent() ? KeepTest.open(test.get()) : Document.unsaved(StartingPlan.in(settings.units()));
+        Optional<Document> document = test.isPresent() ? Optional.of(KeepTest.open(test.get())) : Optional.empty();
         List<Recovery.Found> found = Recovery.found(settings);
         SwingUtilities.invokeLater(() -> {
+            settings.keep(SwingUtilities::invokeLater);
             new Appearance(settings).start();
-            Windows windows = new Windows(settings);
-            if (test.isEmpty() && found.isEmpty() && settings.find(STARTED).isEmpty()) {
-                windows.welcome();
-            } else {
-                windows.show(document);
-            }
-            settings.set(STARTED, "yes");
-            found.forEach(windows::offer);
+            new Windows(settings).begin(document, found);
         });
     }
 

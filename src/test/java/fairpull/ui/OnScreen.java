@@ -58,11 +58,16 @@ final class OnScreen implements AutoCloseable {
 
     /** Starts the program as its main does, with the settings of a folder, and waits for its window. */
     static OnScreen started(Path home) throws IOException {
+        return started(home, Optional.empty());
+    }
+
+    /** The same with a test that is opened at once. */
+    static OnScreen started(Path home, Optional<Path> test) throws IOException {
         System.setProperty("fairpull.home", home.toString());
         // not the first start: that one shows the invented example
         Files.createDirectories(home);
         Files.writeString(home.resolve("settings.properties"), "started=yes\n");
-        Desktop.open(Optional.empty());
+        Desktop.open(test);
         OnScreen screen = new OnScreen();
         screen.until(() -> screen.windows().anyMatch(Window::isFocused));
         screen.untilPlaced(screen.window());

@@ -1,6 +1,7 @@
 package fairpull.ui;
 
 import java.lang.reflect.InvocationTargetException;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import javax.swing.SwingUtilities;
 
@@ -8,6 +9,7 @@ import javax.swing.SwingUtilities;
 public final class Waiting {
     private static final int LONGEST_MS = 20_000;
     private static final int STEP_MS = 10;
+    private static final Set<String> WORKING = Set.of("fairpull-job", "fairpull-keeper");
 
     private Waiting() {
     }
@@ -28,15 +30,20 @@ public final class Waiting {
     /** Waits until no job of the window runs any more and what they told has been heard. */
     public static void forQuiet() {
         for (int waited = 0; waited < LONGEST_MS; waited += STEP_MS) {
-            boolean working = Thread.getAllStackTraces().keySet().stream().anyMatch(thread -> thread.getName().equals("fairpull-job"));
+            boolean working = isWorking();
             onWindowThread(() -> { });
-            if (!working) {
+            // what one job told may have started the next
+            if (!working && !isWorking()) {
                 onWindowThread(() -> { });
                 return;
             }
             sleep();
         }
         throw new AssertionError("the window is still at work after " + LONGEST_MS + " ms");
+    }
+
+    private static boolean isWorking() {
+        return Thread.getAllStackTraces().keySet().stream().map(Thread::getName).anyMatch(WORKING::contains);
     }
 
     private static void sleep() {

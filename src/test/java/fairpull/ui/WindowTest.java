@@ -16,8 +16,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import javax.swing.AbstractButton;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -142,6 +144,15 @@ class WindowTest {
                 focus = screen.focus();
             }
             assertThat(visited).contains("question.title", "question.expected", "gain.claims", "strip", "page.question");
+        }
+    }
+
+    @Test
+    void keysOfThePagesWorkInASealedTestAsSoonAsItIsOpen() throws IOException {
+        try (OnScreen screen = OnScreen.started(home.resolve("settings"), Optional.of(Path.of("plans/electric-pump")))) {
+            assertThat(screen.window().document().isSealed()).isTrue();
+            screen.press(CTRL, KeyEvent.VK_3);
+            assertThat(screen.find("page.sequence", AbstractButton.class).isSelected()).isTrue();
         }
     }
 

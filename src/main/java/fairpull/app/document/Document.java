@@ -25,6 +25,7 @@ public final class Document {
     private Optional<String> sealCode;
     private boolean settled = true;
     private boolean amending;
+    private boolean recovered;
 
     /** What an edit did: the plans on both sides of it. */
     private record Step(String label, String field, Plan before, Plan after) {
@@ -49,7 +50,9 @@ public final class Document {
 
     /** {@return a test with edits that were never saved, as they were found after a kill} */
     public static Document recovered(Optional<Path> folder, Optional<Plan> saved, Plan plan) {
-        return new Document(plan, folder, saved, Optional.empty());
+        Document document = new Document(plan, folder, saved, Optional.empty());
+        document.recovered = true;
+        return document;
     }
 
     /** {@return a sealed test with an amendment that was never written, as it was found after a kill} */
@@ -118,9 +121,9 @@ public final class Document {
         return !saved.equals(Optional.of(plan));
     }
 
-    /** {@return whether nobody has touched it yet} */
+    /** {@return whether nobody has touched it yet, neither now nor before a kill} */
     public boolean isUntouched() {
-        return saved.isEmpty() && done.isEmpty() && undone.isEmpty();
+        return !recovered && saved.isEmpty() && done.isEmpty() && undone.isEmpty();
     }
 
     /**
@@ -193,11 +196,12 @@ public final class Document {
         tell();
     }
 
-    /** Hears that the plan on disk was sealed. */
+    /** Hears that the plan on disk was sealed. That plan is shown from now on: what was edited meanwhile is not under the seal. */
     public void sealedAs(String code) {
         sealCode = Optional.of(code);
         amending = false;
-        tell();
+        forgetSteps();
+        become(saved.orElse(plan));
     }
 
     /** Hears that the plan on disk was amended: undo starts anew. */

@@ -1,6 +1,8 @@
 package fairpull.app.task;
 
-import java.util.Optional;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -21,8 +23,50 @@ public final class Job<R> implements Progress {
         this.watcher = watcher;
     }
 
-    /** How a job ended: with a result, with a fault, or with neither because it was stopped. */
-    public record Ended<R>(Optional<R> result, Optional<RuntimeException> fault) {
+    /**
+     * How a job ended: with a result, with a fault, or with neither because it was stopped. Whoever asks says what becomes of both, so that
+     * no fault is passed over.
+     *
+     * @param <R> what the work gives
+     */
+    public static final class Ended<R> {
+        private final R result;
+        private final Throwable fault;
+
+        private Ended(R result, Throwable fault) {
+            this.result = result;
+            this.fault = fault;
+        }
+
+        /** Gives the result to {@code then}, or the fault to {@code failed}. */
+        public void tell(Consumer<? super R> then, Consumer<? super Throwable> failed) {
+            if (fault != null) {
+                failed.accept(fault);
+            } else if (result != null) {
+                then.accept(result);
+            }
+        }
+    }
+
+    /**
+     * Work on files.
+     *
+     * @param <R> what it gives
+     */
+    public interface OnDisk<R> {
+        /** Does it. */
+        R run() throws IOException;
+    }
+
+    /** {@return work on files as work of a job; a disk that fails is a fault of it, an {@link UncheckedIOException}} */
+    public static <R> Function<Progress, R> onDisk(OnDisk<R> work) {
+        return progress -> {
+            try {
+                return work.run();
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        };
     }
 
     /**
@@ -51,11 +95,11 @@ public final class Job<R> implements Progress {
 
     private Ended<R> run(Function<Progress, R> work) {
         try {
-            return new Ended<>(Optional.of(work.apply(this)), Optional.empty());
+            return new Ended<>(Objects.requireNonNull(work.apply(this), "work gives something"), null);
         } catch (CancelledException stopped) {
-            return new Ended<>(Optional.empty(), Optional.empty());
-        } catch (RuntimeException fault) {
-            return new Ended<>(Optional.empty(), Optional.of(fault));
+            return new Ended<>(null, null);
+        } catch (Throwable fault) { // errors too: whoever waits for the end must hear of it
+            return new Ended<>(null, fault);
         }
     }
 

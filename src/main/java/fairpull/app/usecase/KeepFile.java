@@ -10,11 +10,14 @@ public final class KeepFile {
     private KeepFile() {
     }
 
-    /** Writes a file; its name gets the ending where it has another or none. Returns where it was written. */
-    public static Path bytes(Path target, String ending, byte[] bytes) throws IOException {
-        String name = String.valueOf(target.getFileName());
-        Path file = name.toLowerCase(Locale.ROOT).endsWith(ending) ? target : target.resolveSibling(name + ending);
+    /** {@return the file that is meant by what was typed: its name gets the ending where it has another or none} */
+    public static Path named(Path typed, String ending) {
+        String name = String.valueOf(typed.getFileName());
+        return name.toLowerCase(Locale.ROOT).endsWith(ending) ? typed : typed.resolveSibling(name + ending);
+    }
+
+    /** Writes a file, in place of another of that name. */
+    public static void bytes(Path file, byte[] bytes) throws IOException {
         AtomicWrite.bytes(file, bytes);
-        return file;
     }
 }

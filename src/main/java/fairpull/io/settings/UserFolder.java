@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,8 @@ public final class UserFolder {
     private static final String SETTINGS = "settings.properties";
     private static final String RECOVERY = "recovery";
     private static final long MOST_BYTES = 16L << 20;
+    /** Two readings of when a process started differ by as much as the clock was set in between. */
+    private static final long CLOCKS_AGREE_MS = 10_000;
 
     private final Path folder;
 
@@ -136,16 +139,28 @@ public final class UserFolder {
         }
     }
 
-    /** {@return a name for the recovery file of a window of this process} */
+    /** {@return a name for the recovery file of a window of this process: the process, when it started, the window} */
     public static String id(int window) {
-        return ProcessHandle.current().pid() + "-" + window;
+        return id(ProcessHandle.current(), 0) + "-" + window;
     }
 
+    static String id(ProcessHandle process, long laterMs) {
+        return process.pid() + "-" + (startedMs(process) + laterMs);
+    }
+
+    private static long startedMs(ProcessHandle process) {
+        return process.info().startInstant().map(Instant::toEpochMilli).orElse(0L);
+    }
+
+    /** A number of a process is given anew after a restart, so the time at which the process started must agree as well. */
     private static boolean isAlive(String id) {
         try {
-            long pid = Long.parseLong(id.substring(0, id.indexOf('-')));
-            return pid != ProcessHandle.current().pid() && ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
-        } catch (NumberFormatException | IndexOutOfBoundsException noPid) {
+            String[] parts = id.split("-");
+            long pid = Long.parseLong(parts[0]);
+            long started = Long.parseLong(parts[1]);
+            return pid != ProcessHandle.current().pid() && ProcessHandle.of(pid).filter(ProcessHandle::isAlive)
+                    .map(UserFolder::startedMs).filter(now -> Math.abs(now - started) <= CLOCKS_AGREE_MS).isPresent();
+        } catch (NumberFormatException | IndexOutOfBoundsException noProcess) {
             return false;
         }
     }

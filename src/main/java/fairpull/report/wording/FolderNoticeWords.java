@@ -54,11 +54,15 @@ final class FolderNoticeWords {
                     + "what it said is lost.";
             case EXPORT_NOT_IN_LOG -> "Among the exports, but not in the log: " + NoticeWords.names(notice)
                     + "; they are not judged, and entries may have been taken out of the log.";
-            case LOG_STATE -> "The log holds " + NoticeWords.whole(notice, 0) + " entries and ends in "
+            case LOG_STATE -> "The log holds " + entries(notice) + " and ends in "
                     + "" + NoticeWords.names(notice) + "; an earlier finding "
                     + "that names more entries, or another code for as many, shows that some were taken out.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about a test's folder");
         };
+    }
+
+    private static String entries(Notice notice) {
+        return Math.round(notice.figures().get(0)) == 1 ? "1 entry" : NoticeWords.whole(notice, 0) + " entries";
     }
 
     private static String times(Notice notice) {

@@ -17,7 +17,6 @@ import java.awt.datatransfer.UnsupportedFlavorException;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,9 +25,7 @@ import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JMenuItem;
-import javax.swing.JOptionPane;
 import javax.swing.JPopupMenu;
-import javax.swing.SwingUtilities;
 
 /** What can be done with a chart by its menu: copied as a picture, saved as SVG or PNG. Pictures to keep are light, as paper is. */
 public final class ChartMenu {
@@ -47,8 +44,8 @@ public final class ChartMenu {
         ChartMenu menu = new ChartMenu(place, drawing);
         JPopupMenu popup = new JPopupMenu();
         popup.add(menu.item("chart.copy", menu::copy));
-        popup.add(menu.item("chart.svg", shown -> menu.save(".svg", svg(shown))));
-        popup.add(menu.item("chart.png", shown -> menu.save(".png", png(shown))));
+        popup.add(menu.item("chart.svg", shown -> menu.save(".svg", () -> svg(shown))));
+        popup.add(menu.item("chart.png", shown -> menu.save(".png", () -> png(shown))));
         place.setComponentPopupMenu(popup);
     }
 
@@ -69,13 +66,9 @@ public final class ChartMenu {
     }
 
     /** {@return a drawing as a PNG file} */
-    public static byte[] png(Drawing shown) {
+    public static byte[] png(Drawing shown) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(picture(shown), "png", bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
+        ImageIO.write(picture(shown), "png", bytes);
         return bytes.toByteArray();
     }
 
@@ -92,24 +85,24 @@ public final class ChartMenu {
     }
 
     private void copy(Drawing shown) {
-        place.getToolkit().getSystemClipboard().setContents(new Picture(picture(shown)), null);
+        Teller.around(place).onDisk(() -> picture(shown),
+                picture -> place.getToolkit().getSystemClipboard().setContents(new Picture(picture), null));
     }
 
-    private void save(String ending, byte[] bytes) {
+    private void save(String ending, Job.OnDisk<byte[]> making) {
         JFileChooser chooser = new JFileChooser();
         chooser.setDialogTitle(Words.of("chart.save"));
-        if (chooser.showSaveDialog(place) != JFileChooser.APPROVE_OPTION) {
-            return;
+        if (chooser.showSaveDialog(place) == JFileChooser.APPROVE_OPTION) {
+            save(Teller.around(place), KeepFile.named(chooser.getSelectedFile().toPath(), ending), making);
         }
-        Path target = chooser.getSelectedFile().toPath();
-        Job.start(progress -> {
-            try {
-                return KeepFile.bytes(target, ending, bytes);
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
-            }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> ended.fault().ifPresent(
-                fault -> JOptionPane.showMessageDialog(place, Words.of("disk", target))));
+    }
+
+    /** The chart is made into a file beside the window's thread, as it is written. */
+    static void save(Teller teller, Path target, Job.OnDisk<byte[]> making) {
+        teller.replacing(target, () -> teller.onDisk(() -> {
+            KeepFile.bytes(target, making.run());
+            return target;
+        }, written -> teller.say(Words.of("chart.done", written))));
     }
 
     /** A picture on the clipboard. */

@@ -6,9 +6,13 @@ import fairpull.report.chart.Role;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -38,11 +42,13 @@ public final class Entry<T> {
     private String hint = "";
     private final String tip;
     private String shown = "";
+    private String wrong = "";
     private boolean asWritten;
     private boolean asTyped;
     private String own;
     private T meant;
     private boolean sending;
+    private boolean aside;
     private boolean showing;
 
     /**
@@ -81,6 +87,7 @@ public final class Entry<T> {
             label.setDisplayedMnemonic(Words.mnemonic(key));
         }
         field.setName(key);
+        field.putClientProperty(Entry.class, this);
         field.getAccessibleContext().setAccessibleName(Words.of(key));
         tip = Words.find(key + ".tip").orElse("");
         if (!tip.isEmpty()) {
@@ -117,6 +124,23 @@ public final class Entry<T> {
                 finish();
             }
         });
+    }
+
+    /** Sends on what is still being typed in the entries within a component, such as before what was edited is saved or taken back. */
+    public static void flush(Container within) {
+        in(within).filter(entry -> entry.pause.isRunning()).forEach(Entry::finish);
+    }
+
+    /** {@return the first entry within a component that shows something else than the plan holds, because it is not understood} */
+    public static Optional<Entry<?>> complaining(Container within) {
+        return in(within).filter(entry -> !entry.wrong.isEmpty() && !entry.aside).findFirst();
+    }
+
+    private static Stream<Entry<?>> in(Component component) {
+        if (component instanceof JTextField text && text.getClientProperty(Entry.class) instanceof Entry<?> entry) {
+            return Stream.of(entry);
+        }
+        return component instanceof Container container ? Stream.of(container.getComponents()).flatMap(Entry::in) : Stream.empty();
     }
 
     private void typed() {
@@ -158,6 +182,7 @@ public final class Entry<T> {
     }
 
     private void complain(String words) {
+        wrong = words;
         complaint.setText(words.isEmpty() ? " " : Words.tip(words));
         complaint.setVisible(!words.isEmpty());
         field.putClientProperty("JComponent.outline", words.isEmpty() ? null : "warning");
@@ -215,6 +240,12 @@ public final class Entry<T> {
         complain("");
     }
 
+    /** What is typed is no part of the plan: a plan is kept even while it is wrong. Returns itself. */
+    public Entry<T> aside() {
+        aside = true;
+        return this;
+    }
+
     /** Takes what is typed for words, in which a comma is a comma and a point a point; returns itself. */
     public Entry<T> asWritten() {
         asWritten = true;
@@ -243,11 +274,27 @@ public final class Entry<T> {
         field.repaint();
     }
 
-    /** Whether it can be edited. */
+    /** Whether it can be edited. Where it cannot, it shows what the document holds and nothing else. */
     public void enable(boolean enabled) {
+        if (!enabled) {
+            pause.stop();
+            if (!isStillMeant()) {
+                overwrite(shown);
+            }
+        }
         field.setEnabled(enabled);
         showHint();
         label.setEnabled(enabled);
+    }
+
+    /** {@return what it asks for} */
+    public String name() {
+        return label.getText();
+    }
+
+    /** {@return what is wrong with what is typed; empty where nothing is} */
+    public String wrong() {
+        return wrong;
     }
 
     /** {@return the field itself, for focus and tests} */

@@ -61,7 +61,9 @@ public final class Appearance {
     private void askSystem() {
         if (theme() == Theme.SYSTEM) {
             Job.start(progress -> Settings.systemIsDark(), SwingUtilities::invokeLater, share -> { },
-                    ended -> ended.result().flatMap(dark -> dark).ifPresent(this::hear));
+                    ended -> ended.tell(dark -> dark.ifPresent(this::hear), unknown -> {
+                        // the theme stays as it was last known
+                    }));
         }
     }
 

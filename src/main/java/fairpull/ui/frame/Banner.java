@@ -1,30 +1,49 @@
 package fairpull.ui.frame;
 
 import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.util.Map;
+import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** Says something in place, or asks it with a button an answer: no dialogue stands in the way. While it is silent it takes no room. */
+/**
+ * Says something in place, or asks it with a button an answer: no dialogue stands in the way. Its close sign or Escape silences it, which
+ * answers nothing. While it is silent it takes no room.
+ */
 final class Banner extends JPanel {
     private final Prose words = Prose.verbatim();
     private final JPanel answers = new JPanel(new MigLayout("insets 0, gap 8"));
 
     Banner() {
-        super(new MigLayout("insets 8 14 8 8, fillx", "[grow, fill][pref!]"));
+        super(new MigLayout("insets 8 14 8 8, fillx", "[grow, fill][pref!][pref!]"));
         setOpaque(false);
         setName("banner");
         words.setName("banner.words");
         answers.setOpaque(false);
         add(words, "wmin 0, aligny center");
         add(answers);
+        JButton close = Buttons.of("banner.close", () -> say(""));
+        close.getAccessibleContext().setAccessibleName(Words.of("banner.close.name"));
+        close.putClientProperty("JButton.buttonType", "toolBarButton");
+        add(close);
+        getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "banner.close");
+        getActionMap().put("banner.close", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                say("");
+            }
+        });
         setVisible(false);
     }
 

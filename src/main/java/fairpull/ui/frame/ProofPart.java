@@ -8,6 +8,7 @@ import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
@@ -58,13 +59,13 @@ final class ProofPart extends JPanel {
     private void ended(Job.Ended<PlanProof> ended) {
         working(false);
         answer.removeAll();
-        ended.result().ifPresent(this::show);
-        ended.fault().ifPresent(fault -> answer.add(Prose.body(words(fault)), "growx, wmin 0"));
+        ended.tell(this::show, fault -> answer.add(Prose.body(words(fault)), "growx, wmin 0"));
         redone();
     }
 
-    private static String words(RuntimeException fault) {
-        return fault instanceof UsageException unusable ? Words.of("proof.cannot", unusable.problem()) : Words.of("fault", fault);
+    private static String words(Throwable fault) {
+        String words = FaultWords.of(fault);
+        return fault instanceof UsageException ? Words.of("proof.cannot", words) : words;
     }
 
     private void show(PlanProof proof) {

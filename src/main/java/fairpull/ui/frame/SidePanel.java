@@ -9,6 +9,7 @@ import fairpull.domain.search.Costs;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
@@ -87,8 +88,17 @@ final class SidePanel extends Card {
         if (!plan.equals(shown) || !costs.equals(reckoned)) {
             shown = plan;
             reckoned = costs;
-            reckoning.ask(progress -> Outlook.of(plan, costs), ended -> ended.result().ifPresent(this::show));
+            reckoning.ask(progress -> Outlook.of(plan, costs), ended -> ended.tell(this::show, this::fail));
         }
+    }
+
+    private void fail(Throwable fault) {
+        key.setVisible(false);
+        meaning.setText(FaultWords.of(fault));
+        rows.removeAll();
+        help.removeAll();
+        revalidate();
+        repaint();
     }
 
     /** Shows what was reckoned. */

@@ -5,15 +5,9 @@ import fairpull.app.task.Job;
 import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.SheetRequest;
-import fairpull.app.usecase.StartingPlan;
-import fairpull.app.usecase.UsageException;
 import fairpull.app.usecase.WriteSheet;
-import fairpull.domain.InputException;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.theme.Words;
-import java.awt.Desktop;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -21,52 +15,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.Consumer;
-import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 
-/** What the menus of a window do. Files are read and written beside the window's thread. */
+/**
+ * What the menus of a window do. Files are read and written beside the window's thread. What is still being typed counts as typed before
+ * any of it; a plan is not kept while a field shows something else.
+ */
 final class TestActions {
-    private final TestWindow window;
+    private final OpenTest test;
     private final Windows windows;
 
-    TestActions(TestWindow window, Windows windows) {
-        this.window = window;
+    TestActions(OpenTest test, Windows windows) {
+        this.test = test;
         this.windows = windows;
     }
 
-    /** Work on files. */
-    private interface OnDisk<R> {
-        R run() throws IOException;
+    Document document() {
+        return test.document();
     }
 
-    private <R> void onDisk(OnDisk<R> work, Consumer<R> then) {
-        Job.start(progress -> {
-            try {
-                return work.run();
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
-            }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.fault().ifPresent(fault -> window.pane().say(words(fault)));
-            ended.result().ifPresent(then);
-        });
-    }
-
-    private static String words(RuntimeException fault) {
-        if (fault instanceof InputException unusable) {
-            return unusable.oneLine();
-        }
-        if (fault instanceof UsageException misuse) {
-            return misuse.problem();
-        }
-        return fault instanceof UncheckedIOException disk ? Words.of("disk", String.valueOf(disk.getCause().getMessage()))
-                : Words.of("fault", fault);
+    TestPane pane() {
+        return test.pane();
     }
 
     void newTest() {
-        windows.show(Document.unsaved(StartingPlan.in(windows.settings().units())));
+        windows.fresh();
     }
 
     void example() {
@@ -74,154 +47,176 @@ final class TestActions {
     }
 
     void open() {
-        choose("open").ifPresent(this::open);
+        test.shell().chooseFolder("menu.open", false).ifPresent(this::open);
     }
 
     /** Opens the test in a folder, in this window while nobody has touched what it shows. */
     void open(Path folder) {
-        onDisk(() -> KeepTest.open(folder), document -> {
+        pane().onDisk(() -> KeepTest.open(folder), document -> {
             windows.show(document);
-            if (window.document().isUntouched()) {
-                window.end();
+            if (document().isUntouched() && !pane().complains()) {
+                test.end();
             }
         });
     }
 
+    /** Writes the plan into the folder of its test; asks for one where it has none yet. */
     void save() {
         save(() -> { });
     }
 
     private void save(Runnable then) {
-        Document document = window.document();
-        if (document.isSealed()) {
-            if (document.isChanged()) {
-                window.pane().askReason();
+        pane().flushed(() -> {
+            if (document().isFixed() || pane().showsComplaint()) {
+                return;
             }
-            return;
-        }
-        if (document.folder().isEmpty()) {
-            choose("saveAs").ifPresent(folder -> create(folder, then));
-            return;
-        }
-        Plan plan = document.plan();
-        Path folder = document.folder().get();
-        onDisk(() -> {
+            if (document().isAmending()) {
+                pane().askReason();
+            } else if (document().folder().isEmpty()) {
+                test.shell().chooseFolder("menu.saveAs", true).ifPresent(folder -> create(folder, then));
+            } else {
+                write(document().folder().get(), then);
+            }
+        });
+    }
+
+    private void write(Path folder, Runnable then) {
+        Plan plan = document().plan();
+        pane().onDisk(() -> {
             KeepTest.write(folder, plan);
             return plan;
         }, written -> {
-            document.savedTo(folder, written);
+            document().savedTo(folder, written);
             then.run();
         });
     }
 
     /** Keeps the test in a folder that holds none yet. */
-    void create(Path folder, Runnable then) {
-        Plan plan = window.document().plan();
-        onDisk(() -> {
+    private void create(Path folder, Runnable then) {
+        Plan plan = document().plan();
+        pane().onDisk(() -> {
             KeepTest.create(folder, plan);
             return plan;
         }, written -> {
-            window.document().savedTo(folder, written);
+            document().savedTo(folder, written);
             windows.settings().opened(folder);
             then.run();
         });
     }
 
+    /** Makes a new test of the plan as it stands, without seal and pulls, in a window of its own. This one stays as it is. */
+    void saveNew() {
+        pane().flushed(() -> {
+            if (document().folder().isEmpty()) {
+                save();
+            } else if (!pane().showsComplaint()) {
+                Plan plan = document().plan();
+                test.shell().chooseFolder("menu.saveNew", true).ifPresent(folder -> pane().onDisk(() -> {
+                    KeepTest.create(folder, plan);
+                    return KeepTest.open(folder);
+                }, windows::show));
+            }
+        });
+    }
+
     /** Asks once more in place, then saves and seals. */
     void seal() {
-        if (window.document().isSealed()) {
-            window.pane().say(Words.of("state.sealed", window.document().sealCode().orElseThrow()));
+        if (document().isSealed()) {
+            pane().say(Words.of("state.sealed", document().sealCode().orElseThrow()));
             return;
         }
+        pane().flushed(() -> {
+            if (!pane().showsComplaint()) {
+                Plan plan = document().plan();
+                pane().onDisk(() -> Outlook.beforeSeal(plan), this::askSeal);
+            }
+        });
+    }
+
+    private void askSeal(String seen) {
         Map<String, Runnable> answers = new LinkedHashMap<>();
         answers.put("seal.yes", () -> save(this::sealSaved));
         answers.put("seal.no", () -> { });
-        Plan plan = window.document().plan();
-        onDisk(() -> Outlook.beforeSeal(plan), seen -> window.pane().ask(seen + " " + Words.of("seal.question"), answers));
+        pane().ask(seen + " " + Words.of("seal.question"), answers);
     }
 
     private void sealSaved() {
-        Path folder = window.document().folder().orElseThrow();
-        onDisk(() -> KeepTest.seal(folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), code -> {
-            window.document().sealedAs(code);
-            window.pane().say(Words.of("seal.done", code));
+        Path folder = document().folder().orElseThrow();
+        pane().onDisk(() -> KeepTest.seal(folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)), code -> {
+            document().sealedAs(code);
+            pane().say(Words.of("seal.done", code));
         });
     }
 
     /** Writes the amendment that was made, with its reason. */
     void amend(String because) {
-        Document document = window.document();
-        Plan plan = document.plan();
-        Path folder = document.folder().orElseThrow();
-        onDisk(() -> {
+        if (pane().showsComplaint()) {
+            return;
+        }
+        Plan plan = document().plan();
+        Path folder = document().folder().orElseThrow();
+        pane().onDisk(() -> {
             KeepTest.amend(folder, plan, because, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS));
             return plan;
         }, written -> {
-            document.amendedTo(written);
-            window.pane().say(Words.of("amend.done"));
+            document().amendedTo(written);
+            pane().say(Words.of("amend.done"));
         });
     }
 
     /** Saves the run sheet where asked, and opens it where the system can, for printing. */
     void sheet() {
-        Document document = window.document();
-        if (document.folder().isEmpty() || document.isChanged()) {
-            window.pane().say(Words.of("sheet.save"));
-            return;
-        }
-        Path folder = document.folder().get();
-        JFileChooser chooser = new JFileChooser(folder.toFile());
-        chooser.setDialogTitle(Words.of("menu.sheet"));
-        chooser.setSelectedFile(folder.resolve("sheet.pdf").toFile());
-        if (chooser.showSaveDialog(window) == JFileChooser.APPROVE_OPTION) {
-            sheet(folder, chooser.getSelectedFile().toPath());
-        }
+        pane().flushed(() -> {
+            if (document().folder().isEmpty() || document().isChanged()) {
+                pane().say(Words.of("sheet.save"));
+                return;
+            }
+            Path folder = document().folder().get();
+            test.shell().chooseFile("menu.sheet", folder.resolve("sheet.pdf"))
+                    .ifPresent(target -> pane().replacing(target, () -> sheet(folder, target)));
+        });
     }
 
     private void sheet(Path folder, Path target) {
         boolean letter = List.of("US", "CA", "MX").contains(Locale.getDefault().getCountry());
         SheetRequest request = new SheetRequest(letter ? "letter" : "a4", windows.settings().units().name().toLowerCase(Locale.ROOT), "",
                 "");
-        onDisk(() -> {
-            WriteSheet.write(folder, target, request);
-            if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
-                Desktop.getDesktop().open(target.toFile());
-            }
-            return target;
-        }, written -> window.pane().say(Words.of("sheet.done", written)));
+        pane().onDisk(() -> WriteSheet.write(folder, target, request), written -> {
+            pane().say(Words.of("sheet.done", target));
+            view(target);
+        });
+    }
+
+    /** That the system cannot show a sheet takes nothing from its being written. */
+    private void view(Path sheet) {
+        Job.start(Job.onDisk(() -> {
+            test.shell().view(sheet);
+            return sheet;
+        }), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(viewed -> { },
+                fault -> pane().say(Words.of("sheet.unviewed", sheet))));
     }
 
     void undo() {
-        window.document().undo();
+        pane().flushed(document()::undo);
     }
 
     void redo() {
-        window.document().redo();
+        pane().flushed(document()::redo);
     }
 
+    /** Ends the window; asks first where something would be lost with it. */
     void close() {
-        Document document = window.document();
-        if (!document.isChanged() || document.isUntouched()) {
-            window.end();
-            return;
-        }
-        Map<String, Runnable> answers = new LinkedHashMap<>();
-        answers.put("close.save", () -> save(window::end));
-        answers.put("close.drop", window::end);
-        answers.put("close.stay", () -> { });
-        window.pane().ask(Words.of("close.question"), answers);
-    }
-
-    private Optional<Path> choose(String key) {
-        JFileChooser chooser = new JFileChooser(windows.settings().recent().stream().findFirst().map(Path::getParent)
-                .map(Path::toFile).orElse(null));
-        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-        chooser.setDialogTitle(Words.of("menu." + key));
-        int answer = key.equals("open") ? chooser.showOpenDialog(window) : chooser.showSaveDialog(window);
-        return answer == JFileChooser.APPROVE_OPTION ? Optional.of(chooser.getSelectedFile().toPath()) : Optional.empty();
-    }
-
-    TestWindow window() {
-        return window;
+        pane().flushed(() -> {
+            boolean edited = document().isChanged() && !document().isUntouched();
+            if (!edited && !pane().complains()) {
+                test.end();
+                return;
+            }
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put("close.save", () -> save(test::end));
+            answers.put("close.drop", test::end);
+            answers.put("close.stay", () -> { });
+            pane().ask(Words.of("close.question"), answers);
+        });
     }
 }

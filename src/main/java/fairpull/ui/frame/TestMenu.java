@@ -6,10 +6,15 @@ import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.theme.Words;
 import java.awt.GraphicsEnvironment;
 import java.awt.Toolkit;
+import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.AbstractAction;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -54,6 +59,9 @@ final class TestMenu {
         }));
         menu.addSeparator();
         menu.add(item("menu.save", KeyEvent.VK_S, actions::save));
+        JMenuItem saveNew = item("menu.saveNew", KeyEvent.VK_S, actions::saveNew);
+        saveNew.setAccelerator(KeyStroke.getKeyStroke(KeyEvent.VK_S, mask() | InputEvent.SHIFT_DOWN_MASK));
+        menu.add(saveNew);
         menu.add(item("menu.seal", KeyEvent.VK_E, actions::seal));
         menu.add(item("menu.sheet", KeyEvent.VK_P, actions::sheet));
         menu.addSeparator();
@@ -65,7 +73,7 @@ final class TestMenu {
         JMenu menu = menu("menu.edit");
         JMenuItem undo = item("menu.undo", KeyEvent.VK_Z, actions::undo);
         JMenuItem redo = item("menu.redo", KeyEvent.VK_Y, actions::redo);
-        Document document = actions.window().document();
+        Document document = actions.document();
         Runnable relabel = () -> {
             undo.setText(Words.of("menu.undo") + document.undoLabel().map(label -> ": " + label).orElse(""));
             undo.setEnabled(document.undoLabel().isPresent());
@@ -81,20 +89,32 @@ final class TestMenu {
 
     private JMenu view() {
         JMenu menu = menu("menu.view");
-        ButtonGroup modes = new ButtonGroup();
         Appearance appearance = new Appearance(settings);
-        for (Appearance.Theme theme : Appearance.Theme.values()) {
-            menu.add(choice("menu.mode." + theme.name(), modes, appearance.theme() == theme, () -> appearance.choose(theme)));
-        }
+        choices(menu, "menu.mode.", Appearance.Theme.values(), appearance::theme, appearance::choose);
         menu.addSeparator();
-        ButtonGroup units = new ButtonGroup();
-        for (UnitSystem system : UnitSystem.values()) {
-            menu.add(choice("menu.units." + system.name(), units, settings.units() == system, () -> settings.units(system)));
-        }
+        choices(menu, "menu.units.", UnitSystem.values(), settings::units, settings::units);
         menu.addSeparator();
-        menu.add(item("menu.larger", KeyEvent.VK_PLUS, appearance::larger));
-        menu.add(item("menu.smaller", KeyEvent.VK_MINUS, appearance::smaller));
+        JMenuItem larger = item("menu.larger", KeyEvent.VK_PLUS, appearance::larger);
+        // where the plus has no key of its own it lies over the equals sign
+        also(larger, KeyStroke.getKeyStroke(KeyEvent.VK_EQUALS, mask()), appearance::larger);
+        also(larger, KeyStroke.getKeyStroke(KeyEvent.VK_EQUALS, mask() | InputEvent.SHIFT_DOWN_MASK), appearance::larger);
+        also(larger, KeyStroke.getKeyStroke(KeyEvent.VK_ADD, mask()), appearance::larger);
+        menu.add(larger);
+        JMenuItem smaller = item("menu.smaller", KeyEvent.VK_MINUS, appearance::smaller);
+        also(smaller, KeyStroke.getKeyStroke(KeyEvent.VK_SUBTRACT, mask()), appearance::smaller);
+        menu.add(smaller);
         return menu;
+    }
+
+    /** A key besides the one that stands in the menu. */
+    private static void also(JMenuItem item, KeyStroke key, Runnable work) {
+        item.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, item.getName());
+        item.getActionMap().put(item.getName(), new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
     }
 
     private JMenu help() {
@@ -102,12 +122,12 @@ final class TestMenu {
         JMenuItem words = item("menu.words", KeyEvent.VK_H, HelpView::open);
         words.setAccelerator(KeyStroke.getKeyStroke(KeyEvent.VK_F1, 0));
         menu.add(words);
-        menu.add(plain("menu.tour", () -> actions.window().pane().startTour()));
+        menu.add(plain("menu.tour", () -> actions.pane().startTour()));
         menu.add(plain("menu.example", actions::example));
         return menu;
     }
 
-    private static JMenuItem plain(String key, Runnable work) {
+    private JMenuItem plain(String key, Runnable work) {
         JMenuItem item = item(key, KeyEvent.VK_UNDEFINED, work);
         item.setAccelerator(null);
         return item;
@@ -120,22 +140,30 @@ final class TestMenu {
         return menu;
     }
 
-    private static JMenuItem item(String key, int letter, Runnable work) {
+    private JMenuItem item(String key, int letter, Runnable work) {
         JMenuItem item = new JMenuItem(Words.of(key));
         item.setName(key);
         item.setMnemonic(Words.mnemonic(key));
-        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK
-                : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
-        item.setAccelerator(KeyStroke.getKeyStroke(letter, mask));
-        item.addActionListener(event -> work.run());
+        item.setAccelerator(KeyStroke.getKeyStroke(letter, mask()));
+        item.addActionListener(event -> actions.pane().flushed(work));
         return item;
     }
 
-    private static JMenuItem choice(String key, ButtonGroup group, boolean chosen, Runnable work) {
-        JRadioButtonMenuItem item = new JRadioButtonMenuItem(Words.of(key), chosen);
-        item.setName(key);
-        group.add(item);
-        item.addActionListener(event -> work.run());
-        return item;
+    private static int mask() {
+        return GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+    }
+
+    /** One of a few, which other windows may change meanwhile: what holds is looked up whenever the menu is shown. */
+    private static <T extends Enum<T>> void choices(JMenu menu, String key, T[] all, Supplier<T> now, Consumer<T> choose) {
+        ButtonGroup group = new ButtonGroup();
+        for (T one : all) {
+            JRadioButtonMenuItem item = new JRadioButtonMenuItem(Words.of(key + one.name()), now.get() == one);
+            item.setName(key + one.name());
+            item.setMnemonic(Words.mnemonic(key + one.name()));
+            group.add(item);
+            item.addActionListener(event -> choose.accept(one));
+            menu.addMenuListener(new WhenShown(() -> item.setSelected(now.get() == one)));
+            menu.add(item);
+        }
     }
 }

@@ -3,6 +3,8 @@ package fairpull.ui.frame;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.Entry;
+import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.strip.DayStripView;
@@ -11,6 +13,7 @@ import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.CardLayout;
 import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -18,18 +21,22 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
-public final class TestPane extends JPanel {
+public final class TestPane extends JPanel implements Teller {
     private final Document document;
+    private final Settings settings;
     private final JLabel title = new JLabel();
     private final JLabel subtitle = new JLabel();
     private final JLabel message = new JLabel(" ");
@@ -51,12 +58,13 @@ public final class TestPane extends JPanel {
      * A pane.
      *
      * @param document the test
-     * @param settings what is remembered
+     * @param remembered what is remembered
      * @param making makes the pages, in the order of the work
      */
-    public TestPane(Document document, Settings settings, Function<Desk, List<Page>> making) {
+    public TestPane(Document document, Settings remembered, Function<Desk, List<Page>> making) {
         super(new MigLayout("insets 12 24 16 24, gap 16 0, fill", "[grow, fill][340!, fill]", "[][][][][][][][grow, fill]"));
         this.document = document;
+        settings = remembered.ofOne();
         setName("test");
         strip = new DayStripView(document, this::complain);
         pages = making.apply(new Desk(document, settings, strip, this::complain));
@@ -74,10 +82,11 @@ public final class TestPane extends JPanel {
         add(message, "growx, wmin 0, wrap");
         tour = new Tour(settings, this::go);
         add(tour, "spanx, growx, wrap, hidemode 3, gaptop 6");
-        amendment = new AmendmentBar(document, because -> amending.accept(because));
+        amendment = new AmendmentBar(document, because -> flushed(() -> amending.accept(because)));
         add(amendment, "spanx, growx, wrap, hidemode 3, gaptop 6");
         add(stage, "grow, wmin 0, hmin 0, gaptop 6");
-        add(new SidePanel(document, settings, () -> sealing.run(), () -> printing.run()), "grow, hmin 0, gaptop 6");
+        add(new SidePanel(document, settings, () -> flushed(() -> sealing.run()), () -> flushed(() -> printing.run())),
+                "grow, hmin 0, gaptop 6");
         shortcuts();
         document.listen(this::refresh);
         refresh();
@@ -104,12 +113,12 @@ public final class TestPane extends JPanel {
         message.setToolTipText(words.isEmpty() ? null : Words.tip(words));
     }
 
-    /** Says something over the strip; empty words take it away. */
+    @Override
     public void say(String words) {
         banner.say(words);
     }
 
-    /** Asks something over the strip; each answer is a key of the words and what follows from it, the first one the usual one. */
+    @Override
     public void ask(String question, Map<String, Runnable> answers) {
         banner.ask(question, answers);
     }
@@ -139,6 +148,42 @@ public final class TestPane extends JPanel {
         } else if (!current.take(dropped)) {
             complain(Words.of("drop.nothing"));
         }
+    }
+
+    /** Does something once what is still being typed has been sent: it counts as edited before. */
+    public void flushed(Runnable work) {
+        Entry.flush(this);
+        work.run();
+    }
+
+    /** {@return whether a field shows something else than the plan holds, because it is not understood} */
+    boolean complains() {
+        return staged().anyMatch(page -> Entry.complaining(page.view()).isPresent());
+    }
+
+    /** {@return whether a field is not understood; the first such field is then brought into view, and what is wrong with it said} */
+    boolean showsComplaint() {
+        for (Page page : staged().toList()) {
+            Optional<Entry<?>> wrong = Entry.complaining(page.view());
+            if (wrong.isPresent()) {
+                go(page);
+                JTextField field = wrong.get().field();
+                field.requestFocusInWindow();
+                field.scrollRectToVisible(new Rectangle(field.getSize()));
+                say(LocalNumbers.shown(Words.of("complaint", wrong.get().name(), wrong.get().wrong())));
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Stream<Page> staged() {
+        return pages.stream().filter(page -> staged.contains(page.key()));
+    }
+
+    /** Lets go of what outlives it. */
+    public void end() {
+        settings.end();
     }
 
     /** Starts the tour unless it was seen before. */

@@ -1,82 +1,88 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
-import fairpull.app.document.Recovery;
+import fairpull.app.document.Settings;
 import fairpull.ui.theme.Words;
 import java.awt.BorderLayout;
+import java.awt.Desktop;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
 import javax.swing.JFrame;
-import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 
-/** A window with one test. */
-public final class TestWindow extends JFrame {
-    private final Document document;
-    private final Windows windows;
-    private final Recovery recovery;
-    private final TestPane pane;
+/** The frame around a test on a display. */
+public final class TestWindow extends JFrame implements Shell {
+    private final transient OpenTest test;
 
-    TestWindow(Document document, Windows windows, int number) {
-        this.document = document;
-        this.windows = windows;
-        recovery = Recovery.of(windows.settings(), document, number, SwingUtilities::invokeLater);
-        pane = new TestPane(document, windows.settings(), Pages::of);
-        TestActions actions = new TestActions(this, windows);
-        pane.setTransferHandler(new Drops(path -> pane.take(path, actions::open)));
-        pane.onSeal(actions::seal);
-        pane.onSheet(actions::sheet);
-        pane.onAmend(actions::amend);
-        setJMenuBar(TestMenu.of(actions, windows.settings()));
+    TestWindow(OpenTest test) {
+        this.test = test;
+        Settings settings = test.windows().settings();
+        setJMenuBar(TestMenu.of(test.actions(), settings));
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-        add(pane, BorderLayout.CENTER);
+        add(test.pane(), BorderLayout.CENTER);
         setMinimumSize(new Dimension(1000, 640));
-        setSize((int) windows.settings().number("window.width", 1280), (int) windows.settings().number("window.height", 800));
+        setSize((int) settings.number("window.width", 1280), (int) settings.number("window.height", 800));
         setLocationByPlatform(true);
-        document.listen(this::retitle);
+        test.document().listen(this::retitle);
         retitle();
         addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent event) {
+                // without a focus within, keys of the window go nowhere: all fields of a sealed test refuse it
+                test.pane().strip().requestFocusInWindow();
+            }
+
+            @Override
             public void windowClosing(WindowEvent event) {
-                actions.close();
+                test.actions().close();
             }
         });
     }
 
     /** {@return what it shows} */
     public Document document() {
-        return document;
+        return test.document();
     }
 
     /** {@return all of it but the frame} */
     public TestPane pane() {
-        return pane;
-    }
-
-    /** Says that what is shown was found after the program had been ended from outside. */
-    void tellRecovered() {
-        recovery.keepNow();
-        pane.say(Words.of("recovered"));
-    }
-
-    /** Ends the window; what was not saved is given up. */
-    void end() {
-        windows.settings().set("window.width", Integer.toString(getWidth()));
-        windows.settings().set("window.height", Integer.toString(getHeight()));
-        recovery.end();
-        windows.closed(this);
-        dispose();
-        try {
-            windows.settings().remember();
-        } catch (IOException forgotten) {
-            // sizes and recent tests are a comfort; nothing of the user's work is lost with them
-            return;
-        }
+        return test.pane();
     }
 
     private void retitle() {
-        setTitle(Titles.window(document));
+        setTitle(Titles.window(test.document()));
+    }
+
+    @Override
+    public Optional<Path> chooseFolder(String key, boolean saving) {
+        JFileChooser chooser = new JFileChooser(test.windows().settings().recent().stream().findFirst().map(Path::getParent)
+                .map(Path::toFile).orElse(null));
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        return chosen(chooser, key, saving);
+    }
+
+    @Override
+    public Optional<Path> chooseFile(String key, Path proposed) {
+        JFileChooser chooser = new JFileChooser(proposed.toAbsolutePath().getParent().toFile());
+        chooser.setSelectedFile(proposed.toFile());
+        return chosen(chooser, key, true);
+    }
+
+    private Optional<Path> chosen(JFileChooser chooser, String key, boolean saving) {
+        chooser.setDialogTitle(Words.of(key));
+        int answer = saving ? chooser.showSaveDialog(this) : chooser.showOpenDialog(this);
+        return answer == JFileChooser.APPROVE_OPTION ? Optional.of(chooser.getSelectedFile().toPath()) : Optional.empty();
+    }
+
+    @Override
+    public void view(Path file) throws IOException {
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
+            Desktop.getDesktop().open(file.toFile());
+        }
     }
 }

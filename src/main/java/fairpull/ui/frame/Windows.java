@@ -4,19 +4,30 @@ import fairpull.app.document.Document;
 import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
+import fairpull.app.usecase.StartingPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The windows of a process: several tests at a time, one set of settings. */
 public final class Windows {
+    private static final String STARTED = "started";
+
     private final Settings settings;
-    private final List<TestWindow> open = new ArrayList<>();
+    private final Function<OpenTest, Shell> framing;
+    private final List<OpenTest> open = new ArrayList<>();
     private int numbers;
 
     /** No windows yet. */
     public Windows(Settings settings) {
+        this(settings, TestWindow::new);
+    }
+
+    /** No windows yet; {@code framing} makes what stands around each test. */
+    Windows(Settings settings, Function<OpenTest, Shell> framing) {
         this.settings = settings;
+        this.framing = framing;
     }
 
     /** {@return what all windows remember} */
@@ -24,38 +35,56 @@ public final class Windows {
         return settings;
     }
 
-    /** Shows a test in a window of its own; one that is shown already comes to the front. */
-    public TestWindow show(Document document) {
-        Optional<TestWindow> there = open.stream().filter(window -> document.folder().isPresent()
-                && window.document().folder().equals(document.folder())).findFirst();
-        if (there.isPresent()) {
-            there.get().toFront();
-            return there.get();
+    /**
+     * Shows what a start begins with: edits that were never saved, each in a window of its own that says so, then the test that was asked
+     * for, which comes to the front where those edits are of it; the invented example at the very first start, else a new test.
+     */
+    public void begin(Optional<Document> asked, List<Recovery.Found> found) {
+        found.forEach(edits -> add(edits.document()).tellRecovered(edits));
+        if (asked.isPresent()) {
+            show(asked.get());
+        } else if (found.isEmpty() && settings.find(STARTED).isEmpty()) {
+            welcome();
+        } else if (found.isEmpty()) {
+            fresh();
         }
-        TestWindow window = new TestWindow(document, this, ++numbers);
-        open.add(window);
+        settings.set(STARTED, "yes");
+    }
+
+    /** Shows a test in a window of its own; one that is shown already comes to the front. */
+    void show(Document document) {
+        Optional<OpenTest> there = document.folder().flatMap(folder -> open.stream().filter(test -> test.isIn(folder)).findFirst());
+        if (there.isPresent()) {
+            there.get().shell().toFront();
+        } else {
+            add(document);
+        }
+    }
+
+    private OpenTest add(Document document) {
+        OpenTest test = new OpenTest(document, this, ++numbers, framing);
+        open.add(test);
         document.folder().ifPresent(settings::opened);
-        window.setVisible(true);
-        return window;
+        test.shell().setVisible(true);
+        return test;
+    }
+
+    /** Shows a new test. */
+    void fresh() {
+        add(Document.unsaved(StartingPlan.in(settings.units())));
     }
 
     /** Shows the invented example, with the tour for who has not seen it. */
-    public void welcome() {
-        show(Document.unsaved(ExamplePlan.plan())).pane().offerTour();
+    void welcome() {
+        add(Document.unsaved(ExamplePlan.plan())).pane().offerTour();
     }
 
-    /** Shows edits that were never saved before the program ended, in a window of their own that says so. */
-    public void offer(Recovery.Found found) {
-        show(found.document()).tellRecovered();
-        Recovery.forget(settings, found);
+    void closed(OpenTest test) {
+        open.remove(test);
     }
 
-    void closed(TestWindow window) {
-        open.remove(window);
-    }
-
-    /** {@return the windows that are open} */
-    public List<TestWindow> open() {
+    /** {@return the tests that are open, in the order in which they came} */
+    List<OpenTest> open() {
         return List.copyOf(open);
     }
 }

@@ -143,6 +143,17 @@ class DocumentTest {
     }
 
     @Test
+    void whatIsEditedWhileTheSealIsBeingWrittenIsNotShownAsSealed() {
+        Document document = fresh();
+        Plan written = document.plan();
+        document.savedTo(Path.of("test"), written);
+        document.edit(QuestionEdits.title("typed a moment too late"));
+        document.sealedAs("0000-0000-00");
+        assertThat(document.plan()).isEqualTo(written);
+        assertThat(document.isChanged()).isFalse();
+    }
+
+    @Test
     void anAmendmentOpensASealedPlanAndBeginsUndoAnew() {
         Document document = fresh();
         document.edit(QuestionEdits.title("before the seal"));

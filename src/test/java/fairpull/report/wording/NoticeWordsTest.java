@@ -41,6 +41,12 @@ class NoticeWordsTest {
         assertThat(NoticeWords.sentence(Notice.of(Notice.Code.AMENDED_AFTER_DATA, 2.0), "")).contains("amended 2 times");
     }
 
+    @Test
+    void aSingleEntryIsOne() {
+        assertThat(NoticeWords.sentence(new Notice(Notice.Code.LOG_STATE, List.of(1.0), NAMES), "")).contains("holds 1 entry and");
+        assertThat(NoticeWords.sentence(new Notice(Notice.Code.LOG_STATE, List.of(2.0), NAMES), "")).contains("holds 2 entries and");
+    }
+
     private static String sentence(Notice.Code code) {
         List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0, 0.05);
         return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp").replace('\u202f', ' ').replace('\u00a0', ' ');

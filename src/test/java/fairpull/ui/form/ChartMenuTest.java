@@ -9,6 +9,7 @@ import fairpull.report.chart.Drawing;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
+import fairpull.ui.Waiting;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.awt.image.BufferedImage;
@@ -17,9 +18,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -59,10 +64,52 @@ class ChartMenuTest {
     }
 
     @Test
-    void aFileGetsItsEnding() throws IOException {
-        Path named = KeepFile.bytes(folder.resolve("the day v1.2"), ".svg", ChartMenu.svg(DAY));
-        assertThat(named.getFileName()).hasToString("the day v1.2.svg");
-        assertThat(Files.readAllBytes(named)).isEqualTo(ChartMenu.svg(DAY));
-        assertThat(KeepFile.bytes(folder.resolve("DAY.SVG"), ".svg", new byte[1]).getFileName()).hasToString("DAY.SVG");
+    void aFileGetsItsEnding() {
+        assertThat(KeepFile.named(folder.resolve("the day v1.2"), ".svg").getFileName()).hasToString("the day v1.2.svg");
+        assertThat(KeepFile.named(folder.resolve("DAY.SVG"), ".svg").getFileName()).hasToString("DAY.SVG");
+    }
+
+    /** Hears what is said and what is asked. */
+    private static final class Heard implements Teller {
+        private final List<String> said = new ArrayList<>();
+        private Map<String, Runnable> asked = Map.of();
+
+        @Override
+        public void say(String words) {
+            said.add(words);
+        }
+
+        @Override
+        public void ask(String question, Map<String, Runnable> answers) {
+            said.add(question);
+            asked = answers;
+        }
+    }
+
+    @Test
+    void aChartReplacesAnotherFileOnlyWhenThatIsWanted() throws IOException {
+        Path file = Files.writeString(folder.resolve("day.png"), "something else");
+        Heard heard = new Heard();
+        List<Boolean> onWindowThread = new ArrayList<>();
+        Waiting.onWindowThread(() -> ChartMenu.save(heard, file, () -> {
+            onWindowThread.add(SwingUtilities.isEventDispatchThread());
+            return ChartMenu.png(DAY);
+        }));
+        Waiting.forQuiet();
+        assertThat(heard.said).singleElement().asString().contains("there already");
+        assertThat(file).hasContent("something else");
+        Waiting.onWindowThread(heard.asked.get("file.replace"));
+        Waiting.forQuiet();
+        assertThat(Files.readAllBytes(file)).isEqualTo(ChartMenu.png(DAY));
+        assertThat(heard.said.get(1)).contains("day.png");
+        assertThat(onWindowThread).containsExactly(false);
+    }
+
+    @Test
+    void aChartThatCannotBeWrittenIsSaidInWords() {
+        Heard heard = new Heard();
+        Waiting.onWindowThread(() -> ChartMenu.save(heard, folder.resolve("nowhere").resolve("day.svg"), () -> ChartMenu.svg(DAY)));
+        Waiting.forQuiet();
+        assertThat(heard.said).singleElement().asString().contains("is not there").doesNotContain("Exception");
     }
 }

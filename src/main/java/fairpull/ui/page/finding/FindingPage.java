@@ -1,18 +1,16 @@
 package fairpull.ui.page.finding;
 
 import fairpull.app.document.Document;
+import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.FindingView;
-import fairpull.app.usecase.UsageException;
-import fairpull.domain.InputException;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -67,24 +65,10 @@ public final class FindingPage implements Page {
     private void judge(Path folder) {
         judged = stamp(folder);
         say(Words.of("finding.judging"));
-        judging.ask(progress -> {
-            try {
-                return FindingView.of(folder);
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            }
-        }, ended -> {
-            ended.result().ifPresent(finding -> tell(finding.sections()));
-            ended.fault().ifPresent(fault -> {
-                say(words(fault));
-                view.add(again(), "growx 0");
-            });
-        });
-    }
-
-    private static String words(RuntimeException fault) {
-        return fault instanceof InputException unusable ? unusable.oneLine()
-                : fault instanceof UsageException refused ? refused.problem() : Words.of("disk", String.valueOf(fault.getMessage()));
+        judging.ask(Job.onDisk(() -> FindingView.of(folder)), ended -> ended.tell(finding -> tell(finding.sections()), fault -> {
+            say(FaultWords.of(fault));
+            view.add(again(), "growx 0");
+        }));
     }
 
     private void say(String words) {

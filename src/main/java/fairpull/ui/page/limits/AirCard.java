@@ -6,6 +6,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Look;
@@ -57,10 +58,14 @@ final class AirCard extends Card {
         Plan plan = desk.document().plan();
         shown = plan;
         AirCheck.Typed air = new AirCheck.Typed(typed[0], typed[1], typed[2], typed[3], typed[4]);
-        reckoning.ask(progress -> AirCheck.of(plan, air), ended -> ended.result().ifPresent(check -> {
-            decision.setText(check.decision().isEmpty() ? Words.of("air.nothing") : check.decision());
-            text.setText(check.text());
-            revalidate();
-        }));
+        reckoning.ask(progress -> AirCheck.of(plan, air), ended -> ended.tell(
+                check -> tell(check.decision().isEmpty() ? Words.of("air.nothing") : check.decision(), check.text()),
+                fault -> tell(FaultWords.of(fault), "")));
+    }
+
+    private void tell(String decided, String why) {
+        decision.setText(decided);
+        text.setText(why);
+        revalidate();
     }
 }

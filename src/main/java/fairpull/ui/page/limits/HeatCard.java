@@ -4,10 +4,12 @@ import fairpull.app.task.Latest;
 import fairpull.app.usecase.HeatCheck;
 import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Drawing;
+import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.ChartView;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Look;
@@ -88,7 +90,11 @@ final class HeatCard extends Card {
         typed = asked;
         Plan plan = desk.document().plan();
         shown = plan;
-        reckoning.ask(progress -> HeatCheck.of(plan, asked), ended -> ended.result().ifPresent(this::tell));
+        reckoning.ask(progress -> HeatCheck.of(plan, asked), ended -> ended.tell(this::tell, fault -> {
+            heading.setText(FaultWords.of(fault));
+            answer.removeAll();
+            shownOnStrip(Optional.empty());
+        }));
     }
 
     private void tell(HeatCheck check) {
@@ -100,7 +106,11 @@ final class HeatCard extends Card {
                     List.of())));
             answer.add(view, "growx, wmin 0, h " + (int) drawing.height() + "!");
         }
-        desk.strip().show(check.strip());
+        shownOnStrip(check.strip());
+    }
+
+    private void shownOnStrip(Optional<PlanStrip.Heat> predicted) {
+        desk.strip().show(predicted);
         revalidate();
         repaint();
     }

@@ -6,17 +6,15 @@ import fairpull.app.usecase.PlanTyping;
 import fairpull.app.usecase.RigTyping;
 import fairpull.app.usecase.ScatterSource;
 import fairpull.app.usecase.UsageException;
-import fairpull.domain.InputException;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Scatter;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -110,24 +108,11 @@ final class ScatterCard extends Card {
     /** Takes the matching record of a folder, which is read beside the window's thread. */
     void takeRecord(Path folder) {
         Plan plan = plan();
-        Job.start(progress -> {
-            try {
-                return ScatterSource.record(folder, plan);
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.result().ifPresent(source -> {
-                desk.settings().set("records", folder.toString());
-                take(Words.of("scatter.record.edit"), source);
-            });
-            ended.fault().ifPresent(fault -> desk.words().accept(words(fault)));
-        });
-    }
-
-    private static String words(RuntimeException fault) {
-        return fault instanceof InputException unusable ? unusable.oneLine()
-                : fault instanceof UsageException refused ? refused.problem() : String.valueOf(fault.getMessage());
+        Job.start(Job.onDisk(() -> ScatterSource.record(folder, plan)), SwingUtilities::invokeLater, share -> { },
+                ended -> ended.tell(source -> {
+                    desk.settings().set("records", folder.toString());
+                    take(Words.of("scatter.record.edit"), source);
+                }, fault -> desk.words().accept(FaultWords.of(fault))));
     }
 
     void refresh() {

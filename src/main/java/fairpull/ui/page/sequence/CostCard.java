@@ -35,7 +35,7 @@ final class CostCard extends Card {
     }
 
     private Entry<Double> entry(String name) {
-        return new Entry<>("cost." + name, PlanTyping::money, money -> desk.settings().cost(name, money), () -> { });
+        return new Entry<>("cost." + name, PlanTyping::money, money -> desk.settings().cost(name, money), () -> { }).aside();
     }
 
     void refresh() {

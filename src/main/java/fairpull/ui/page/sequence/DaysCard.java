@@ -5,7 +5,6 @@ import fairpull.app.task.Job;
 import fairpull.app.usecase.PlanSearch;
 import fairpull.app.usecase.PlanTyping;
 import fairpull.app.usecase.StartingPlan;
-import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.search.SearchAnswer;
@@ -15,6 +14,7 @@ import fairpull.report.chart.FrontChart;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.ChartView;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
@@ -51,11 +51,11 @@ final class DaysCard extends Card {
         hours = new Entry<>("days.hours", PlanTyping::hoursAsMinutes, value -> {
             minutes = value;
             search();
-        }, () -> { });
+        }, () -> { }).aside();
         installs = new Entry<>("days.installs", text -> PlanTyping.count(text, 2, 10), value -> {
             mostInstalls = value;
             search();
-        }, () -> { });
+        }, () -> { }).aside();
         add(Prose.small(Words.of("days.sub")), "growx, wmin 0");
         add(chart, "growx, wmin 0");
         add(answer, "growx, wmin 0");
@@ -116,10 +116,13 @@ final class DaysCard extends Card {
 
     private void ended(Job.Ended<Optional<SearchAnswer>> ended) {
         working(false);
-        found = ended.result().flatMap(front -> front);
-        answer.setText(ended.fault().filter(UsageException.class::isInstance).map(fault -> ((UsageException) fault).problem())
-                .orElseGet(() -> found.isPresent() ? Words.of("days.found", found.get().daysTried(), found.get().front().size())
-                        : Words.of("days.none")));
+        ended.tell(front -> {
+            found = front;
+            answer.setText(front.map(days -> Words.of("days.found", days.daysTried(), days.front().size())).orElse(Words.of("days.none")));
+        }, fault -> {
+            found = Optional.empty();
+            answer.setText(FaultWords.of(fault));
+        });
         chart.refresh();
     }
 

@@ -5,6 +5,7 @@ import fairpull.app.task.Latest;
 import fairpull.app.usecase.DayRemedies;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.LocalNumbers;
@@ -38,7 +39,11 @@ final class FitCard extends Card {
         }
         if (!plan.equals(shown)) {
             shown = plan;
-            reckoning.ask(progress -> DayRemedies.of(plan), ended -> ended.result().ifPresent(this::show));
+            reckoning.ask(progress -> DayRemedies.of(plan), ended -> ended.tell(this::show, fault -> {
+                content.removeAll();
+                content.add(Prose.body(FaultWords.of(fault)), "growx, wmin 0");
+                appear(true);
+            }));
         }
     }
 
@@ -55,7 +60,11 @@ final class FitCard extends Card {
             button.addActionListener(event -> desk.edit(SequenceEdits.take(Words.of("fit.edit"), change.sequence())));
             content.add(button, "wmin 0");
         }
-        setVisible(!remedies.said().isEmpty());
+        appear(!remedies.said().isEmpty());
+    }
+
+    private void appear(boolean hasSomethingToSay) {
+        setVisible(hasSomethingToSay);
         revalidate();
         repaint();
     }

@@ -10,6 +10,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Choice;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
@@ -99,7 +100,7 @@ final class LooksCard extends Card {
             shown = plan;
             cost.setVisible(plan.looks().isPresent());
             reckoning.ask(progress -> LooksTyping.cost(plan), ended -> {
-                ended.result().ifPresent(cost::setText);
+                ended.tell(cost::setText, fault -> cost.setText(FaultWords.of(fault)));
                 revalidate();
             });
         }

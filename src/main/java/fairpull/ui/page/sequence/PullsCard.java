@@ -7,6 +7,7 @@ import fairpull.domain.unit.Unit;
 import fairpull.report.chart.PullsChart;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.ChartView;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
@@ -36,7 +37,10 @@ final class PullsCard extends Card {
         if (!plan.equals(shown)) {
             shown = plan;
             reckoning.ask(progress -> PlanSearch.pulls(plan), ended -> {
-                pulls = ended.result().flatMap(found -> found);
+                ended.tell(found -> pulls = found, fault -> {
+                    pulls = Optional.empty();
+                    desk.words().accept(FaultWords.of(fault));
+                });
                 chart.refresh();
             });
         }

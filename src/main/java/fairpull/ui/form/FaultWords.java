@@ -1,0 +1,41 @@
+package fairpull.ui.form;
+
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.InputException;
+import fairpull.ui.theme.Words;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+
+/** What went wrong, in one sentence for people. */
+public final class FaultWords {
+    private FaultWords() {
+    }
+
+    /** {@return what to say of a fault: its own words where a user can mend it, what to look at where the disk failed} */
+    public static String of(Throwable fault) {
+        if (fault instanceof InputException unusable) {
+            return unusable.oneLine();
+        }
+        if (fault instanceof UsageException misuse) {
+            return misuse.problem();
+        }
+        if (fault instanceof UncheckedIOException disk) {
+            return of(disk.getCause());
+        }
+        if (fault instanceof IOException disk) {
+            return onDisk(disk);
+        }
+        return fault instanceof OutOfMemoryError ? Words.of("fault.memory") : Words.of("fault", fault);
+    }
+
+    private static String onDisk(IOException fault) {
+        String message = String.valueOf(fault.getMessage());
+        if (fault instanceof NoSuchFileException || fault instanceof FileNotFoundException) {
+            return Words.of("disk.gone", message);
+        }
+        return Words.of(fault instanceof AccessDeniedException ? "disk.denied" : "disk", message);
+    }
+}

@@ -1,0 +1,30 @@
+package fairpull.ui.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairpull.app.usecase.UsageException;
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import org.junit.jupiter.api.Test;
+
+class FaultWordsTest {
+    @Test
+    void everyKindOfFaultHasWordsThatSayWhatToDo() {
+        assertThat(FaultWords.of(new InputException(Place.of("plan.json"), "it is broken", "mend it"))).contains("plan.json", "mend it");
+        assertThat(FaultWords.of(new UsageException("--out", "name a file"))).isEqualTo("name a file");
+        assertThat(FaultWords.of(new UncheckedIOException(new IOException("No space left on device")))).contains("No space", "not full");
+        assertThat(FaultWords.of(new NoSuchFileException("pulls.csv"))).contains("pulls.csv is not there").doesNotContain("full");
+        assertThat(FaultWords.of(new AccessDeniedException("pulls.csv"))).contains("may not be read or written by you");
+        assertThat(FaultWords.of(new OutOfMemoryError())).contains("memory");
+    }
+
+    @Test
+    void aFaultOfTheProgramIsNotBlamedOnTheDisk() {
+        assertThat(FaultWords.of(new IllegalStateException("unforeseen"))).startsWith("A fault of the program").doesNotContain("disk");
+        assertThat(FaultWords.of(new StackOverflowError())).startsWith("A fault of the program");
+    }
+}
