@@ -196,6 +196,11 @@ final class TestActions {
                 fault -> pane().say(Words.of("sheet.unviewed", sheet))));
     }
 
+    /** A chart in a picture is traced in a window of its own; it belongs to no test. */
+    void trace() {
+        new TracingWindow(windows.settings()).setVisible(true);
+    }
+
     void undo() {
         pane().flushed(document()::undo);
     }
