@@ -1,0 +1,11 @@
+package fairpull.domain.tracing;
+
+/** How a point of a curve came about. */
+public enum PointSource {
+    /** Found by following the line. */
+    FOLLOWED,
+    /** Clicked, and moved to the middle of the line there. */
+    SNAPPED,
+    /** Clicked or moved by hand, and taken as it is. */
+    PLACED
+}

@@ -1,0 +1,248 @@
+package fairpull.engine.tracing;
+
+import fairpull.domain.tracing.LineEnd;
+import fairpull.domain.tracing.LineEnd.Reason;
+import fairpull.domain.tracing.LineGap;
+import fairpull.domain.tracing.PixelPoint;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * A line followed in one direction, column by column. The graph of a function shows one run of its colour in every column, and that run
+ * touches the one before; whatever departs from this is bridged where the line goes on as it went, or ends the walk with the reason.
+ */
+final class Walk {
+    /** Columns from which the direction is taken. */
+    private static final int BEHIND = 14;
+    /** A run of less than so much of the line's width is a speck. */
+    private static final double SPECK = 0.45;
+    /** A run beside another colour that shows less of the line than this is not read: its middle would be off. */
+    private static final double WHOLE = 0.8;
+    /** Where two lines run into each other they grow thicker than this before it is seen that they are two. */
+    private static final double SWOLLEN = 1.2;
+    /** A covered stretch is longer than a missing one may be: lines that cross at a small angle hide each other for long. */
+    private static final int COVERED_TIMES = 5;
+
+    private final LineStart start;
+    private final Ink ink;
+    private final double width;
+    private final int direction;
+    private final int longestGap;
+    private final Deque<PixelPoint> behind = new ArrayDeque<>();
+    private final List<Read> reads = new ArrayList<>();
+    private final List<LineGap> gaps = new ArrayList<>();
+    private Run last;
+    private int column;
+    private int missing;
+    private boolean covered;
+    private Reason ended;
+
+    /** What was read in a column. */
+    record Read(PixelPoint at, double mass) {
+    }
+
+    Walk(LineStart start, int direction, int longestGap) {
+        this.start = start;
+        ink = start.ink();
+        width = start.widthPx();
+        this.direction = direction;
+        this.longestGap = longestGap;
+        last = start.run();
+        column = start.column();
+        behind.add(new PixelPoint(column + 0.5, last.centre()));
+    }
+
+    /** Walks until the line ends. */
+    Walk done() {
+        while (ended == null) {
+            column += direction;
+            if (column < 0 || column >= ink.picture().width()) {
+                ended = Reason.EDGE_OF_PICTURE;
+            } else {
+                step(candidates());
+            }
+        }
+        return this;
+    }
+
+    /** {@return what was read, in the order of the walk, without the start} */
+    List<Read> reads() {
+        return reads;
+    }
+
+    List<LineGap> gaps() {
+        return gaps;
+    }
+
+    LineEnd end() {
+        return new LineEnd(reads.isEmpty() ? new PixelPoint(start.column() + 0.5, start.run().centre()) : reads.get(reads.size() - 1).at(),
+                ended);
+    }
+
+    private StraightLine ahead() {
+        return StraightLine.through(List.copyOf(behind));
+    }
+
+    private double slope() {
+        return behind.size() < 3 ? 0 : ahead().slope();
+    }
+
+    private List<Run> candidates() {
+        if (missing == 0) {
+            return Run.within(ink, column, last.top() - 1, last.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+        }
+        double expected = ahead().at(column + 0.5);
+        double spare = spare();
+        return Run.within(ink, column, (int) Math.floor(expected - spare), (int) Math.ceil(expected + spare)).stream()
+                .filter(this::isNoSpeck).toList();
+    }
+
+    /** How far from its direction the line may come out of a gap, in pixels. */
+    private double spare() {
+        return width / 2 + 1 + 0.15 * missing * Math.hypot(1, slope());
+    }
+
+    private boolean isNoSpeck(Run run) {
+        return run.mass() >= SPECK * width;
+    }
+
+    private void step(List<Run> candidates) {
+        if (candidates.isEmpty()) {
+            miss();
+        } else if (candidates.size() > 1) {
+            if (isOneCovered(candidates)) {
+                miss();
+            } else {
+                end(missing == 0 ? Reason.MEETS_SAME_COLOUR : Reason.SEVERAL_AHEAD);
+            }
+        } else {
+            single(candidates.get(0));
+        }
+    }
+
+    private void single(Run run) {
+        if (missing == 0 && joinsAnother(run)) {
+            end(Reason.MEETS_SAME_COLOUR);
+        } else if (run.height() > tall()) {
+            stroke(run);
+        } else if (run.beside() && run.mass() < WHOLE * width * Math.hypot(1, slope())) {
+            covered = true;
+            miss();
+        } else {
+            accept(column, run);
+        }
+    }
+
+    private double tall() {
+        return 3 * width + 3 * Math.abs(slope()) + 4;
+    }
+
+    /** Another run of the column before touches this one: two lines of the colour come together. */
+    private boolean joinsAnother(Run run) {
+        return Run.within(ink, column - direction, run.top() - 1, run.bottom() + 1).stream().anyMatch(other -> isNoSpeck(other)
+                && !other.touches(last) && other.mass() >= WHOLE * width);
+    }
+
+    /** Two slivers of one line with another colour over its middle. */
+    private boolean isOneCovered(List<Run> candidates) {
+        Run first = candidates.get(0);
+        Run second = candidates.get(candidates.size() - 1);
+        boolean between = true;
+        for (int row = first.bottom(); row < second.top(); row++) {
+            between &= ink.isCovered(column, row) || ink.share(column, row) > 0;
+        }
+        covered |= between;
+        return between && second.bottom() - first.top() <= 1.5 * width * Math.hypot(1, slope()) + 2;
+    }
+
+    private void accept(int at, Run run) {
+        closeGap(at, covered ? LineGap.Reason.COVERED : LineGap.Reason.INTERRUPTED);
+        PixelPoint point = new PixelPoint(at + 0.5, run.centre());
+        reads.add(new Read(point, run.mass()));
+        behind.addLast(point);
+        if (behind.size() > BEHIND) {
+            behind.removeFirst();
+        }
+        last = run;
+    }
+
+    private void closeGap(int at, LineGap.Reason reason) {
+        if (missing > 0) {
+            double here = at + 0.5 - direction;
+            double back = at + 0.5 - direction * missing;
+            gaps.add(new LineGap(Math.min(here, back) - 0.5, Math.max(here, back) + 0.5, reason));
+        }
+        missing = 0;
+        covered = false;
+    }
+
+    private void miss() {
+        missing++;
+        double expected = ahead().at(column + 0.5);
+        int reach = (int) Math.ceil(width / 2) + 1;
+        for (int row = (int) Math.floor(expected) - reach; row <= expected + reach; row++) {
+            covered |= ink.isCovered(column, row);
+        }
+        if (missing > (covered ? COVERED_TIMES : 1) * longestGap) {
+            end(Reason.NO_MORE_LINE);
+        }
+    }
+
+    /**
+     * A run much taller than the line so far: a stroke of the same colour straight across, such as a grid line, behind which the line goes
+     * on as it went; or the line itself turning steep, which then goes on from the other end of the stroke.
+     */
+    private void stroke(Run first) {
+        double expectedSlope = slope();
+        StraightLine before = ahead();
+        List<Run> strokes = new ArrayList<>(List.of(first));
+        int longest = (int) Math.ceil(3 * width) + 4;
+        for (int steps = 1; steps <= longest; steps++) {
+            int next = column + direction * steps;
+            Run stroke = strokes.get(strokes.size() - 1);
+            List<Run> runs = Run.within(ink, next, stroke.top() - 1, stroke.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+            if (runs.size() > 1) {
+                end(Reason.MEETS_SAME_COLOUR);
+                return;
+            }
+            if (runs.isEmpty()) {
+                end(Reason.NO_MORE_LINE);
+                return;
+            }
+            if (runs.get(0).height() <= tall()) {
+                double away = Math.abs(runs.get(0).centre() - before.at(next + 0.5));
+                boolean goesOn = away <= width + 2 + 0.5 * steps * Math.hypot(1, expectedSlope);
+                leave(strokes, next, runs.get(0), goesOn);
+                return;
+            }
+            strokes.add(runs.get(0));
+        }
+        end(Reason.NO_LINE_AHEAD);
+    }
+
+    private void leave(List<Run> strokes, int next, Run run, boolean goesOn) {
+        if (goesOn) {
+            missing += strokes.size();
+            closeGap(next, LineGap.Reason.STROKE);
+        } else {
+            for (int place = 0; place < strokes.size(); place++) {
+                accept(column + direction * place, strokes.get(place));
+            }
+            behind.clear();
+        }
+        column = next;
+        accept(next, run);
+    }
+
+    private void end(Reason reason) {
+        ended = reason;
+        if (reason == Reason.MEETS_SAME_COLOUR) {
+            double most = SWOLLEN * width * Math.hypot(1, slope());
+            while (!reads.isEmpty() && reads.get(reads.size() - 1).mass() > most) {
+                reads.remove(reads.size() - 1);
+            }
+        }
+    }
+}
