@@ -30,6 +30,8 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
     private static final int MOST_HEIGHT = 200;
     /** ΔE*ab below which a pixel is no more than the ground with some noise. */
     private static final double LIKE_GROUND = 12;
+    /** Above it the click hit a line plainly, and there is no need to look further away. */
+    private static final double PLAIN = 30;
     private static final double STRONG = 0.6;
 
     /** {@return the line at a click; empty where there is none} */
@@ -60,24 +62,21 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
     }
 
     private static Optional<Integer> colour(Picture picture, PixelPoint click, int ground) {
-        Lab groundLab = Lab.of(ground);
-        for (int reach = 1; reach <= NEAR_PX; reach++) {
-            int best = ground;
-            double unlike = 0;
+        int best = ground;
+        for (int reach = 1; reach <= NEAR_PX && unlike(best, ground) < PLAIN; reach++) {
             for (int row = click.row() - reach; row <= click.row() + reach; row++) {
                 for (int column = click.column() - reach; column <= click.column() + reach; column++) {
-                    double distance = picture.holds(column, row) ? Lab.of(picture.rgb(column, row)).distance(groundLab) : 0;
-                    if (distance > unlike) {
-                        unlike = distance;
+                    if (picture.holds(column, row) && unlike(picture.rgb(column, row), ground) > unlike(best, ground)) {
                         best = picture.rgb(column, row);
                     }
                 }
             }
-            if (unlike > LIKE_GROUND) {
-                return Optional.of(best);
-            }
         }
-        return Optional.empty();
+        return unlike(best, ground) > LIKE_GROUND ? Optional.of(best) : Optional.empty();
+    }
+
+    private static double unlike(int one, int other) {
+        return Lab.of(one).distance(Lab.of(other));
     }
 
     private static Optional<LineStart> enter(Ink ink, PixelPoint click) {
@@ -86,7 +85,7 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
         for (int column = click.column() - NEAR_PX; column <= click.column() + NEAR_PX; column++) {
             for (Run run : Run.within(ink, column, click.row() - NEAR_PX, click.row() + NEAR_PX + 1)) {
                 double away = Math.abs(column + 0.5 - click.xPx()) + Math.max(0, Math.abs(run.centre() - click.yPx()) - run.height() / 2.0);
-                if (away < least && run.height() <= MOST_HEIGHT) {
+                if (away < least && run.height() <= MOST_HEIGHT && run.strongest() >= STRONG) {
                     least = away;
                     best = new LineStart(ink, column, run, run.mass());
                 }

@@ -10,11 +10,36 @@ import java.util.List;
  * @param bottom the row behind the last one
  * @param mass the shares of the line's colour, summed: the line's extent down the column in pixels
  * @param centre their centroid, in pixels from the upper edge: the middle of the line to a fraction of a pixel
- * @param beside whether another colour lies right above or below, so that the line may be partly hidden
+ * @param strongest the largest share
+ * @param above how the run ends above
+ * @param below how it ends below
  */
-record Run(int top, int bottom, double mass, double centre, boolean beside) {
+record Run(int top, int bottom, double mass, double centre, double strongest, Edge above, Edge below) {
     /** A pixel belongs to a line from this share on; fainter ones only at its edge. */
-    private static final double BELONGS = 0.25;
+    private static final double BELONGS = 0.3;
+    private static final double FULL = 0.9;
+    private static final int DEEPEST_EDGE = 3;
+
+    /**
+     * An end of a run.
+     *
+     * @param row where the line ends, to a fraction of a pixel
+     * @param covered whether another colour lies right beyond it, so that the line may go on beneath
+     */
+    record Edge(double row, boolean covered) {
+    }
+
+    boolean isBesideAnother() {
+        return above.covered() || below.covered();
+    }
+
+    /** {@return the middle of a line of such an extent, of which another colour hides one edge; NaN where it hides both or none} */
+    double centreFromFreeEdge(double extent) {
+        if (above.covered() == below.covered()) {
+            return Double.NaN;
+        }
+        return above.covered() ? below.row() - extent / 2 : above.row() + extent / 2;
+    }
 
     int height() {
         return bottom - top;
@@ -54,13 +79,30 @@ record Run(int top, int bottom, double mass, double centre, boolean beside) {
         }
         double mass = 0;
         double moment = 0;
+        double strongest = 0;
         for (int place = top - 1; place <= bottom; place++) {
             double share = ink.share(column, place);
             mass += share;
             moment += share * (place + 0.5);
+            strongest = Math.max(strongest, share);
         }
-        boolean beside = ink.isCovered(column, top - 1) || ink.isCovered(column, top - 2) || ink.isCovered(column, bottom)
-                || ink.isCovered(column, bottom + 1);
-        return new Run(top, bottom, mass, moment / mass, beside);
+        return new Run(top, bottom, mass, moment / mass, strongest, new Edge(edge(ink, column, top - 1, bottom), isCovered(ink, column, top, -1)),
+                new Edge(edge(ink, column, bottom, top - 1), isCovered(ink, column, bottom - 1, 1)));
+    }
+
+    /** The pixels at an edge hold the line up to their share; behind the first full one it has begun, at the latest at the other end. */
+    private static double edge(Ink ink, int column, int from, int end) {
+        int inwards = from < end ? 1 : -1;
+        double partly = 0;
+        int row = from;
+        while (row != end && ink.share(column, row) < FULL && Math.abs(row - from) < DEEPEST_EDGE) {
+            partly += ink.share(column, row);
+            row += inwards;
+        }
+        return inwards > 0 ? row - partly : row + 1 + partly;
+    }
+
+    private static boolean isCovered(Ink ink, int column, int last, int outwards) {
+        return ink.isCovered(column, last + outwards) || ink.isCovered(column, last + 2 * outwards);
     }
 }

@@ -17,9 +17,15 @@ final class Walk {
     /** Columns from which the direction is taken. */
     private static final int BEHIND = 14;
     /** A run of less than so much of the line's width is a speck. */
-    private static final double SPECK = 0.45;
-    /** A run beside another colour that shows less of the line than this is not read: its middle would be off. */
-    private static final double WHOLE = 0.8;
+    private static final double SPECK = 0.4;
+    /** Beside another colour, which hides the rest, less will do. */
+    private static final double SLIVER = 0.2;
+    /** No pixel of a run that is a line is fainter than this, as grid lines and what JPEG leaves around a line are. */
+    private static final double FAINT = 0.5;
+    /** Of a run beside another colour that shows less of the line than this, a part is hidden. */
+    private static final double WHOLE = 0.85;
+    /** The slanted end of a dash shows less of the line than this. */
+    private static final double PARTLY = 0.65;
     /** Where two lines run into each other they grow thicker than this before it is seen that they are two. */
     private static final double SWOLLEN = 1.2;
     /** A covered stretch is longer than a missing one may be: lines that cross at a small angle hide each other for long. */
@@ -105,21 +111,32 @@ final class Walk {
     }
 
     private boolean isNoSpeck(Run run) {
-        return run.mass() >= SPECK * width;
+        return run.mass() >= (run.isBesideAnother() ? SLIVER : SPECK) * width && run.strongest() >= FAINT;
     }
 
     private void step(List<Run> candidates) {
-        if (candidates.isEmpty()) {
+        List<Run> lasting = candidates.size() < 2 ? candidates
+                : candidates.stream().filter(run -> lasts(run, column, direction)).toList();
+        if (lasting.size() == 1) {
+            single(lasting.get(0));
+        } else if (lasting.isEmpty() || isOneCovered(lasting)) {
             miss();
-        } else if (candidates.size() > 1) {
-            if (isOneCovered(candidates)) {
-                miss();
-            } else {
-                end(missing == 0 ? Reason.MEETS_SAME_COLOUR : Reason.SEVERAL_AHEAD);
-            }
         } else {
-            single(candidates.get(0));
+            end(missing == 0 ? Reason.MEETS_SAME_COLOUR : Reason.SEVERAL_AHEAD);
         }
+    }
+
+    /** Whether a run belongs to something longer: noise and the letters of a legend end within a few columns. */
+    private boolean lasts(Run first, int from, int towards) {
+        Run run = first;
+        for (int step = 1; step <= (int) Math.ceil(3 * width) + 6; step++) {
+            List<Run> next = Run.within(ink, from + towards * step, run.top() - 1, run.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+            if (next.isEmpty()) {
+                return false;
+            }
+            run = next.get(0);
+        }
+        return true;
     }
 
     private void single(Run run) {
@@ -127,11 +144,28 @@ final class Walk {
             end(Reason.MEETS_SAME_COLOUR);
         } else if (run.height() > tall()) {
             stroke(run);
-        } else if (run.beside() && run.mass() < WHOLE * width * Math.hypot(1, slope())) {
-            covered = true;
+        } else if (run.mass() < WHOLE * extent() && run.isBesideAnother()) {
+            partlyHidden(run);
+        } else if (run.mass() < PARTLY * extent()) {
             miss();
         } else {
-            accept(column, run);
+            accept(column, run, run.centre());
+        }
+    }
+
+    /** How far the line reaches down a column. */
+    private double extent() {
+        return width * Math.hypot(1, slope());
+    }
+
+    /** The edge that is free still tells where the line is. */
+    private void partlyHidden(Run run) {
+        double centre = run.centreFromFreeEdge(extent());
+        covered = true;
+        if (Double.isNaN(centre) || Math.abs(centre - ahead().at(column + 0.5)) > spare()) {
+            miss();
+        } else {
+            accept(column, run, centre);
         }
     }
 
@@ -142,7 +176,7 @@ final class Walk {
     /** Another run of the column before touches this one: two lines of the colour come together. */
     private boolean joinsAnother(Run run) {
         return Run.within(ink, column - direction, run.top() - 1, run.bottom() + 1).stream().anyMatch(other -> isNoSpeck(other)
-                && !other.touches(last) && other.mass() >= WHOLE * width);
+                && !other.touches(last) && other.mass() >= WHOLE * width && lasts(other, column - direction, -direction));
     }
 
     /** Two slivers of one line with another colour over its middle. */
@@ -154,12 +188,12 @@ final class Walk {
             between &= ink.isCovered(column, row) || ink.share(column, row) > 0;
         }
         covered |= between;
-        return between && second.bottom() - first.top() <= 1.5 * width * Math.hypot(1, slope()) + 2;
+        return between && second.bottom() - first.top() <= 1.5 * extent() + 2;
     }
 
-    private void accept(int at, Run run) {
+    private void accept(int at, Run run, double centre) {
         closeGap(at, covered ? LineGap.Reason.COVERED : LineGap.Reason.INTERRUPTED);
-        PixelPoint point = new PixelPoint(at + 0.5, run.centre());
+        PixelPoint point = new PixelPoint(at + 0.5, centre);
         reads.add(new Read(point, run.mass()));
         behind.addLast(point);
         if (behind.size() > BEHIND) {
@@ -203,7 +237,7 @@ final class Walk {
             int next = column + direction * steps;
             Run stroke = strokes.get(strokes.size() - 1);
             List<Run> runs = Run.within(ink, next, stroke.top() - 1, stroke.bottom() + 1).stream().filter(this::isNoSpeck).toList();
-            if (runs.size() > 1) {
+            if (runs.stream().filter(run -> runs.size() > 1 && lasts(run, next, direction)).count() > 1) {
                 end(Reason.MEETS_SAME_COLOUR);
                 return;
             }
@@ -228,18 +262,18 @@ final class Walk {
             closeGap(next, LineGap.Reason.STROKE);
         } else {
             for (int place = 0; place < strokes.size(); place++) {
-                accept(column + direction * place, strokes.get(place));
+                accept(column + direction * place, strokes.get(place), strokes.get(place).centre());
             }
             behind.clear();
         }
         column = next;
-        accept(next, run);
+        accept(next, run, run.centre());
     }
 
     private void end(Reason reason) {
         ended = reason;
         if (reason == Reason.MEETS_SAME_COLOUR) {
-            double most = SWOLLEN * width * Math.hypot(1, slope());
+            double most = SWOLLEN * extent();
             while (!reads.isEmpty() && reads.get(reads.size() - 1).mass() > most) {
                 reads.remove(reads.size() - 1);
             }

@@ -60,7 +60,7 @@ public final class DrawnChart {
     /** An invented power curve. */
     public static double power(double rpm) {
         double share = (rpm - 6200) / 4600;
-        return 165 * (1 - share * share) + 4 * Math.sin(rpm / 400);
+        return 40 + 125 * (1 - share * share) + 4 * Math.sin(rpm / 400);
     }
 
     Graphics2D pen() {

@@ -63,7 +63,7 @@ class TracingAccuracyTest {
     }
 
     private static Optional<String> row(Style style, int[] size, double width, double quality) {
-        DoubleUnaryOperator b = rpm -> DrawnChart.power(rpm) * 1.06 - 9;
+        DoubleUnaryOperator b = rpm -> DrawnChart.power(rpm) * 1.18 - 18;
         DrawnChart chart = new DrawnChart(size[0], size[1], quality >= 0, style.ground()).grid(style.grid())
                 .curve(DrawnChart::power, style.a(), width, style.dashes()).curve(b, style.b(), width, style.dashes())
                 .legend(style.a(), style.b(), width);
@@ -79,7 +79,7 @@ class TracingAccuracyTest {
     }
 
     private static Outcome outcome(DrawnChart chart, Picture picture, DoubleUnaryOperator power) {
-        Optional<FollowedLine> found = Follower.follow(picture, chart.on(power, 5200), Follower.USUAL_GAP_PX);
+        Optional<FollowedLine> found = Follower.follow(picture, chart.on(power, 5600), Follower.USUAL_GAP_PX);
         if (found.isEmpty()) {
             return new Outcome(0, 1, "no line");
         }
