@@ -3,7 +3,7 @@ package fairpull.domain.tracing;
 import java.util.Objects;
 
 /**
- * A stretch of a line that could not be read and was bridged; there are no points in it.
+ * A stretch of a line that could not be seen and was bridged; the points in it say so.
  *
  * @param fromPx its left end, pixels from the left edge of the picture
  * @param toPx its right end

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param colour of its line, as {@code #rrggbb}
  * @param widthPx across its line
  * @param points in the order of their x in the picture, from left to right
- * @param gaps that were bridged; there are no points in them
+ * @param gaps that were bridged; the points in them say so
  */
 public record TracedCurve(Part part, String colour, double widthPx, List<TracedPoint> points, List<LineGap> gaps) {
     public TracedCurve {

@@ -55,7 +55,10 @@ public final class Follower {
                 .sorted(Comparator.comparingDouble(PixelPoint::xPx)).toList();
         List<LineGap> gaps = Stream.concat(left.gaps().stream(), right.gaps().stream())
                 .sorted(Comparator.comparingDouble(LineGap::fromPx)).toList();
-        return new FollowedLine(start.ink().line(), start.widthPx(), sloped(places), gaps, left.end(), right.end());
+        Stream<LinePoint> bridged = gaps.stream().flatMap(gap -> Bridging.across(gap, places).stream());
+        List<LinePoint> points = Stream.concat(sloped(places).stream(), bridged)
+                .sorted(Comparator.comparingDouble(point -> point.at().xPx())).toList();
+        return new FollowedLine(start.ink().line(), start.widthPx(), points, gaps, left.end(), right.end());
     }
 
     private static List<LinePoint> sloped(List<PixelPoint> places) {

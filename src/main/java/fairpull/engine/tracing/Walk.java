@@ -6,6 +6,7 @@ import fairpull.domain.tracing.LineGap;
 import fairpull.domain.tracing.PixelPoint;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 
@@ -21,11 +22,16 @@ final class Walk {
     /** Beside another colour, which hides the rest, less will do. */
     private static final double SLIVER = 0.2;
     /** No pixel of a run that is a line is fainter than this, as grid lines and what JPEG leaves around a line are. */
-    private static final double FAINT = 0.5;
+    private static final double FAINT = 0.55;
     /** Of a run beside another colour that shows less of the line than this, a part is hidden. */
     private static final double WHOLE = 0.85;
+    private static final double TELLING = 0.45;
     /** The slanted end of a dash shows less of the line than this. */
     private static final double PARTLY = 0.65;
+    /** Columns of such an end. */
+    private static final int SLANTED = 3;
+    /** A run that holds less than this share of another one's colour is noise beside it. */
+    private static final double PLAINLY_LESS = 0.75;
     /** Where two lines run into each other they grow thicker than this before it is seen that they are two. */
     private static final double SWOLLEN = 1.2;
     /** A covered stretch is longer than a missing one may be: lines that cross at a small angle hide each other for long. */
@@ -107,7 +113,7 @@ final class Walk {
 
     /** How far from its direction the line may come out of a gap, in pixels. */
     private double spare() {
-        return width / 2 + 1 + 0.15 * missing * Math.hypot(1, slope());
+        return width / 2 + 1 + 0.2 * missing * Math.hypot(1, slope());
     }
 
     private boolean isNoSpeck(Run run) {
@@ -115,8 +121,7 @@ final class Walk {
     }
 
     private void step(List<Run> candidates) {
-        List<Run> lasting = candidates.size() < 2 ? candidates
-                : candidates.stream().filter(run -> lasts(run, column, direction)).toList();
+        List<Run> lasting = candidates.size() < 2 ? candidates : plainest(candidates);
         if (lasting.size() == 1) {
             single(lasting.get(0));
         } else if (lasting.isEmpty() || isOneCovered(lasting)) {
@@ -126,17 +131,40 @@ final class Walk {
         }
     }
 
-    /** Whether a run belongs to something longer: noise and the letters of a legend end within a few columns. */
-    private boolean lasts(Run first, int from, int towards) {
+    /** Of several runs those that last, and of these the one that plainly holds most of the colour, if one does. */
+    private List<Run> plainest(List<Run> candidates) {
+        double[] strengths = candidates.stream().mapToDouble(run -> lasting(run, column, direction)).toArray();
+        double most = Arrays.stream(strengths).max().orElse(0);
+        List<Run> plain = new ArrayList<>();
+        for (int place = 0; place < strengths.length; place++) {
+            if (strengths[place] > 0 && strengths[place] >= PLAINLY_LESS * most) {
+                plain.add(candidates.get(place));
+            }
+        }
+        return plain;
+    }
+
+    /**
+     * How strong the colour is, on average, in the columns that follow a run; 0 where they do not hold it on: noise and the letters of a
+     * legend end within a few columns.
+     */
+    private double lasting(Run first, int from, int towards) {
         Run run = first;
-        for (int step = 1; step <= (int) Math.ceil(3 * width) + 6; step++) {
+        double sum = run.strongest();
+        int columns = (int) Math.ceil(3 * width) + 6;
+        for (int step = 1; step <= columns; step++) {
             List<Run> next = Run.within(ink, from + towards * step, run.top() - 1, run.bottom() + 1).stream().filter(this::isNoSpeck).toList();
             if (next.isEmpty()) {
-                return false;
+                return 0;
             }
             run = next.get(0);
+            sum += run.strongest();
         }
-        return true;
+        return sum / (columns + 1);
+    }
+
+    private boolean lasts(Run run, int from, int towards) {
+        return lasting(run, from, towards) > PLAINLY_LESS;
     }
 
     private void single(Run run) {
@@ -146,7 +174,7 @@ final class Walk {
             stroke(run);
         } else if (run.mass() < WHOLE * extent() && run.isBesideAnother()) {
             partlyHidden(run);
-        } else if (run.mass() < PARTLY * extent()) {
+        } else if (missing > 0 && run.mass() < PARTLY * extent()) {
             miss();
         } else {
             accept(column, run, run.centre());
@@ -158,12 +186,15 @@ final class Walk {
         return width * Math.hypot(1, slope());
     }
 
-    /** The edge that is free still tells where the line is. */
+    /** The edge that is free still tells where the line is; that of a sliver only where it leads. */
     private void partlyHidden(Run run) {
         double centre = run.centreFromFreeEdge(extent());
         covered = true;
         if (Double.isNaN(centre) || Math.abs(centre - ahead().at(column + 0.5)) > spare()) {
             miss();
+        } else if (run.mass() < TELLING * extent()) {
+            miss();
+            behind.addLast(new PixelPoint(column + 0.5, centre));
         } else {
             accept(column, run, centre);
         }
@@ -214,6 +245,10 @@ final class Walk {
 
     private void miss() {
         missing++;
+        while (missing <= SLANTED && !covered && reads.size() > SLANTED && reads.get(reads.size() - 1).mass() < PARTLY * extent()) {
+            reads.remove(reads.size() - 1);
+            missing++;
+        }
         double expected = ahead().at(column + 0.5);
         int reach = (int) Math.ceil(width / 2) + 1;
         for (int row = (int) Math.floor(expected) - reach; row <= expected + reach; row++) {
