@@ -6,7 +6,7 @@ import fairpull.domain.tracing.Picture;
  * How much of a line's colour a pixel holds, against the ground that the line is drawn on.
  *
  * <p>An anti-aliased pixel is a mixture p = g + α (l − g) of ground g and line l, as drawing programs mix them: in sRGB as it is stored.
- * α is the projection of p − g on l − g, 0 … 1. What p differs from that mixture (ΔE*ab) tells other colours, such as grid lines and
+ * α is the projection of p − g on l − g, 0 … {@value #STRONGEST}. What p differs from that mixture (ΔE*ab) tells other colours, such as grid lines and
  * other curves, and lowers α from {@value #SURELY} on to nothing at {@value #SURELY_NOT}.
  */
 final class Ink {
@@ -17,6 +17,8 @@ final class Ink {
     /** A pixel that looks so unlike the ground is drawn on; light grids are not. */
     private static final double DRAWN = 30;
     private static final double NOTHING = 0.05;
+    /** A thin line is nowhere as strong as its colour; where a pixel meets its middle it may pass for more than all of it. */
+    private static final double STRONGEST = 1.5;
 
     private final Picture picture;
     private final int line;
@@ -44,13 +46,13 @@ final class Ink {
         return picture;
     }
 
-    /** {@return the share of the line's colour in a pixel, 0 … 1; 0 outside the picture} */
+    /** {@return the share of the line's colour in a pixel, 0 … 1.5; 0 outside the picture} */
     double share(int column, int row) {
         return picture.holds(column, row) ? share(picture.rgb(column, row)) : 0;
     }
 
     private double share(int pixel) {
-        double share = Math.min(1, along(pixel) / lengthSquared);
+        double share = Math.min(STRONGEST, along(pixel) / lengthSquared);
         if (share < NOTHING) {
             return 0;
         }
@@ -70,7 +72,7 @@ final class Ink {
         int mixed = 0;
         for (int shift = 0; shift <= 16; shift += 8) {
             int level = (int) Math.round(channel(ground, shift) + share * (channel(line, shift) - channel(ground, shift)));
-            mixed |= level << shift;
+            mixed |= Math.max(0, Math.min(255, level)) << shift;
         }
         return mixed;
     }

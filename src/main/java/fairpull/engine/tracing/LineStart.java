@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * The line at a click: its colour, the ground beneath it, and its width.
  *
  * <p>The ground is the most frequent colour around the click (16 levels a channel). The colour is that of the pixel by the click that is
- * least like the ground, refined to the median of the strongest pixels of the columns nearby. The width across the line is the median of
+ * least like the ground, refined to the mean of the strongest third of the strongest pixels of the columns nearby. The width across the line is the median of
  * its extents down those columns divided by √(1 + s²), s the slope of a straight line through their centres.
  *
  * @param ink colour and ground
@@ -94,7 +94,7 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
         return Optional.ofNullable(best);
     }
 
-    /** The same place seen with the median of the strongest pixels around it, which noise and faint edges move less. */
+    /** The same place seen with the colour of the strongest pixels around it, which noise and faint edges move less. */
     private LineStart refined() {
         List<Seen> seen = around();
         List<Integer> strong = new ArrayList<>();
@@ -107,8 +107,7 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
         if (strong.isEmpty()) {
             return this;
         }
-        int median = median(strong, 16) << 16 | median(strong, 8) << 8 | median(strong, 0);
-        Ink better = new Ink(ink.picture(), median, ink.ground());
+        Ink better = new Ink(ink.picture(), strongest(strong), ink.ground());
         LineStart again = enter(better, new PixelPoint(column + 0.5, run.centre())).orElse(this);
         return new LineStart(again.ink, again.column, again.run, again.width());
     }
@@ -121,8 +120,15 @@ record LineStart(Ink ink, int column, Run run, double widthPx) {
         return best;
     }
 
-    private static int median(List<Integer> colours, int shift) {
-        return colours.stream().map(rgb -> rgb >> shift & 255).sorted().toList().get(colours.size() / 2);
+    /** The mean of the third that is least like the ground. */
+    private int strongest(List<Integer> colours) {
+        List<Integer> third = colours.stream().sorted(Comparator.comparingDouble((Integer rgb) -> unlike(rgb, ink.ground())).reversed())
+                .limit((colours.size() + 2) / 3).toList();
+        return mean(third, 16) << 16 | mean(third, 8) << 8 | mean(third, 0);
+    }
+
+    private static int mean(List<Integer> colours, int shift) {
+        return (int) Math.round(colours.stream().mapToInt(rgb -> rgb >> shift & 255).average().orElseThrow());
     }
 
     private record Seen(int column, Run run) {

@@ -174,11 +174,16 @@ final class Walk {
             stroke(run);
         } else if (run.mass() < WHOLE * extent() && run.isBesideAnother()) {
             partlyHidden(run);
-        } else if (missing > 0 && run.mass() < PARTLY * extent()) {
+        } else if (missing > 0 && isSlanted(run.mass())) {
             miss();
         } else {
             accept(column, run, run.centre());
         }
+    }
+
+    /** The end of a dash stands square to the line and so shows less of it in a column. */
+    private boolean isSlanted(double mass) {
+        return mass < PARTLY * extent() && mass < extent() - 1.1;
     }
 
     /** How far the line reaches down a column. */
@@ -245,7 +250,7 @@ final class Walk {
 
     private void miss() {
         missing++;
-        while (missing <= SLANTED && !covered && reads.size() > SLANTED && reads.get(reads.size() - 1).mass() < PARTLY * extent()) {
+        while (missing <= SLANTED && !covered && reads.size() > SLANTED && isSlanted(reads.get(reads.size() - 1).mass())) {
             reads.remove(reads.size() - 1);
             missing++;
         }
