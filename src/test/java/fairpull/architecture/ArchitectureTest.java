@@ -62,8 +62,8 @@ class ArchitectureTest {
     void swingIsSeenByTheWindowAlone() {
         check(noClasses().that().resideOutsideOfPackage("fairpull.ui..").should().dependOnClassesThat()
                 .resideInAPackage("javax.swing.."));
-        // the PDF library's interface for drawn objects names a rectangle and a shape
-        check(noClasses().that().resideOutsideOfPackages("fairpull.ui..", "fairpull.report.chart..").and()
+        // the PDF library's interface for drawn objects names a rectangle and a shape; the platform reads pictures into images of AWT
+        check(noClasses().that().resideOutsideOfPackages("fairpull.ui..", "fairpull.report.chart..", "fairpull.io.picture..").and()
                 .doNotHaveFullyQualifiedName("fairpull.report.write.PdfCharts").should().dependOnClassesThat()
                 .resideInAPackage("java.awt.."));
     }
@@ -96,6 +96,12 @@ class ArchitectureTest {
     void airKnowsOnlyStatistics() {
         check(classes().that().resideInAPackage("fairpull.engine.air..").should().onlyDependOnClassesThat()
                 .resideInAnyPackage("fairpull.engine.air..", "fairpull.engine.stats..", "fairpull.domain..", "java.."));
+    }
+
+    @Test
+    void tracingKnowsTheDomainAlone() {
+        check(classes().that().resideInAPackage("fairpull.engine.tracing..").should().onlyDependOnClassesThat()
+                .resideInAnyPackage("fairpull.engine.tracing..", "fairpull.domain..", "java.."));
     }
 
     @Test

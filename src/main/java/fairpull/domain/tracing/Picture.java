@@ -6,7 +6,7 @@ package fairpull.domain.tracing;
  */
 public final class Picture {
     /** Larger pictures show no more of a curve and would fill the memory. */
-    public static final int MOST_PIXELS = 24_000_000;
+    public static final int MOST_PIXELS = 16_000_000;
     private static final int RGB = 0xFFFFFF;
 
     private final int width;

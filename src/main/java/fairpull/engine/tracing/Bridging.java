@@ -34,8 +34,8 @@ final class Bridging {
             double t = (x - from.xPx()) / span;
             double y = from.yPx() * (1 + 2 * t) * (1 - t) * (1 - t) + leaving * t * (1 - t) * (1 - t) + to.yPx() * t * t * (3 - 2 * t)
                     + arriving * t * t * (t - 1);
-            double slope = (6 * t * (1 - t) * (to.yPx() - from.yPx()) + leaving * (1 - t) * (1 - 3 * t) + arriving * t * (3 * t - 2)) / span;
-            points.add(new LinePoint(new PixelPoint(x, y), slope, PointSource.BRIDGED));
+            double slope = 6 * t * (1 - t) * (to.yPx() - from.yPx()) + leaving * (1 - t) * (1 - 3 * t) + arriving * t * (3 * t - 2);
+            points.add(new LinePoint(new PixelPoint(x, y), slope / span, PointSource.BRIDGED));
         }
         return points;
     }

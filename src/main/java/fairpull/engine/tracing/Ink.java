@@ -6,8 +6,8 @@ import fairpull.domain.tracing.Picture;
  * How much of a line's colour a pixel holds, against the ground that the line is drawn on.
  *
  * <p>An anti-aliased pixel is a mixture p = g + α (l − g) of ground g and line l, as drawing programs mix them: in sRGB as it is stored.
- * α is the projection of p − g on l − g, 0 … {@value #STRONGEST}. What p differs from that mixture (ΔE*ab) tells other colours, such as grid lines and
- * other curves, and lowers α from {@value #SURELY} on to nothing at {@value #SURELY_NOT}.
+ * α is the projection of p − g on l − g, 0 … {@value #STRONGEST}. What p differs from that mixture (ΔE*ab) tells other colours, such as
+ * grid lines and other curves, and lowers α from {@value #SURELY} on to nothing at {@value #SURELY_NOT}.
  */
 final class Ink {
     /** Below this difference from the mixture a pixel is the line's; what JPEG does to a thin line stays below it. */

@@ -15,8 +15,8 @@ import java.util.TreeMap;
  * The line at a click: its colour, the ground beneath it, and its width.
  *
  * <p>The ground is the most frequent colour around the click (16 levels a channel). The colour is that of the pixel by the click that is
- * least like the ground, refined to the mean of the strongest third of the strongest pixels of the columns nearby. The width across the line is the median of
- * its extents down those columns divided by √(1 + s²), s the slope of a straight line through their centres.
+ * least like the ground, refined to the mean of the strongest third of the strongest pixels of the columns nearby. The width across the
+ * line is the median of its extents down those columns divided by √(1 + s²), s the slope of a straight line through their centres.
  *
  * @param ink colour and ground
  * @param column where the line is entered

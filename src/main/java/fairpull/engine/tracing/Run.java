@@ -86,8 +86,9 @@ record Run(int top, int bottom, double mass, double centre, double strongest, Ed
             moment += share * (place + 0.5);
             strongest = Math.max(strongest, share);
         }
-        return new Run(top, bottom, mass, moment / mass, strongest, new Edge(edge(ink, column, top - 1, bottom), isCovered(ink, column, top, -1)),
-                new Edge(edge(ink, column, bottom, top - 1), isCovered(ink, column, bottom - 1, 1)));
+        Edge above = new Edge(edge(ink, column, top - 1, bottom), isCovered(ink, column, top, -1));
+        Edge below = new Edge(edge(ink, column, bottom, top - 1), isCovered(ink, column, bottom - 1, 1));
+        return new Run(top, bottom, mass, moment / mass, strongest, above, below);
     }
 
     /** The pixels at an edge hold the line up to their share; behind the first full one it has begun, at the latest at the other end. */

@@ -103,12 +103,16 @@ final class Walk {
 
     private List<Run> candidates() {
         if (missing == 0) {
-            return Run.within(ink, column, last.top() - 1, last.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+            return touching(last, column);
         }
         double expected = ahead().at(column + 0.5);
         double spare = spare();
         return Run.within(ink, column, (int) Math.floor(expected - spare), (int) Math.ceil(expected + spare)).stream()
                 .filter(this::isNoSpeck).toList();
+    }
+
+    private List<Run> touching(Run run, int inColumn) {
+        return Run.within(ink, inColumn, run.top() - 1, run.bottom() + 1).stream().filter(this::isNoSpeck).toList();
     }
 
     /** How far from its direction the line may come out of a gap, in pixels. */
@@ -153,7 +157,7 @@ final class Walk {
         double sum = run.strongest();
         int columns = (int) Math.ceil(3 * width) + 6;
         for (int step = 1; step <= columns; step++) {
-            List<Run> next = Run.within(ink, from + towards * step, run.top() - 1, run.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+            List<Run> next = touching(run, from + towards * step);
             if (next.isEmpty()) {
                 return 0;
             }
@@ -276,7 +280,7 @@ final class Walk {
         for (int steps = 1; steps <= longest; steps++) {
             int next = column + direction * steps;
             Run stroke = strokes.get(strokes.size() - 1);
-            List<Run> runs = Run.within(ink, next, stroke.top() - 1, stroke.bottom() + 1).stream().filter(this::isNoSpeck).toList();
+            List<Run> runs = touching(stroke, next);
             if (runs.stream().filter(run -> runs.size() > 1 && lasts(run, next, direction)).count() > 1) {
                 end(Reason.MEETS_SAME_COLOUR);
                 return;

@@ -19,7 +19,12 @@ public final class Sha256 {
 
     /** {@return the hash of a text in UTF-8} */
     public static String of(String text) {
-        return hex(digest().digest(text.getBytes(StandardCharsets.UTF_8)));
+        return of(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** {@return the hash of bytes} */
+    public static String of(byte[] bytes) {
+        return hex(digest().digest(bytes));
     }
 
     /** {@return the hash of a file's bytes} */

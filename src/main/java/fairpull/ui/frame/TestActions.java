@@ -191,6 +191,11 @@ final class TestActions {
         }, written -> window.pane().say(Words.of("sheet.done", written)));
     }
 
+    /** A chart in a picture is traced in a window of its own; it belongs to no test. */
+    void trace() {
+        new TracingWindow(windows.settings()).setVisible(true);
+    }
+
     void undo() {
         window.document().undo();
     }

@@ -57,6 +57,8 @@ final class TestMenu {
         menu.add(item("menu.seal", KeyEvent.VK_E, actions::seal));
         menu.add(item("menu.sheet", KeyEvent.VK_P, actions::sheet));
         menu.addSeparator();
+        menu.add(plain("menu.trace", actions::trace));
+        menu.addSeparator();
         menu.add(item("menu.close", KeyEvent.VK_W, actions::close));
         return menu;
     }

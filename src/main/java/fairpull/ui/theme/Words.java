@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  */
 public final class Words {
     private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "finding",
-            "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
+            "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {

@@ -1,0 +1,217 @@
+package fairpull.ui.page.tracing;
+
+import fairpull.app.document.TracingDocument;
+import fairpull.app.task.Latest;
+import fairpull.app.usecase.TraceChart;
+import fairpull.app.usecase.TraceTyping;
+import fairpull.domain.plan.Part;
+import fairpull.domain.tracing.AxisDraft;
+import fairpull.domain.tracing.FollowedLine;
+import fairpull.domain.tracing.LinePoint;
+import fairpull.domain.tracing.PixelPoint;
+import fairpull.domain.tracing.PointSource;
+import fairpull.domain.tracing.TracedLine;
+import fairpull.domain.tracing.Tracing;
+import fairpull.ui.theme.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
+import javax.swing.SwingUtilities;
+
+/** What the parts of the page work on together: the document, the tool in hand, the curve and point that are chosen. */
+final class Bench {
+    private final TracingDocument document = new TracingDocument();
+    private final Latest<TraceChart.Followed> following = new Latest<>(SwingUtilities::invokeLater);
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Tool tool = Tool.X_FIRST;
+    private Part part = Part.A;
+    private OptionalInt chosen = OptionalInt.empty();
+    private int longestGapPx = TraceTyping.usualGap();
+    private int stepPx = TraceTyping.usualStep();
+    private List<String> said = List.of();
+
+    Bench() {
+        document.listen(this::tell);
+    }
+
+    TracingDocument document() {
+        return document;
+    }
+
+    Tool tool() {
+        return tool;
+    }
+
+    /** Takes another tool in hand. */
+    void take(Tool other) {
+        tool = other;
+        if (!other.isAxis() && other.part() != part) {
+            part = other.part();
+            chosen = OptionalInt.empty();
+        }
+        tell();
+    }
+
+    Part part() {
+        return part;
+    }
+
+    /** Turns to the curve of another part, with the same kind of tool. */
+    void turnTo(Part other) {
+        take(tool.isPoints() ? Tool.points(other) : Tool.follow(other));
+    }
+
+    /** {@return the curve that is worked on} */
+    TracedLine line() {
+        return document.tracing().map(tracing -> tracing.line(part)).orElse(TracedLine.NONE);
+    }
+
+    /** {@return the place of the chosen point in its curve, counted from 0} */
+    OptionalInt chosen() {
+        return chosen.isPresent() && chosen.getAsInt() < line().points().size() ? chosen : OptionalInt.empty();
+    }
+
+    void choose(OptionalInt place) {
+        if (!chosen.equals(place)) {
+            chosen = place;
+            tell();
+        }
+    }
+
+    void gap(int px) {
+        longestGapPx = px;
+    }
+
+    void step(int px) {
+        stepPx = px;
+    }
+
+    /** {@return what there is to say about the last thing that was done} */
+    List<String> said() {
+        return said;
+    }
+
+    void say(List<String> sentences) {
+        said = sentences;
+        tell();
+    }
+
+    void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    /** Does what the tool in hand does at a place in the picture. */
+    void click(PixelPoint place) {
+        if (document.tracing().isEmpty()) {
+            return;
+        }
+        if (tool.isAxis()) {
+            setAxisPoint(tool, place, "");
+            take(next(tool));
+        } else if (tool.isFollow()) {
+            follow(place);
+        } else {
+            addPoint(place);
+        }
+    }
+
+    /** The next point of an axis that has no place yet; then the curve. */
+    private Tool next(Tool done) {
+        Tracing tracing = document.tracing().orElseThrow();
+        for (Tool other : List.of(Tool.X_FIRST, Tool.X_SECOND, Tool.Y_FIRST, Tool.Y_SECOND)) {
+            AxisDraft axis = other.isAcross() ? tracing.x() : tracing.y();
+            if (axis.place(other.point()).isEmpty()) {
+                return other;
+            }
+        }
+        return done;
+    }
+
+    void setAxisPoint(Tool of, PixelPoint place, String field) {
+        axis(of.isAcross(), Words.of("tracing.edit.axis"), field, axis -> axis.withPlace(of.point(), place));
+    }
+
+    /** Changes an axis. */
+    void axis(boolean across, String label, String field, UnaryOperator<AxisDraft> change) {
+        document.edit(label, field, tracing -> across ? tracing.withX(change.apply(tracing.x()))
+                : tracing.withY(change.apply(tracing.y())));
+    }
+
+    private void line(String label, String field, UnaryOperator<TracedLine> change) {
+        Part whose = part;
+        document.edit(label, field, tracing -> tracing.with(whose, change.apply(tracing.line(whose))));
+    }
+
+    /** Follows the line at a place beside the window's thread. */
+    void follow(PixelPoint place) {
+        Tracing tracing = document.tracing().orElseThrow();
+        Part whose = part;
+        int gap = longestGapPx;
+        int step = stepPx;
+        var opened = document.opened().orElseThrow();
+        say(List.of(Words.of("tracing.following")));
+        following.ask(progress -> TraceChart.follow(opened, tracing, place, gap, step), ended -> {
+            ended.result().ifPresent(followed -> take(whose, followed));
+            ended.fault().ifPresent(fault -> say(List.of(Words.of("fault", fault))));
+        });
+    }
+
+    private void take(Part whose, TraceChart.Followed followed) {
+        said = followed.sentences();
+        if (followed.line().isPresent()) {
+            FollowedLine line = followed.line().get();
+            document.edit(Words.of("tracing.edit.follow", whose), "", tracing -> tracing.with(whose, tracing.line(whose).with(line)));
+        }
+        tell();
+    }
+
+    /** Sets a point where the line is near the place, or at the place itself. */
+    void addPoint(PixelPoint place) {
+        LinePoint point = TraceChart.point(document.picture().orElseThrow(), line(), place);
+        line(Words.of("tracing.edit.add"), "", line -> line.with(point));
+        choose(OptionalInt.of(line().points().indexOf(point)));
+    }
+
+    /** Moves the chosen point; where it then stands within half a pixel of another one, that one gives way. */
+    void moveChosen(PixelPoint place, String field) {
+        if (chosen().isEmpty()) {
+            return;
+        }
+        int old = chosen().getAsInt();
+        LinePoint moved = new LinePoint(place, line().points().get(old).slope(), PointSource.PLACED);
+        line(Words.of("tracing.edit.move"), field, line -> line.without(List.of(old)).with(moved));
+        choose(OptionalInt.of(line().points().indexOf(moved)));
+    }
+
+    /** Moves the chosen point by so many pixels. */
+    void nudge(double rightPx, double downPx) {
+        chosen().ifPresent(place -> moveChosen(line().points().get(place).at().moved(rightPx, downPx), "nudge " + place));
+    }
+
+    /** Takes the middle of the line in the column of the chosen point. */
+    void snapChosen() {
+        chosen().ifPresent(place -> {
+            LinePoint point = TraceChart.point(document.picture().orElseThrow(), line(), line().points().get(place).at());
+            line(Words.of("tracing.edit.move"), "", line -> line.without(List.of(place)).with(point));
+            choose(OptionalInt.of(line().points().indexOf(point)));
+        });
+    }
+
+    void delete(List<Integer> places) {
+        if (!places.isEmpty()) {
+            line(Words.of("tracing.edit.delete"), "", line -> line.without(places));
+            int next = Math.min(places.get(0), line().points().size() - 1);
+            choose(next < 0 ? OptionalInt.empty() : OptionalInt.of(next));
+        }
+    }
+
+    void clear() {
+        line(Words.of("tracing.edit.clear", part), "", line -> TracedLine.NONE);
+        choose(OptionalInt.empty());
+    }
+}

@@ -1,0 +1,144 @@
+package fairpull.ui.page.tracing;
+
+import fairpull.app.document.Settings;
+import fairpull.app.document.TracingDocument;
+import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
+import fairpull.ui.form.Prose;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.awt.GraphicsEnvironment;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+
+/** All that is needed to trace a chart, for a window of its own or a part of a page. */
+public final class TracingPane extends JPanel {
+    private final transient Bench bench = new Bench();
+    private final transient TracingFiles files;
+    private final PictureView view = new PictureView(bench);
+    private final Prose message = new Prose("", Role.B, Look.Type.SMALL);
+    private final Prose task = Prose.body("");
+    private final JButton undo = Buttons.of("tracing.undo", bench.document()::undo);
+    private final JButton redo = Buttons.of("tracing.redo", bench.document()::redo);
+    private final JButton save;
+
+    /** A pane without a picture. */
+    public TracingPane(Settings settings) {
+        super(new MigLayout("insets 12 16 12 16, gap 12 8, fill", "[grow, fill][370!, fill]", "[][][grow, fill]"));
+        setName("tracing");
+        files = new TracingFiles(this, bench, settings, this::say);
+        save = Buttons.primary("tracing.save", () -> files.save(() -> { }));
+        PictureDrops drops = new PictureDrops(files::open, files::open);
+        setTransferHandler(drops);
+        message.setName("tracing.message");
+        task.setName("tracing.task");
+        add(bar(drops), "spanx, growx, wmin 0, wrap");
+        JPanel words = new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap 1, hidemode 3", "[grow, fill]"));
+        words.setOpaque(false);
+        words.add(task, "growx, wmin 0");
+        words.add(message, "growx, wmin 0");
+        add(words, "spanx, growx, wmin 0, wrap");
+        add(view, "grow, wmin 200, hmin 150");
+        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 8, fill, wrap 1", "[grow, fill]", "[][][grow, fill]"));
+        side.setOpaque(false);
+        side.add(new AxesCard(bench), "growx, wmin 0");
+        side.add(new CurvesCard(bench), "growx, wmin 0");
+        side.add(new PointsCard(bench), "grow, wmin 0, hmin 0");
+        add(side, "grow, hmin 0");
+        keys(drops);
+        bench.listen(this::refresh);
+        say("");
+        bench.take(Tool.X_FIRST);
+    }
+
+    private JPanel bar(PictureDrops drops) {
+        JPanel bar = new JPanel(new MigLayout("insets 0, gap 6 6, fillx", "[][][]12[][]12[][][]push[]"));
+        bar.setOpaque(false);
+        bar.add(Buttons.of("tracing.open", files::choose));
+        bar.add(Buttons.of("tracing.paste", () -> paste(drops)));
+        bar.add(undo, "gapleft 12");
+        bar.add(redo);
+        bar.add(Buttons.of("tracing.larger", () -> view.zoom(1)), "gapleft 12");
+        bar.add(Buttons.of("tracing.smaller", () -> view.zoom(-1)));
+        bar.add(Buttons.of("tracing.fit", view::fit));
+        bar.add(save, "gapleft push");
+        return bar;
+    }
+
+    private void paste(PictureDrops drops) {
+        var held = getToolkit().getSystemClipboard().getContents(this);
+        if (held == null || !drops.take(held)) {
+            say(Words.of("tracing.paste.nothing"));
+        }
+    }
+
+    private void keys(PictureDrops drops) {
+        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : getToolkit().getMenuShortcutKeyMaskEx();
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_O, mask), "open", files::choose);
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_V, mask), "paste", () -> paste(drops));
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, mask), "undo", bench.document()::undo);
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_Y, mask), "redo", bench.document()::redo);
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_S, mask), "save", () -> files.save(() -> { }));
+    }
+
+    private void key(KeyStroke stroke, String name, Runnable work) {
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, name);
+        getActionMap().put(name, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+
+    /** {@return what is traced} */
+    public TracingDocument document() {
+        return bench.document();
+    }
+
+    /** Opens a picture from a file. */
+    public void open(Path file) {
+        files.open(file);
+    }
+
+    /** Asks where to save, saves, then goes on; nothing follows where it was not saved. */
+    public void save(Runnable then) {
+        files.save(then);
+    }
+
+    /** Saves where told, without asking. */
+    public void save(Path target) {
+        files.save(target, () -> { });
+    }
+
+    /** Has questions asked in place; the answers are keys of the words with what follows from them, the first one the usual one. */
+    public void onAsk(BiConsumer<String, Map<String, Runnable>> asker) {
+        files.onAsk(asker);
+    }
+
+    private void say(String words) {
+        message.setText(words);
+        message.setVisible(!words.isEmpty());
+        revalidate();
+    }
+
+    private void refresh() {
+        boolean open = bench.document().tracing().isPresent();
+        task.setText(open ? Words.of(bench.tool().key() + ".task", bench.tool().isAxis() ? "" : bench.part())
+                : Words.of("tracing.nothing"));
+        undo.setEnabled(bench.document().undoLabel().isPresent());
+        redo.setEnabled(bench.document().redoLabel().isPresent());
+        undo.setToolTipText(bench.document().undoLabel().map(Words::tip).orElse(Words.tip(Words.of("tracing.undo.tip"))));
+        redo.setToolTipText(bench.document().redoLabel().map(Words::tip).orElse(Words.tip(Words.of("tracing.redo.tip"))));
+        save.setEnabled(open);
+    }
+}
