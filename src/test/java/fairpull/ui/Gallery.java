@@ -7,6 +7,8 @@ import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.Page;
+import fairpull.ui.page.tracing.TracedExample;
+import fairpull.ui.page.tracing.TracingPane;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.awt.image.BufferedImage;
@@ -58,6 +60,8 @@ public final class Gallery {
             SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, new HelpView()));
+        TracingPane tracing = TracedExample.pane(folder);
+        SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, tracing));
     }
 
     private static void write(Path folder, String shown, Mode mode, int scale, JComponent view) {

@@ -67,11 +67,11 @@ public final class DrawnChart {
         return g;
     }
 
-    double xPx(double rpm) {
+    public double xPx(double rpm) {
         return left + (rpm - FIRST) / (LAST - FIRST) * (right - left);
     }
 
-    double yPx(double power) {
+    public double yPx(double power) {
         return bottom - power / FULL_SCALE * (bottom - top);
     }
 
@@ -178,12 +178,12 @@ public final class DrawnChart {
     }
 
     /** {@return a click on a curve} */
-    PixelPoint on(DoubleUnaryOperator power, double rpm) {
+    public PixelPoint on(DoubleUnaryOperator power, double rpm) {
         return new PixelPoint(xPx(rpm), yPx(power.applyAsDouble(rpm)));
     }
 
     /** {@return the axes, as clicked at their ends to whole pixels} */
-    Axes axes() {
+    public Axes axes() {
         Axis x = new Axis(new AxisPoint(new PixelPoint(xPx(2000), bottom), 2000), new AxisPoint(new PixelPoint(xPx(6000), bottom), 6000),
                 AxisScale.LINEAR, Units.RPM);
         Axis y = new Axis(new AxisPoint(new PixelPoint(left, yPx(0)), 0), new AxisPoint(new PixelPoint(left, yPx(FULL_SCALE)), FULL_SCALE),

@@ -227,7 +227,7 @@ final class PictureView extends JPanel {
         for (int place = 0; place < tracing.line(part).points().size(); place++) {
             LinePoint point = tracing.line(part).points().get(place);
             boolean isChosen = chosen.isPresent() && chosen.getAsInt() == place;
-            double radius = isChosen ? 5.5 : 2.6;
+            double radius = isChosen ? 5.5 : 1.8;
             double x = x(point.at());
             double y = y(point.at());
             Shape mark = part == Part.A ? new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius)
@@ -235,7 +235,7 @@ final class PictureView extends JPanel {
             g.setColor(point.source() == PointSource.BRIDGED ? new Color(255, 255, 255, 120) : Color.WHITE);
             g.fill(mark);
             g.setColor(Color.BLACK);
-            g.setStroke(new BasicStroke(isChosen ? 2.2f : 1));
+            g.setStroke(new BasicStroke(isChosen ? 2.2f : 0.8f));
             g.draw(mark);
         }
     }

@@ -61,7 +61,7 @@ public final class TracingPane extends JPanel {
     }
 
     private JPanel bar(PictureDrops drops) {
-        JPanel bar = new JPanel(new MigLayout("insets 0, gap 6 6, fillx", "[][][]12[][]12[][][]push[]"));
+        JPanel bar = new JPanel(new MigLayout("insets 0, gap 6 6, fillx"));
         bar.setOpaque(false);
         bar.add(Buttons.of("tracing.open", files::choose));
         bar.add(Buttons.of("tracing.paste", () -> paste(drops)));
@@ -70,7 +70,7 @@ public final class TracingPane extends JPanel {
         bar.add(Buttons.of("tracing.larger", () -> view.zoom(1)), "gapleft 12");
         bar.add(Buttons.of("tracing.smaller", () -> view.zoom(-1)));
         bar.add(Buttons.of("tracing.fit", view::fit));
-        bar.add(save, "gapleft push");
+        bar.add(save, "push, alignx right");
         return bar;
     }
 
@@ -103,6 +103,14 @@ public final class TracingPane extends JPanel {
     /** {@return what is traced} */
     public TracingDocument document() {
         return bench.document();
+    }
+
+    Bench bench() {
+        return bench;
+    }
+
+    PictureView view() {
+        return view;
     }
 
     /** Opens a picture from a file. */

@@ -1,0 +1,70 @@
+package fairpull.ui.page.tracing;
+
+import fairpull.app.document.Settings;
+import fairpull.domain.plan.Part;
+import fairpull.domain.tracing.Axes;
+import fairpull.domain.tracing.Axis;
+import fairpull.domain.tracing.AxisDraft;
+import fairpull.engine.tracing.DrawnChart;
+import fairpull.ui.OffScreen;
+import fairpull.ui.Waiting;
+import java.awt.Color;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** The pane with an invented chart, of which both curves are followed. */
+public final class TracedExample {
+    static final Color RED = new Color(200, 30, 40);
+    static final Color BLUE = new Color(30, 90, 180);
+
+    private TracedExample() {
+    }
+
+    static double changed(double rpm) {
+        return DrawnChart.power(rpm) * 1.18 - 18;
+    }
+
+    /** {@return the invented chart} */
+    static DrawnChart chart() {
+        return new DrawnChart(900, 560, true, Color.WHITE).grid(new Color(205, 205, 205)).curve(DrawnChart::power, RED, 2.5)
+                .curve(TracedExample::changed, BLUE, 2.5).legend(RED, BLUE, 2.5);
+    }
+
+    /** {@return the pane, its picture kept in a folder} */
+    public static TracingPane pane(Path folder) throws IOException {
+        DrawnChart chart = chart();
+        Path file = Files.write(folder.resolve("invented-chart.png"), chart.png());
+        TracingPane[] made = new TracingPane[1];
+        Waiting.onWindowThread(() -> {
+            made[0] = new TracingPane(Settings.in(folder.resolve("none")));
+            OffScreen.laidOut(made[0], 1280, 800);
+            made[0].open(file);
+        });
+        Waiting.forQuiet();
+        Bench bench = made[0].bench();
+        Waiting.onWindowThread(() -> {
+            Axes axes = chart.axes();
+            bench.axis(true, "x", "", axis -> draft(axes.x()));
+            bench.axis(false, "y", "", axis -> draft(axes.y()));
+            bench.take(Tool.FOLLOW_B);
+            bench.click(chart.on(TracedExample::changed, 5600));
+        });
+        Waiting.forQuiet();
+        Waiting.onWindowThread(() -> {
+            bench.turnTo(Part.A);
+            bench.click(chart.on(DrawnChart::power, 5600));
+        });
+        Waiting.forQuiet();
+        Waiting.onWindowThread(() -> bench.choose(OptionalInt.of(40)));
+        return made[0];
+    }
+
+    static AxisDraft draft(Axis axis) {
+        return new AxisDraft(Optional.of(axis.first().at()), OptionalDouble.of(axis.first().value()), Optional.of(axis.second().at()),
+                OptionalDouble.of(axis.second().value()), axis.scale(), axis.unit());
+    }
+}
