@@ -13,6 +13,8 @@ public record LineEnd(PixelPoint at, Reason reason) {
     public enum Reason {
         /** No more of the colour lies ahead within the gap that may be bridged. */
         NO_MORE_LINE,
+        /** Another line covers it, and it does not come out where it led. */
+        LOST_UNDER_ANOTHER,
         /** The picture ends. */
         EDGE_OF_PICTURE,
         /** Another line of the same colour meets this one: which is which cannot be told. */

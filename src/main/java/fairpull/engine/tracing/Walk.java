@@ -26,6 +26,8 @@ final class Walk {
     /** Of a run beside another colour that shows less of the line than this, a part is hidden. */
     private static final double WHOLE = 0.85;
     private static final double TELLING = 0.45;
+    /** Behind a gap the line must be seen over this share of its length. */
+    private static final double SHOWN = 0.25;
     /** The slanted end of a dash shows less of the line than this. */
     private static final double PARTLY = 0.65;
     /** Columns of such an end. */
@@ -76,7 +78,23 @@ final class Walk {
                 step(candidates());
             }
         }
+        withdraw();
         return this;
+    }
+
+    /** A gap behind which too little was read to show that the line goes on there was no gap: it ends before it. */
+    private void withdraw() {
+        while (!gaps.isEmpty()) {
+            LineGap gap = gaps.get(gaps.size() - 1);
+            List<Read> behindIt = reads.stream()
+                    .filter(read -> direction > 0 ? read.at().xPx() > gap.toPx() : read.at().xPx() < gap.fromPx()).toList();
+            if (behindIt.size() >= Math.max(2, SHOWN * (gap.toPx() - gap.fromPx()))) {
+                return;
+            }
+            reads.removeAll(behindIt);
+            gaps.remove(gap);
+            ended = gap.reason() == LineGap.Reason.COVERED && ended == Reason.NO_MORE_LINE ? Reason.LOST_UNDER_ANOTHER : ended;
+        }
     }
 
     /** {@return what was read, in the order of the walk, without the start} */
@@ -264,7 +282,7 @@ final class Walk {
             covered |= ink.isCovered(column, row);
         }
         if (missing > (covered ? COVERED_TIMES : 1) * longestGap) {
-            end(Reason.NO_MORE_LINE);
+            end(covered ? Reason.LOST_UNDER_ANOTHER : Reason.NO_MORE_LINE);
         }
     }
 

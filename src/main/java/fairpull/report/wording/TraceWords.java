@@ -46,6 +46,7 @@ public final class TraceWords {
         return at + switch (end.reason()) {
             case MEETS_SAME_COLOUR -> "something of the same colour meets the line there, and which is which cannot be told" + next;
             case SEVERAL_AHEAD -> "several lines of the colour lie ahead, and which one goes on cannot be told" + next;
+            case LOST_UNDER_ANOTHER -> "something of another colour covers it there, and it does not come out where it led" + next;
             case NO_LINE_AHEAD -> "what lies ahead is no line" + next;
             case NO_MORE_LINE -> "no more of the colour lies ahead.";
             case EDGE_OF_PICTURE -> "the picture ends.";
