@@ -13,11 +13,11 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Session;
-import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
+import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -161,12 +161,12 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 return values;
             }
             try {
-                Channels channels = PullValues.channels(test, content.mappings(), taken);
+                Map<Measure, Outcome> outcomes = PullValues.outcomes(PullValues.channels(test, content.mappings(), taken), plan);
                 if (used) {
-                    PullValues.checkDeciding(channels, plan, taken.file(),
+                    PullValues.checkDeciding(outcomes, plan, taken.file(),
                             "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
                 }
-                PullValues.of(channels, plan).forEach(values::putIfAbsent);
+                PullValues.of(outcomes).forEach(values::putIfAbsent);
             } catch (InputException unusable) {
                 if (used) {
                     throw unusable;

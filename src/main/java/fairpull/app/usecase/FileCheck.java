@@ -9,6 +9,7 @@ import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
+import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.ColumnGuess;
@@ -131,14 +132,15 @@ final class FileCheck {
     private Map<Measure, Double> values(Export export, PullId pull, Mapping mapping, String name, List<String> doubts) {
         List<Measure> measures = plan.question().measures();
         Channels channels = MappedExport.channels(export, mapping);
-        PullValues.checkDeciding(channels, plan, name, "leave it out, and note the pull as aborted");
+        Map<Measure, Outcome> outcomes = PullValues.outcomes(channels, plan);
+        PullValues.checkDeciding(outcomes, plan, name, "leave it out, and note the pull as aborted");
         measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
                 PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
-        doubts.addAll(PullValues.doubts(channels, plan));
+        doubts.addAll(PullValues.doubts(outcomes));
         if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
             doubts.add("not known whether the values are corrected for air; say so with --corrected");
         }
-        Map<String, Double> si = PullValues.of(channels, plan);
+        Map<String, Double> si = PullValues.of(outcomes);
         Map<Measure, Double> values = new LinkedHashMap<>();
         measures.stream().filter(measure -> si.containsKey(measure.name()))
                 .forEach(measure -> values.put(measure, measure.unit().fromSi(si.get(measure.name()))));

@@ -51,9 +51,9 @@ final class PullTraces {
     }
 
     private static int[] completeRows(Export export, Mapping mapping) {
-        return IntStream.range(0, export.rows()).filter(row -> mapping.columns().stream()
-                .filter(MappedExport::mustBeThere)
-                .allMatch(column -> !Double.isNaN(column(export, column.index()).numbers().at(row)))).toArray();
+        List<Samples> needed = mapping.columns().stream().filter(MappedExport::mustBeThere)
+                .map(column -> column(export, column.index()).numbers()).toList();
+        return MappedExport.completeRows(needed, export.rows());
     }
 
     /**
@@ -163,6 +163,7 @@ final class PullTraces {
     }
 
     private Samples samples(int index) {
-        return Samples.of(Arrays.stream(rows).mapToDouble(column(export, index).numbers()::at).toArray());
+        Samples numbers = column(export, index).numbers();
+        return Samples.of(Arrays.stream(rows).mapToDouble(numbers::at).toArray());
     }
 }

@@ -22,6 +22,7 @@ import fairpull.io.table.MappedExport;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,41 +61,48 @@ final class PullValues {
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
     static Map<String, Double> of(Channels channels, Plan plan) {
+        return of(outcomes(channels, plan));
+    }
+
+    /** {@return what comes of every measure of a plan, in its order} */
+    static Map<Measure, Outcome> outcomes(Channels channels, Plan plan) {
+        Channels driven = driven(channels, plan);
+        Map<Measure, Outcome> outcomes = new LinkedHashMap<>();
+        plan.question().measures().forEach(measure ->
+                outcomes.put(measure, MeasureValue.of(driven, measure.definition(), plan.curve())));
+        return outcomes;
+    }
+
+    /** {@return the values among some outcomes, in SI by name of the measure} */
+    static Map<String, Double> of(Map<Measure, Outcome> outcomes) {
         Map<String, Double> values = new TreeMap<>();
-        for (Measure measure : plan.question().measures()) {
-            Optional<Double> value = outcome(channels, measure, plan)
-                    .match(found -> Optional.of(found.si()), missing -> Optional.empty());
-            value.ifPresent(si -> values.put(measure.name(), si));
-        }
+        outcomes.forEach((measure, outcome) -> outcome.match(found -> Optional.of(found.si()), missing -> Optional.<Double>empty())
+                .ifPresent(si -> values.put(measure.name(), si)));
         return values;
     }
 
     /** {@return what is not certain about the values: which of several runs counts} */
-    static List<String> doubts(Channels channels, Plan plan) {
+    static List<String> doubts(Map<Measure, Outcome> outcomes) {
         List<String> doubts = new ArrayList<>();
-        for (Measure measure : plan.question().measures()) {
-            int runs = outcome(channels, measure, plan).match(Outcome.Value::runs, missing -> 1);
+        outcomes.forEach((measure, outcome) -> {
+            int runs = outcome.match(Outcome.Value::runs, missing -> 1);
             if (runs > 1) {
                 doubts.add(measure.name() + ": the first of " + runs + " runs in the file counts");
             }
-        }
+        });
         return doubts;
     }
 
     /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
-    static void checkDeciding(Channels channels, Plan plan, String file, String remedy) {
+    static void checkDeciding(Map<Measure, Outcome> outcomes, Plan plan, String file, String remedy) {
         Measure deciding = plan.question().deciding();
         if (deciding.definition() instanceof Definition.Typed) {
             return;
         }
-        String reason = outcome(channels, deciding, plan).match(found -> "", PullValues::reason);
+        String reason = outcomes.get(deciding).match(found -> "", PullValues::reason);
         if (!reason.isEmpty()) {
             throw new InputException(Place.of(file), "no value of " + deciding.name() + ": " + reason, remedy);
         }
-    }
-
-    private static Outcome outcome(Channels channels, Measure measure, Plan plan) {
-        return MeasureValue.of(driven(channels, plan), measure.definition(), plan.curve());
     }
 
     /** {@return the channels; where the rig is told what a pull accelerates and the pull has no power, that is computed first} */

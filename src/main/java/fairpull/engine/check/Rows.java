@@ -63,10 +63,7 @@ final class Rows {
 
     /** {@return the median; NaN of nothing} */
     static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int n = sorted.length;
-        return n == 0 ? Double.NaN : (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+        return Selection.median(values.clone(), values.length);
     }
 
     /** {@return the standard deviation of normal values by their median absolute deviation from a centre: 1.4826 × it} */

@@ -15,6 +15,7 @@ import java.util.Optional;
  */
 public final class Spikes extends EachPull {
     private static final int REACH = 5;
+    private static final int PAIRS = REACH * (2 * REACH + 1);
     private static final int FEWEST = 12;
     private static final double FAR = 10;
     private static final double SHARE = 0.01;
@@ -62,23 +63,22 @@ public final class Spikes extends EachPull {
     private static double around(double[] level, int centre) {
         int first = Math.max(0, centre - REACH);
         int last = Math.min(level.length - 1, centre + REACH);
-        double[] slopes = new double[(last - first + 1) * (last - first) / 2];
+        double[] neighbours = new double[PAIRS];
         int count = 0;
         for (int i = first; i <= last; i++) {
             for (int j = i + 1; j <= last; j++) {
                 if (i != centre && j != centre) {
-                    slopes[count++] = (level[j] - level[i]) / (j - i);
+                    neighbours[count++] = (level[j] - level[i]) / (j - i);
                 }
             }
         }
-        double slope = Rows.median(Arrays.copyOf(slopes, count));
-        double[] levels = new double[last - first];
+        double slope = Selection.median(neighbours, count);
         count = 0;
         for (int i = first; i <= last; i++) {
             if (i != centre) {
-                levels[count++] = level[i] - slope * (i - centre);
+                neighbours[count++] = level[i] - slope * (i - centre);
             }
         }
-        return Rows.median(levels);
+        return Selection.median(neighbours, count);
     }
 }

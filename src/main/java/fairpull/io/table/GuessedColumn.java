@@ -33,7 +33,15 @@ public record GuessedColumn(ExportColumn column, Optional<Quantity> quantity, Op
 
     /** {@return whether all its numbers are the same} */
     boolean isConstant() {
-        return column.numbers().stream().filter(value -> !Double.isNaN(value)).distinct().limit(2).count() < 2;
+        double first = Double.NaN;
+        for (int row = 0; row < column.numbers().size(); row++) {
+            double value = column.numbers().at(row);
+            if (!Double.isNaN(value) && !Double.isNaN(first) && Double.compare(value, first) != 0) {
+                return false;
+            }
+            first = Double.isNaN(first) ? value : first;
+        }
+        return true;
     }
 
     /** {@return a quantity as a column of an export is said to be: the one share that is looked for there is the throttle} */

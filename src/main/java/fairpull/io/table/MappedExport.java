@@ -48,8 +48,8 @@ public final class MappedExport {
         for (Mapping.Column column : mapping.columns()) {
             used.add(usable(export, column));
         }
-        List<ExportColumn> needed = IntStream.range(0, used.size()).filter(i -> mustBeThere(mapping.columns().get(i))).mapToObj(used::get)
-                .toList();
+        List<Samples> needed = IntStream.range(0, used.size()).filter(i -> mustBeThere(mapping.columns().get(i)))
+                .mapToObj(i -> used.get(i).numbers()).toList();
         int[] complete = completeRows(needed, export.rows());
         if (complete.length == 0) {
             throw new InputException(Place.of(export.fileName()), "no row has a number in each of the columns "
@@ -73,8 +73,8 @@ public final class MappedExport {
      */
     public static Channels everyRow(Export export, Mapping mapping) {
         Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
-        List<ExportColumn> needed = mapping.columns().stream().filter(MappedExport::mustBeThere).map(column -> usable(export, column))
-                .toList();
+        Samples[] needed = mapping.columns().stream().filter(MappedExport::mustBeThere)
+                .map(column -> usable(export, column).numbers()).toArray(Samples[]::new);
         for (Mapping.Column column : mapping.columns()) {
             Samples numbers = usable(export, column).numbers();
             channels.put(column.quantity(), Samples.of(IntStream.range(0, export.rows())
@@ -105,19 +105,18 @@ public final class MappedExport {
         return found;
     }
 
-    /** {@return the rows in which each of some columns has a number} */
-    static int[] completeRows(List<ExportColumn> used, int rows) {
-        int[] complete = new int[rows];
-        int count = 0;
-        for (int row = 0; row < rows; row++) {
-            if (isComplete(used, row)) {
-                complete[count++] = row;
-            }
-        }
-        return Arrays.copyOf(complete, count);
+    /** {@return the rows, of so many, in which each of some columns has a number} */
+    public static int[] completeRows(List<Samples> columns, int rows) {
+        Samples[] needed = columns.toArray(new Samples[0]);
+        return IntStream.range(0, rows).filter(row -> isComplete(needed, row)).toArray();
     }
 
-    private static boolean isComplete(List<ExportColumn> used, int row) {
-        return used.stream().noneMatch(column -> Double.isNaN(column.numbers().at(row)));
+    private static boolean isComplete(Samples[] needed, int row) {
+        for (Samples column : needed) {
+            if (Double.isNaN(column.at(row))) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -39,7 +39,7 @@ public final class MissingValues {
         List<ExportColumn> gappy = mapping.columns().stream().filter(MappedExport::mustBeThere)
                 .flatMap(used -> export.columns().stream().filter(column -> column.index() == used.index()))
                 .filter(column -> column.isNumeric() && column.numbers().stream().anyMatch(Double::isNaN)).toList();
-        int left = export.rows() - MappedExport.completeRows(gappy, export.rows()).length;
+        int left = export.rows() - MappedExport.completeRows(gappy.stream().map(ExportColumn::numbers).toList(), export.rows()).length;
         String columns = gappy.stream().map(column -> "“" + column.label() + "”").collect(Collectors.joining(" or "));
         return left == 0 ? Optional.empty() : Optional.of(left + " of " + export.rows() + (left == 1 ? " rows is" : " rows are")
                 + " left out: no value of " + columns + " stands in " + (left == 1 ? "it" : "them"));

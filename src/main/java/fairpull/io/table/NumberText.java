@@ -139,7 +139,12 @@ final class NumberText {
     }
 
     private static boolean isDigits(String text) {
-        return text.chars().allMatch(c -> c >= '0' && c <= '9');
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean contains(CharSequence cell, char mark) {
