@@ -44,7 +44,19 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
 
     /** {@return the evidence in a test's folder} */
     static Evidence of(TestFolder test, TestFolder.Content content) {
-        return new Collector(test, content).collect();
+        return of(test, content, (pull, trouble) -> {
+            throw trouble;
+        });
+    }
+
+    /** {@return the evidence in a test's folder, whoever listens being told of pulls that count and cannot be used} */
+    static Evidence of(TestFolder test, TestFolder.Content content, Troubles troubles) {
+        return new Collector(test, content, troubles).collect();
+    }
+
+    /** Hears why a pull that counts cannot be used; may throw it. No pull is named where it concerns several. */
+    interface Troubles {
+        void hear(Optional<PullId> pull, InputException trouble);
     }
 
     /** {@return the table of one measure, in its unit, from the pulls of some fates; pulls without a value of it are left out} */
@@ -115,8 +127,10 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final Map<PullId, LogEntry.PullTaken> taken;
         private final Map<PullId, LogEntry.PullAborted> aborted;
         private final Map<PullId, LogEntry.Excluded> excluded;
+        private final Troubles troubles;
 
-        Collector(TestFolder test, TestFolder.Content content) {
+        Collector(TestFolder test, TestFolder.Content content, Troubles troubles) {
+            this.troubles = troubles;
             this.test = test;
             this.content = content;
             this.log = content.log();
@@ -133,7 +147,11 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             planned.keySet().forEach(pull -> seen.add(seen(pull, true)));
             Stream.concat(taken.keySet().stream(), aborted.keySet().stream()).filter(pull -> !planned.containsKey(pull))
                     .forEach(pull -> seen.add(seen(pull, false)));
-            broughtValues.refuseMissing();
+            try {
+                broughtValues.refuseMissing();
+            } catch (InputException lacking) {
+                troubles.hear(Optional.empty(), lacking);
+            }
             boolean clockKnown = seen.stream().filter(pull -> pull.fate() == Fate.USED).allMatch(pull -> pull.startedAt().isPresent());
             return new Evidence(plan, clockKnown ? timed(seen) : planned(seen, planned), !clockKnown, AirOfDay.notices(plan, seen));
         }
@@ -169,7 +187,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 PullValues.of(outcomes).forEach(values::putIfAbsent);
             } catch (InputException unusable) {
                 if (used) {
-                    throw unusable;
+                    troubles.hear(Optional.of(taken.pull()), unusable);
                 }
             }
             return values;

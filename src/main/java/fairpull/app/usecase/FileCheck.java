@@ -151,9 +151,7 @@ final class FileCheck {
 
     /** What was typed now outranks what is remembered for this header, and that outranks the guess. */
     private Mapping mapping(Export export) {
-        Optional<Mapping> remembered = content.mappings().stream()
-                .filter(known -> known.fingerprint().equals(export.fingerprint()))
-                .reduce((first, last) -> last);
+        Optional<Mapping> remembered = remembered(content.mappings(), export);
         if (remembered.isPresent() && reading.columns().isEmpty()) {
             Mapping known = remembered.get();
             return known.withCorrected(reading.corrected().over(known.corrected()))
@@ -162,6 +160,11 @@ final class FileCheck {
         return ColumnGuess.mapping(export, needed(), TypedColumns.choices(reading.columns()),
                 readAnew.corrected(reading.corrected(), remembered))
                 .withDecimalMark(reading.decimalMark());
+    }
+
+    /** {@return the mapping that was used last for a header} */
+    static Optional<Mapping> remembered(List<Mapping> mappings, Export export) {
+        return mappings.stream().filter(known -> known.fingerprint().equals(export.fingerprint())).reduce((first, last) -> last);
     }
 
     private Set<Quantity> needed() {

@@ -39,24 +39,25 @@ public final class PreviewExport {
         Optional<Plan> plan = Files.isRegularFile(folder.resolve("plan.json"))
                 ? Optional.of(TestFolder.open(folder).read().plan()) : Optional.empty();
         Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
-        List<Preview> previews = files.stream().map(file -> preview(file, choices, decimalMark, onePull))
-                .map(preview -> plan.map(planned -> against(planned, preview)).orElse(preview)).toList();
+        List<ExportView> views = files.stream().map(file -> preview(file, choices, decimalMark, onePull))
+                .map(preview -> ExportView.of(plan.map(planned -> against(planned, preview)).orElse(preview))).toList();
         StringBuilder text = new StringBuilder();
-        previews.forEach(preview -> text.append(words(preview)));
+        views.forEach(view -> text.append(words(view)));
         if (plan.isEmpty()) {
             text.append(folder).append(" is no test yet: whether its measures have their columns is not said\n");
         }
-        return new Answer(text.toString(), json(previews));
+        return new Answer(text.toString(), json(views));
     }
 
     /** Without the deciding measure an export is refused; a further one is missed in the finding. */
-    private static Preview against(Plan plan, Preview preview) {
+    static Preview against(Plan plan, Preview preview) {
         Set<Quantity> known = preview.columns().stream().flatMap(column -> column.quantity().stream()).collect(Collectors.toSet());
         return preview.with(MeasureColumns.missing(plan, plan.question().further(), known),
                 MeasureColumns.missing(plan, List.of(plan.question().deciding()), known));
     }
 
-    private static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull) {
+    /** {@return the preview of one file} */
+    static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull) {
         ExportFile look = ExportFile.look(file, decimalMark);
         Optional<Mapping> proposal = ColumnGuess.guess(onePull ? look.table() : look.sample(), choices).proposal();
         Preview preview = onePull ? Preview.ofOnePull(look, choices)
@@ -69,19 +70,18 @@ public final class PreviewExport {
         return SweptFile.isForSweeps(look) ? SweptFile.parted(look.isWhole() ? look : ExportFile.read(file, mapping), mapping) : look;
     }
 
-    private static String words(Preview preview) {
+    private static String words(ExportView view) {
         StringBuilder text = new StringBuilder();
-        text.append(preview.export().fileName()).append(": ").append(counted(preview.export().rows(), "row")).append(", ")
-                .append(counted(preview.export().columns().size(), "column")).append(", ").append(pulls(preview)).append('\n');
-        preview.export().dialect().unitLine()
-                .ifPresent(line -> text.append("  line ").append(line).append(" is taken as a row of units\n"));
-        for (GuessedColumn column : preview.columns()) {
-            text.append(String.format(Locale.ROOT, "  %3d  %-32s  %-24s  %s%n", column.column().index() + 1, column.column().label(),
-                    reading(column), column.reason()));
+        text.append(view.file()).append(": ").append(counted(view.rows(), "row")).append(", ")
+                .append(counted(view.columns().size(), "column")).append(", ").append(pulls(view)).append('\n');
+        view.unitLine().ifPresent(line -> text.append("  line ").append(line).append(" is taken as a row of units\n"));
+        for (ExportView.Column column : view.columns()) {
+            text.append(String.format(Locale.ROOT, "  %3d  %-32s  %-24s  %s%n", column.number(), column.header(), reading(column),
+                    column.reason()));
         }
-        preview.firstRows().stream().limit(ROWS_SHOWN).forEach(row -> text.append("       ").append(String.join(" | ", row)).append('\n'));
-        preview.doubts().forEach(doubt -> text.append("  doubt: ").append(doubt).append('\n'));
-        preview.questions().forEach(question -> text.append("  to be said: ").append(question).append('\n'));
+        view.firstRows().stream().limit(ROWS_SHOWN).forEach(row -> text.append("       ").append(String.join(" | ", row)).append('\n'));
+        view.doubts().forEach(doubt -> text.append("  doubt: ").append(doubt).append('\n'));
+        view.questions().forEach(question -> text.append("  to be said: ").append(question).append('\n'));
         return text.toString();
     }
 
@@ -89,22 +89,22 @@ public final class PreviewExport {
         return count + " " + what + (count == 1 ? "" : "s");
     }
 
-    private static String pulls(Preview preview) {
-        return preview.pulls() == 1 && preview.labels().isEmpty()
+    private static String pulls(ExportView view) {
+        return view.pulls() == 1 && view.labels().isEmpty()
                 ? "one pull"
-                : preview.pulls() + (preview.pulls() == 1 ? " pull: " : " pulls: ") + preview.howFound();
+                : view.pulls() + (view.pulls() == 1 ? " pull: " : " pulls: ") + view.howFound();
     }
 
-    private static String reading(GuessedColumn column) {
+    private static String reading(ExportView.Column column) {
         return column.quantity().map(quantity -> GuessedColumn.words(quantity)
                 + column.unit().map(unit -> " in " + unit.symbol()).orElse(", no unit named"))
                 .orElse("not used");
     }
 
-    private static String json(List<Preview> previews) {
-        return PreviewJson.document(previews.stream().map(preview -> new PreviewJson.File(preview.export().fileName(),
-                preview.export().rows(), preview.columns().stream().map(column -> new PreviewJson.Column(column.column().index() + 1,
-                        column.column().label(), column.quantity(), column.unit(), column.reason())).toList(),
-                preview.pulls(), preview.labels(), preview.howFound(), preview.doubts(), preview.questions())).toList());
+    private static String json(List<ExportView> views) {
+        return PreviewJson.document(views.stream().map(view -> new PreviewJson.File(view.file(), view.rows(), view.columns().stream()
+                .map(column -> new PreviewJson.Column(column.number(), column.header(), column.quantity(), column.unit(),
+                        column.reason())).toList(), view.pulls(), view.labels(), view.howFound(), view.doubts(), view.questions()))
+                .toList());
     }
 }

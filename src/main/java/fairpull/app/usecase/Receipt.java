@@ -58,8 +58,12 @@ public final class Receipt {
 
     private static String values(Map<Measure, Double> values) {
         return values.entrySet().stream().map(value -> "  " + value.getKey().name() + " "
-                + new BigDecimal(value.getValue()).round(SHOWN).stripTrailingZeros().toPlainString() + " "
-                + value.getKey().unit().symbol()).collect(Collectors.joining());
+                + figure(value.getKey(), value.getValue())).collect(Collectors.joining());
+    }
+
+    /** {@return a value as it is told where nothing is known yet of how it scatters} */
+    static String figure(Measure measure, double value) {
+        return new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString() + " " + measure.unit().symbol();
     }
 
     /** {@return the answer after something was noted beside pulls, an install or the test} */

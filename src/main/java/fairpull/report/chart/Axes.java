@@ -14,8 +14,13 @@ final class Axes {
 
     /** {@return the label above the panel, the lines and their figures} */
     static List<Shape> up(Bounds panel, Scale up, String label) {
+        return up(panel, up, label, Drawing.WIDTH);
+    }
+
+    /** {@return the same in a drawing of another width} */
+    static List<Shape> up(Bounds panel, Scale up, String label, double width) {
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(new Shape.Words(new Point(2, 14), LetterWidths.fit(label, Shape.Type.SMALL, Drawing.WIDTH - 4), Role.SOFT,
+        shapes.add(new Shape.Words(new Point(2, 14), LetterWidths.fit(label, Shape.Type.SMALL, width - 4), Role.SOFT,
                 Shape.Type.SMALL, Shape.Anchor.START));
         shapes.addAll(lines(panel, up, MOST_LINES));
         return shapes;
@@ -36,13 +41,18 @@ final class Axes {
 
     /** {@return at most so many ticks with their figures, each followed by what {@code unit} says} */
     static List<Shape> along(Bounds panel, Scale across, int most, DoubleFunction<String> unit) {
+        return along(panel, across, most, unit, Drawing.WIDTH);
+    }
+
+    /** {@return the same in a drawing of another width} */
+    static List<Shape> along(Bounds panel, Scale across, int most, DoubleFunction<String> unit, double width) {
         List<Shape> shapes = new ArrayList<>();
         double step = across.step(most);
         for (double value : across.multiples(step)) {
             double x = across.at(value);
             shapes.add(new Shape.Line(new Point(x, panel.bottom()), new Point(x, panel.bottom() + 4), Role.SOFT, 1, Shape.Dash.SOLID));
             shapes.add(new Shape.Words(new Point(x, panel.bottom() + 18), figures(step).bare(value) + unit.apply(value), Role.SOFT,
-                    Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
+                    Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(width));
         }
         return shapes;
     }
