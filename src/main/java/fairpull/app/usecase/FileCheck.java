@@ -31,6 +31,9 @@ import java.util.Set;
 
 /** Checks one file of an import by itself: what it is read as, what its pulls measure, what is doubtful about each. */
 final class FileCheck {
+    /** What remedies it depends on where it is read. */
+    static final String CORRECTION_UNKNOWN = "not known whether the values are corrected for air";
+
     private final TestFolder.Content content;
     private final Plan plan;
     private final ImportPulls.Reading reading;
@@ -138,7 +141,7 @@ final class FileCheck {
                 PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
         doubts.addAll(PullValues.doubts(outcomes));
         if (mapping.corrected().isEmpty() && measures.stream().anyMatch(PullValues::canBeCorrected)) {
-            doubts.add("not known whether the values are corrected for air; say so with --corrected");
+            doubts.add(CORRECTION_UNKNOWN);
         }
         Map<String, Double> si = PullValues.of(outcomes);
         Map<Measure, Double> values = new LinkedHashMap<>();

@@ -49,11 +49,16 @@ public final class Receipt {
                 .map(one -> one.pull() + "  " + one.file() + values(one.values()) + doubts(one.doubts()))
                 .collect(Collectors.joining("\n"));
         return new Answer(text, ReceiptJson.taken(pulls.stream()
-                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values(), one.doubts())).toList()));
+                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values(), remedied(one.doubts()))).toList()));
+    }
+
+    private static List<String> remedied(List<String> doubts) {
+        return doubts.stream().map(doubt -> doubt.equals(FileCheck.CORRECTION_UNKNOWN) ? doubt + "; say so with --corrected" : doubt)
+                .toList();
     }
 
     private static String doubts(List<String> doubts) {
-        return doubts.stream().map(doubt -> "\n      doubt: " + doubt).collect(Collectors.joining());
+        return remedied(doubts).stream().map(doubt -> "\n      doubt: " + doubt).collect(Collectors.joining());
     }
 
     private static String values(Map<Measure, Double> values) {

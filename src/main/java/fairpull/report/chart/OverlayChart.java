@@ -25,8 +25,10 @@ import java.util.stream.IntStream;
  * @param panel where the curves stand
  * @param across engine speed in rpm over the panel
  * @param up values over the panel
+ * @param lines what is drawn of each pull
+ * @param numbers how values are printed
  */
-public record OverlayChart(Drawing drawing, Bounds panel, Scale across, Scale up) {
+public record OverlayChart(Drawing drawing, Bounds panel, Scale across, Scale up, List<OverlayLine> lines, Numbers numbers) {
     private static final double TOP = 24;
     private static final double BOTTOM = 40;
     private static final double RIGHT = 34;
@@ -67,6 +69,42 @@ public record OverlayChart(Drawing drawing, Bounds panel, Scale across, Scale up
     /** The mean that residuals are taken from. */
     public enum Against {
         INSTALL, ALL
+    }
+
+    /**
+     * What a pull reads at a speed: the values of its nearest row.
+     *
+     * @param pull which one
+     * @param rpm engine speed of that row
+     * @param value there, in the unit of the chart
+     * @param words the pull and its value with the unit
+     * @param at where it stands on the drawing
+     */
+    public record Reading(PullId pull, double rpm, double value, String words, Point at) {
+    }
+
+    public OverlayChart {
+        lines = List.copyOf(lines);
+    }
+
+    /** {@return the engine speed at a place of the drawing, in rpm} */
+    public double rpmAt(double x) {
+        return across.from() + (x - across.start()) / (across.end() - across.start()) * (across.to() - across.from());
+    }
+
+    /** {@return what the pulls read at an engine speed, in their order} */
+    public List<Reading> readings(double rpm) {
+        List<Reading> readings = new ArrayList<>();
+        for (OverlayLine line : lines) {
+            int row = line.nearest(Units.RPM.toSi(rpm));
+            if (row >= 0 && Double.isFinite(line.values().at(row))) {
+                double value = line.values().at(row);
+                double here = Units.RPM.fromSi(line.speedsRadPerS().at(row));
+                readings.add(new Reading(line.curve().pull(), here, value, line.curve().pull() + "  " + numbers.with(value),
+                        new Point(across.at(here), up.at(value))));
+            }
+        }
+        return readings;
     }
 
     /** {@return the chart at a size} */
@@ -138,7 +176,7 @@ public record OverlayChart(Drawing drawing, Bounds panel, Scale across, Scale up
             shapes.add(new Shape.Words(new Point(2, height - 5), LetterWidths.fit(content.foot(), Shape.Type.SMALL, width - 4), Role.SOFT,
                     Shape.Type.SMALL, Shape.Anchor.START));
             return new OverlayChart(new Drawing(width, height, content.label() + " over engine speed", description(), shapes), panel,
-                    across, up);
+                    across, up, lines, Numbers.resolving((up.to() - up.from()) / 100, content.unit()));
         }
 
         private String description() {

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * @param speedsRadPerS ascending
  * @param values one a speed; NaN where there is none
  */
-record OverlayLine(SweptCurve curve, Samples speedsRadPerS, Samples values) {
+public record OverlayLine(SweptCurve curve, Samples speedsRadPerS, Samples values) {
     /** More rows than this in a column of the panel are drawn as their least and largest. */
     private static final int MOST_A_COLUMN = 4;
 
@@ -43,6 +43,16 @@ record OverlayLine(SweptCurve curve, Samples speedsRadPerS, Samples values) {
             }
         }
         return range;
+    }
+
+    /** {@return the row whose speed lies nearest; −1 outside of the speeds of the line} */
+    public int nearest(double radPerS) {
+        int last = speedsRadPerS.size() - 1;
+        if (last < 0 || !(radPerS >= speedsRadPerS.at(0) && radPerS <= speedsRadPerS.at(last))) {
+            return -1;
+        }
+        int above = first(radPerS);
+        return above > 0 && radPerS - speedsRadPerS.at(above - 1) <= speedsRadPerS.at(above) - radPerS ? above - 1 : above;
     }
 
     private int first(double radPerS) {

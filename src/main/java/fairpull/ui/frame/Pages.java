@@ -5,6 +5,7 @@ import fairpull.ui.page.MadeWhenShown;
 import fairpull.ui.page.Page;
 import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.limits.LimitsPage;
+import fairpull.ui.page.pulls.PullsPage;
 import fairpull.ui.page.question.QuestionPage;
 import fairpull.ui.page.rig.RigPage;
 import fairpull.ui.page.sequence.SequencePage;
@@ -19,6 +20,6 @@ public final class Pages {
     public static List<Page> of(Desk desk) {
         return List.of(new QuestionPage(desk), new MadeWhenShown("page.rig", desk, RigPage::new),
                 new MadeWhenShown("page.sequence", desk, SequencePage::new), new MadeWhenShown("page.limits", desk, LimitsPage::new),
-                new FindingPage(desk));
+                new MadeWhenShown("page.pulls", desk, PullsPage::new, PullsPage::notReady), new FindingPage(desk));
     }
 }
