@@ -62,6 +62,9 @@ public final class Gallery {
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, new HelpView()));
         TracingPane tracing = TracedExample.pane(folder);
         SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, tracing));
+        TestPane[] judged = new TestPane[1];
+        PullsGallery.draw(mode, WIDTH, HEIGHT, name -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, judged[0])),
+                made -> judged[0] = made);
     }
 
     private static void write(Path folder, String shown, Mode mode, int scale, JComponent view) {

@@ -25,6 +25,7 @@ import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -192,6 +193,68 @@ final class Hand {
     private static void send(JComponent component, int id, int x, int y) {
         component.dispatchEvent(new MouseEvent(component, id, System.currentTimeMillis(), MouseEvent.BUTTON1_DOWN_MASK, x, y, x, y, 1,
                 false, MouseEvent.BUTTON1));
+    }
+
+    /** Chooses rows of a table, counted from 0 as they are shown. */
+    void select(String table, int first, int last) {
+        JTable rows = find(table, JTable.class);
+        done(() -> rows.setRowSelectionInterval(first, last));
+    }
+
+    /** {@return what stands in a cell of a table, as it is shown} */
+    String cell(String table, int row, int column) {
+        JTable rows = find(table, JTable.class);
+        return got(() -> ((JLabel) rows.prepareRenderer(rows.getCellRenderer(row, column), row, column)).getText());
+    }
+
+    /** Drops files on the window. */
+    void drop(Path... files) {
+        done(() -> {
+            for (Path file : files) {
+                pane.take(file, folder -> {
+                    throw new AssertionError("opened as a test: " + folder);
+                });
+            }
+        });
+        settle();
+    }
+
+    /** Moves the pointer over a component. */
+    void point(String name, int x, int y) {
+        JComponent component = find(name, JComponent.class);
+        done(() -> send(component, MouseEvent.MOUSE_MOVED, x, y));
+    }
+
+    /** Drags over a component from one place to another. */
+    void drag(String name, int fromX, int toX, int y) {
+        JComponent component = find(name, JComponent.class);
+        done(() -> {
+            send(component, MouseEvent.MOUSE_PRESSED, fromX, y);
+            send(component, MouseEvent.MOUSE_DRAGGED, toX, y);
+            send(component, MouseEvent.MOUSE_RELEASED, toX, y);
+        });
+    }
+
+    /** Presses a key while a component has the focus. */
+    void key(String name, String key) {
+        JComponent component = find(name, JComponent.class);
+        done(() -> {
+            Object action = component.getInputMap().get(KeyStroke.getKeyStroke(key));
+            require(action != null, "the key " + key + " of " + name);
+            component.getActionMap().get(action).actionPerformed(new ActionEvent(component, ActionEvent.ACTION_PERFORMED, key));
+        });
+    }
+
+    /** {@return what is told of a component to who cannot see it} */
+    String described(String name) {
+        return got(() -> String.valueOf(find(name, JComponent.class).getAccessibleContext().getAccessibleDescription()));
+    }
+
+    /** Work of the window that begins other work: waits for all of it, and lays out what came of it. */
+    void settle() {
+        for (int round = 0; round < 3; round++) {
+            done(() -> OffScreen.laidOut(pane, WIDTH, HEIGHT));
+        }
     }
 
     /** {@return what stands in an entry} */

@@ -46,10 +46,11 @@ public final class PreparedImport {
             pulls = List.copyOf(pulls);
         }
 
-        /** {@return why it cannot be used, in one line; empty where it can} */
+        /** {@return why it cannot be used, in one line without the folder that it lies in; empty where it can} */
         public Optional<String> problem() {
             return refusal.map(fault -> fault instanceof InputException unusable ? unusable.oneLine()
-                    : fault instanceof UsageException misuse ? misuse.problem() : String.valueOf(fault.getMessage()));
+                    : fault instanceof UsageException misuse ? misuse.problem() : String.valueOf(fault.getMessage()))
+                    .map(words -> words.replace(path.toString(), path.getFileName().toString()));
         }
     }
 

@@ -65,16 +65,14 @@ final class ImportCard extends Card {
         incoming = new IncomingPart(this::look);
         setName("import");
         add(Prose.small(Words.of("import.sub")), "growx, wmin 0");
-        add(Buttons.of("import.choose", this::choose), "split 2, growx 0");
-        add(Buttons.of("import.paste", this::paste), "growx 0");
+        add(row(Buttons.of("import.choose", this::choose), Buttons.of("import.paste", this::paste)), "growx");
         typing.setOpaque(false);
         table.setName("import.table");
         table.getAccessibleContext().setAccessibleName(Words.of("import.table"));
         table.setToolTipText(Words.tip(Words.of("import.table.tip")));
         typing.add(Prose.small(Words.of("import.table.help")), "growx, wmin 0");
         typing.add(new JScrollPane(table), "growx, wmin 0, h 90!");
-        typing.add(Buttons.of("import.read", this::readTable), "split 2, growx 0");
-        typing.add(Buttons.of("import.table.close", () -> type(false)), "growx 0");
+        typing.add(row(Buttons.of("import.read", this::readTable), Buttons.of("import.table.close", () -> type(false))), "growx");
         complaint.setName("import.table.complaint");
         typing.add(complaint, "growx, wmin 0");
         progress.setName("import.progress");
@@ -85,11 +83,19 @@ final class ImportCard extends Card {
         add(said, "growx, wmin 0");
         add(progress, "split 2, growx");
         add(cancel, "growx 0");
-        add(take, "split 2, growx 0");
-        add(drop, "growx 0");
+        add(row(take, drop), "growx");
         typing.setVisible(false);
         complaint.setVisible(false);
         clear("");
+    }
+
+    private static JPanel row(JButton... buttons) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8 0, hidemode 3"));
+        row.setOpaque(false);
+        for (JButton button : buttons) {
+            row.add(button);
+        }
+        return row;
     }
 
     /** Takes a file to be looked at; those that are dropped together are looked at together. */

@@ -200,10 +200,14 @@ final class OverlayCard extends Card {
         String unit = all.unit().symbol();
         String label = Words.of("overlay.label." + against, shown.words().substring(0, 1).toUpperCase(Locale.ROOT)
                 + shown.words().substring(1), unit);
-        String foot = Words.of(all.canBeUncorrected() ? corrected.isSelected() ? "overlay.foot.corrected" : "overlay.foot.uncorrected"
-                : "overlay.foot", Math.round(Units.RPM.fromSi(all.bandwidthRadPerS())));
+        String foot = Words.of(foot(all, mean.isPresent()), Math.round(Units.RPM.fromSi(all.bandwidthRadPerS())));
         Set<PullId> marked = new HashSet<>(chosen.pulls());
         return Optional.of(new OverlayChart.Content(lines, all.grid(), mean, marked, Math.floor(Units.RPM.fromSi(low)),
                 Math.ceil(Units.RPM.fromSi(high)), label, unit, foot));
+    }
+
+    private String foot(PullCurves all, boolean less) {
+        return less ? "overlay.foot.residuals" : !all.canBeUncorrected() ? "overlay.foot"
+                : corrected.isSelected() ? "overlay.foot.corrected" : "overlay.foot.uncorrected";
     }
 }

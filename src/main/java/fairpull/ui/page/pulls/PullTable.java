@@ -3,7 +3,9 @@ package fairpull.ui.page.pulls;
 import fairpull.app.usecase.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.ui.theme.LocalNumbers;
+import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -19,6 +21,8 @@ import javax.swing.table.TableRowSorter;
 
 /** Every pull in a row, sorted by whichever column; what is chosen in it is chosen everywhere. */
 final class PullTable extends JTable {
+    private static final int HEAD = 50;
+
     private final transient Chosen chosen;
     private transient Rows rows = new Rows(List.of(), List.of());
     private boolean showing;
@@ -40,6 +44,12 @@ final class PullTable extends JTable {
             }
         });
         chosen.listen(this::mark);
+        getTableHeader().setPreferredSize(new Dimension(100, (int) (HEAD * Look.scale())));
+    }
+
+    /** A head in as many lines as it needs. */
+    private static String lines(String head) {
+        return Words.tip(head).replace("<html>", "<html><center>");
     }
 
     private static final class Rows extends AbstractTableModel {
@@ -96,16 +106,16 @@ final class PullTable extends JTable {
         columns.add(new Column(Words.of("pulls.column.pull"), PullsView.Row::pull, false, 56));
         columns.add(new Column(Words.of("pulls.column.time"), PullsView.Row::time, true, 70));
         columns.add(new Column(Words.of("pulls.column.fate"), row -> row.fateWords()
-                + (row.reason().isBlank() ? "" : ": " + row.reason()), false, 190));
+                + (row.reason().isBlank() ? "" : ": " + row.reason()), false, 170));
         for (int measure = 0; measure < view.measures().size(); measure++) {
             int place = measure;
-            columns.add(new Column(LocalNumbers.shown(view.measures().get(measure)), row -> row.values().get(place), true, 130));
+            columns.add(new Column(lines(view.measures().get(measure)), row -> row.values().get(place), true, 110));
         }
         if (view.corrected()) {
             columns.add(new Column(Words.of("pulls.column.factor"), PullsView.Row::factor, true, 70));
         }
         if (!view.temperature().isEmpty()) {
-            columns.add(new Column(view.temperature(), PullsView.Row::start, true, 90));
+            columns.add(new Column(lines(view.temperature()), PullsView.Row::start, true, 90));
         }
         columns.add(new Column(Words.of("pulls.column.checks"), row -> row.checks().size(), true, 56));
         return columns;

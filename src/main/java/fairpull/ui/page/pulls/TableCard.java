@@ -38,7 +38,7 @@ final class TableCard extends Card {
     private final Prose trouble = new Prose("", Role.B, Look.Type.BODY);
     private final JTextField because = new JTextField();
     private final Line complaint = new Line(" ", Role.B, Look.Type.SMALL);
-    private final Prose done = Prose.small("");
+    private final Line done = new Line("", Role.SOFT, Look.Type.BODY);
     private final JButton exclude = Buttons.of("pulls.exclude", () -> change(true));
     private final JButton readmit = Buttons.of("pulls.readmit", () -> change(false));
     private final JButton undo = Buttons.of("pulls.undo", this::undo);
@@ -76,8 +76,11 @@ final class TableCard extends Card {
         add(scroll, "growx, wmin 0");
         add(about, "growx, wmin 0");
         add(reason, "growx, wmin 0");
-        add(done, "split 2, growx, wmin 0");
-        add(undo, "growx 0");
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 12 0, hidemode 3"));
+        row.setOpaque(false);
+        row.add(done);
+        row.add(undo);
+        add(row, "growx, wmin 0");
         chosen.listen(this::tell);
         tell();
         told("", List.of(), false);
@@ -93,7 +96,7 @@ final class TableCard extends Card {
         head(Words.of(doubtful == 0 ? "pulls.head.clear" : doubtful == 1 ? "pulls.head.doubt" : "pulls.head.doubts", view.rows().stream()
                 .filter(row -> row.canBeExcluded()).count(), doubtful));
         int rows = Math.min(MOST_ROWS, Math.max(3, view.rows().size()));
-        scroll.setPreferredSize(new Dimension(400, (rows + 1) * table.getRowHeight() + 10));
+        scroll.setPreferredSize(new Dimension(400, rows * table.getRowHeight() + table.getTableHeader().getPreferredSize().height + 6));
         tell();
         revalidate();
     }
