@@ -58,7 +58,7 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
 
     /** {@return a preview of the reader} */
     static ExportView of(Preview preview) {
-        return of(preview, preview.columns().stream().map(ExportView::column).toList());
+        return of(preview, preview.columns().stream().map(ExportView::column).toList(), preview.questions());
     }
 
     /**
@@ -71,13 +71,13 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
         Preview preview = Preview.of(ExportFile.look(file, reading.decimalMark()), TypedColumns.choices(reading.columns()));
         Optional<Mapping> remembered = reading.columns().isEmpty() ? FileCheck.remembered(mappings, preview.export()) : Optional.empty();
         return of(preview, preview.columns().stream().map(column -> remembered.map(mapping -> column(column, mapping))
-                .orElseGet(() -> column(column))).toList());
+                .orElseGet(() -> column(column))).toList(), preview.questions().stream().map(InWindow::words).toList());
     }
 
-    private static ExportView of(Preview preview, List<Column> columns) {
+    private static ExportView of(Preview preview, List<Column> columns, List<String> questions) {
         return new ExportView(preview.export().fileName(), preview.export().rows(), preview.export().dialect().unitLine(),
                 preview.export().dialect().decimalMark(), columns, preview.firstRows(), preview.pulls(), preview.labels(),
-                preview.howFound(), preview.doubts(), preview.questions());
+                preview.howFound(), preview.doubts(), questions);
     }
 
     private static Column column(GuessedColumn guess) {

@@ -48,7 +48,7 @@ public final class PreparedImport {
 
         /** {@return why it cannot be used, in one line without the folder that it lies in; empty where it can} */
         public Optional<String> problem() {
-            return refusal.map(fault -> fault instanceof InputException unusable ? unusable.oneLine()
+            return refusal.map(fault -> fault instanceof InputException unusable ? InWindow.words(unusable)
                     : fault instanceof UsageException misuse ? misuse.problem() : String.valueOf(fault.getMessage()))
                     .map(words -> words.replace(path.toString(), path.getFileName().toString()));
         }

@@ -132,7 +132,7 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
 
         private void hear(Optional<PullId> pull, InputException problem) {
             trouble.add(problem.oneLine());
-            pull.ifPresent(one -> unusable.put(one, problem.oneLine()));
+            pull.ifPresent(one -> unusable.put(one, problem.oneLine() + "."));
         }
 
         PullsView make() {

@@ -44,13 +44,14 @@ final class ImportCard extends Card {
     private final Runnable taken;
     private final IncomingPart incoming;
     private final JTextArea table = new JTextArea(5, 40);
-    private final JPanel typing = new JPanel(new MigLayout("insets 0, gap 8 6, fillx, wrap 1", "[grow, fill]"));
+    private final JPanel typing = new JPanel(new MigLayout("insets 0, gap 8 6, fillx, wrap 1, hidemode 3", "[grow, fill]"));
     private final Line complaint = new Line(" ", Role.B, Look.Type.SMALL);
     private final Prose said = Prose.body("");
     private final JProgressBar progress = new JProgressBar(0, 100);
     private final JButton cancel = Buttons.of("import.cancel", this::stop);
     private final JButton take = Buttons.primary("import.take", this::takeAll);
     private final JButton drop = Buttons.of("import.drop", () -> clear(""));
+    private final JPanel acts = row(take, drop);
     private final Latest<PastedTable.Read> pasting = new Latest<>(SwingUtilities::invokeLater);
     private final List<Path> files = new ArrayList<>();
     private Optional<Job<?>> job = Optional.empty();
@@ -83,7 +84,7 @@ final class ImportCard extends Card {
         add(said, "growx, wmin 0");
         add(progress, "split 2, growx");
         add(cancel, "growx 0");
-        add(row(take, drop), "growx");
+        add(acts, "growx");
         typing.setVisible(false);
         complaint.setVisible(false);
         clear("");
@@ -262,7 +263,7 @@ final class ImportCard extends Card {
     private void offer(boolean any) {
         incoming.setVisible(any && looked.isPresent());
         take.setVisible(any && looked.isPresent());
-        drop.setVisible(any);
+        acts.setVisible(any);
         revalidate();
         repaint();
     }

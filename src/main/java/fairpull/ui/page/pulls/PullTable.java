@@ -21,7 +21,7 @@ import javax.swing.table.TableRowSorter;
 
 /** Every pull in a row, sorted by whichever column; what is chosen in it is chosen everywhere. */
 final class PullTable extends JTable {
-    private static final int HEAD = 50;
+    private static final int HEAD = 60;
 
     private final transient Chosen chosen;
     private transient Rows rows = new Rows(List.of(), List.of());
