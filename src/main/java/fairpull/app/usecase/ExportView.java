@@ -13,7 +13,6 @@ import fairpull.io.table.Preview;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -67,9 +66,11 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
      * @throws InputException if the file cannot be used
      */
     public static ExportView of(Path folder, Path file, ImportPulls.Reading reading) throws IOException {
-        List<Mapping> mappings = TestFolder.open(folder).read().mappings();
-        Preview preview = Preview.of(ExportFile.look(file, reading.decimalMark()), TypedColumns.choices(reading.columns()));
-        Optional<Mapping> remembered = reading.columns().isEmpty() ? FileCheck.remembered(mappings, preview.export()) : Optional.empty();
+        TestFolder.Content content = TestFolder.open(folder).read();
+        Preview guessed = Preview.of(ExportFile.look(file, reading.decimalMark()), TypedColumns.choices(reading.columns()));
+        Optional<Mapping> remembered = reading.columns().isEmpty() ? FileCheck.remembered(content.mappings(), guessed.export())
+                : Optional.empty();
+        Preview preview = remembered.isPresent() ? guessed : PreviewExport.against(content.plan(), guessed);
         return of(preview, preview.columns().stream().map(column -> remembered.map(mapping -> column(column, mapping))
                 .orElseGet(() -> column(column))).toList(), preview.questions().stream().map(InWindow::words).toList());
     }
