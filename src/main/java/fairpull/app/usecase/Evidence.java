@@ -1,5 +1,7 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Chunks;
+import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.finding.Fate;
@@ -23,6 +25,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -128,6 +131,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final Map<PullId, LogEntry.PullAborted> aborted;
         private final Map<PullId, LogEntry.Excluded> excluded;
         private final Troubles troubles;
+        private final Map<PullId, Measured> exports;
 
         Collector(TestFolder test, TestFolder.Content content, Troubles troubles) {
             this.troubles = troubles;
@@ -139,6 +143,36 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.taken = log.pulls();
             this.aborted = log.aborted();
             this.excluded = log.excluded();
+            this.exports = measured();
+        }
+
+        /** What the export of a pull measures, or why it cannot be read. */
+        private record Measured(Map<Measure, Outcome> outcomes, Optional<InputException> refusal) {
+            Map<Measure, Outcome> orThrow() {
+                refusal.ifPresent(unreadable -> {
+                    throw unreadable;
+                });
+                return outcomes;
+            }
+        }
+
+        /** Exports are read on all cores: a long day has hundreds. */
+        private Map<PullId, Measured> measured() {
+            List<LogEntry.PullTaken> files = taken.values().stream().filter(one -> !one.file().isEmpty() && !one.pull().warmUp()).toList();
+            List<Measured> read = Chunks.run(files.size(), place -> measured(files.get(place)), Chunks.cores(), Progress.none());
+            Map<PullId, Measured> byPull = new HashMap<>();
+            for (int place = 0; place < files.size(); place++) {
+                byPull.put(files.get(place).pull(), read.get(place));
+            }
+            return byPull;
+        }
+
+        private Measured measured(LogEntry.PullTaken one) {
+            try {
+                return new Measured(PullValues.outcomes(PullValues.channels(test, content.mappings(), one), plan), Optional.empty());
+            } catch (InputException unreadable) {
+                return new Measured(Map.of(), Optional.of(unreadable));
+            }
         }
 
         Evidence collect() {
@@ -179,7 +213,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 return values;
             }
             try {
-                Map<Measure, Outcome> outcomes = PullValues.outcomes(PullValues.channels(test, content.mappings(), taken), plan);
+                Map<Measure, Outcome> outcomes = exports.get(taken.pull()).orThrow();
                 if (used) {
                     PullValues.checkDeciding(outcomes, plan, taken.file(),
                             "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");

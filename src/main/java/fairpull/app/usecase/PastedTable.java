@@ -1,8 +1,6 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
-import fairpull.domain.plan.Definition;
-import fairpull.domain.plan.Measure;
 import fairpull.io.folder.AtomicWrite;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,13 +27,6 @@ public final class PastedTable {
         public Read {
             noted = List.copyOf(noted);
         }
-    }
-
-    /** {@return how a table is typed by hand in a test that asks for some measures} */
-    public static String example(List<Measure> measures) {
-        String typed = measures.stream().filter(measure -> measure.definition() instanceof Definition.Typed)
-                .map(measure -> "; " + measure.name() + " (" + measure.unit().symbol() + ")").findFirst().orElse("");
-        return "pull; time" + typed + "; intake-air (°C)";
     }
 
     /**

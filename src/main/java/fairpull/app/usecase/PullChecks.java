@@ -32,9 +32,9 @@ final class PullChecks {
     static List<PullTrace> traces(TestFolder test, TestFolder.Content content, List<PullSeen> pulls) {
         Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
         CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
-        return pulls.stream().map(seen -> Optional.ofNullable(taken.get(seen.pull()))
-                .flatMap(one -> trace(test, content, one, seen.fate() == Fate.USED, air.at(seen.pull()))))
-                .flatMap(Optional::stream).toList();
+        return Chunks.run(pulls.size(), place -> Optional.ofNullable(taken.get(pulls.get(place).pull()))
+                .flatMap(one -> trace(test, content, one, pulls.get(place).fate() == Fate.USED, air.at(one.pull()))), Chunks.cores(),
+                Progress.none()).stream().flatMap(Optional::stream).toList();
     }
 
     /** {@return what came of every check of the pulls of a test} */

@@ -24,7 +24,6 @@ import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -155,10 +154,5 @@ public record PullCurves(Unit unit, List<SweptCurve> curves, Optional<SpeedGrid>
             return rows.size() < 2 ? Optional.empty() : Optional.of(IntStream.of(0, 1)
                     .mapToObj(place -> Samples.of(rows.stream().mapToDouble(row -> row[place]).toArray())).toList());
         }
-    }
-
-    /** {@return the place of a pull among the curves; −1 where it has none} */
-    public int placeOf(PullId pull) {
-        return Arrays.asList(curves.stream().map(SweptCurve::pull).toArray()).indexOf(pull);
     }
 }

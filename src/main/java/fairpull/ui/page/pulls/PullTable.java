@@ -21,7 +21,7 @@ import javax.swing.table.TableRowSorter;
 
 /** Every pull in a row, sorted by whichever column; what is chosen in it is chosen everywhere. */
 final class PullTable extends JTable {
-    private static final int HEAD = 60;
+    private static final int HEAD = 56;
 
     private final transient Chosen chosen;
     private transient Rows rows = new Rows(List.of(), List.of());
@@ -49,7 +49,7 @@ final class PullTable extends JTable {
 
     /** A head in as many lines as it needs. */
     private static String lines(String head) {
-        return Words.tip(head).replace("<html>", "<html><center>");
+        return Words.tip(head);
     }
 
     private static final class Rows extends AbstractTableModel {
