@@ -7,7 +7,6 @@ import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.ColumnChoice;
-import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
 import fairpull.io.table.Preview;
 import java.io.IOException;
@@ -67,7 +66,7 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
      */
     public static ExportView of(Path folder, Path file, ImportPulls.Reading reading) throws IOException {
         TestFolder.Content content = TestFolder.open(folder).read();
-        Preview guessed = Preview.of(ExportFile.look(file, reading.decimalMark()), TypedColumns.choices(reading.columns()));
+        Preview guessed = PreviewExport.preview(file, TypedColumns.choices(reading.columns()), reading.decimalMark(), reading.onePull());
         Optional<Mapping> remembered = reading.columns().isEmpty() ? FileCheck.remembered(content.mappings(), guessed.export())
                 : Optional.empty();
         Preview preview = remembered.isPresent() ? guessed : PreviewExport.against(content.plan(), guessed);

@@ -10,6 +10,7 @@ import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
@@ -169,8 +170,8 @@ final class ImportCard extends Card {
                 throw new UncheckedIOException(failed);
             }
         }, ended -> {
-            complain(ended.fault().map(Faults::words).orElse(""));
-            ended.result().ifPresent(read -> {
+            complain("");
+            ended.tell(read -> {
                 table.setText("");
                 type(false);
                 read.export().ifPresent(this::take);
@@ -178,7 +179,7 @@ final class ImportCard extends Card {
                     say(Words.of("import.noted", String.join(", ", read.noted())));
                     taken.run();
                 }
-            });
+            }, fault -> complain(FaultWords.of(fault)));
         });
     }
 
@@ -203,14 +204,15 @@ final class ImportCard extends Card {
             }
         }, SwingUtilities::invokeLater, this::reached, ended -> {
             working(false);
-            looked = ended.result();
-            say(ended.fault().map(Faults::words).orElse(""));
-            looked.ifPresent(found -> {
+            looked = Optional.empty();
+            say("");
+            ended.tell(found -> {
+                looked = Optional.of(found);
                 incoming.show(test, found);
                 long problems = found.files().stream().filter(file -> file.problem().isPresent()).count();
                 say(problems == 0 ? "" : Words.of(problems == 1 ? "import.problem" : "import.problems", problems));
                 take.setEnabled(problems == 0);
-            });
+            }, fault -> say(FaultWords.of(fault)));
             offer(true);
         }));
     }
@@ -221,11 +223,10 @@ final class ImportCard extends Card {
         say(Words.of("import.taking"));
         job = Optional.of(Job.start(prepared::take, SwingUtilities::invokeLater, this::reached, ended -> {
             working(false);
-            ended.fault().ifPresent(fault -> say(Faults.words(fault)));
-            ended.result().ifPresent(pulls -> {
+            ended.tell(pulls -> {
                 clear(Words.of(pulls.size() == 1 ? "import.taken.one" : "import.taken", pulls.size()));
                 taken.run();
-            });
+            }, fault -> say(FaultWords.of(fault)));
         }));
     }
 

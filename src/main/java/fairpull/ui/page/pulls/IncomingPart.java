@@ -13,6 +13,7 @@ import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Choice;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
@@ -186,11 +187,13 @@ final class IncomingPart extends JPanel {
                 throw new UncheckedIOException(failed);
             }
         }, ended -> {
-            view = ended.result();
+            view = Optional.empty();
+            ended.tell(export -> {
+                view = Optional.of(export);
+                show(export);
+            }, fault -> found.setText(FaultWords.of(fault)));
             columnsScroll.setVisible(view.isPresent());
             reading.setVisible(view.isPresent());
-            found.setText(ended.fault().map(Faults::words).orElse(""));
-            view.ifPresent(this::show);
             revalidate();
             repaint();
         });

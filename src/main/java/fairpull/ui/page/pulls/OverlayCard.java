@@ -11,6 +11,7 @@ import fairpull.report.chart.OverlayChart;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Choice;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -105,7 +106,8 @@ final class OverlayCard extends Card {
             }
         }, SwingUtilities::invokeLater, share -> progress.setValue((int) Math.round(100 * share)), ended -> {
             working(false);
-            curves = ended.result();
+            curves = Optional.empty();
+            ended.tell(read -> curves = Optional.of(read), fault -> head(FaultWords.of(fault)));
             offerInstalls();
             corrected.setEnabled(curves.map(PullCurves::canBeUncorrected).orElse(false));
             draw();

@@ -2,20 +2,21 @@ package fairpull.ui.page.pulls;
 
 import fairpull.app.task.Latest;
 import fairpull.domain.pull.PullId;
-import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.Drawing;
+import fairpull.report.chart.DrawingPainter;
 import fairpull.report.chart.OverlayChart;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.Role;
 import fairpull.report.chart.Shape;
 import fairpull.ui.form.ChartMenu;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Graphics;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
@@ -201,7 +202,8 @@ final class OverlayView extends JPanel {
             return new Picture(local, points <= MOST_POINTS ? Optional.empty() : Optional.of(painted(shown, sharp, palette, plain, bold)),
                     sharp);
         }, ended -> {
-            picture = ended.result();
+            picture = Optional.empty();
+            ended.tell(drawn -> picture = Optional.of(drawn), fault -> setToolTipText(Words.tip(FaultWords.of(fault))));
             getAccessibleContext().setAccessibleName(chart().map(chart -> chart.drawing().title()).orElse(Words.of("overlay.chart")));
             getAccessibleContext().setAccessibleDescription(readout());
             repaint();

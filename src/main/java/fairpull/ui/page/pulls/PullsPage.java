@@ -5,6 +5,7 @@ import fairpull.app.task.Latest;
 import fairpull.app.usecase.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
@@ -92,10 +93,7 @@ public final class PullsPage implements Page {
             } catch (IOException unreadable) {
                 throw new UncheckedIOException(unreadable);
             }
-        }, ended -> {
-            ended.fault().ifPresent(fault -> say(Faults.words(fault)));
-            ended.result().flatMap(loaded -> loaded).ifPresent(loaded -> shown(test, loaded));
-        });
+        }, ended -> ended.tell(loaded -> loaded.ifPresent(one -> shown(test, one)), fault -> say(FaultWords.of(fault))));
     }
 
     private void shown(Path test, Loaded loaded) {

@@ -7,6 +7,7 @@ import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
@@ -160,13 +161,12 @@ final class TableCard extends Card {
                 throw new UncheckedIOException(failed);
             }
         }, ended -> {
-            ended.fault().ifPresent(fault -> complain(Faults.words(fault)));
-            ended.result().ifPresent(written -> {
+            ended.tell(written -> {
                 because.setText("");
                 told(Words.of(out ? "pulls.excluded" : "pulls.readmitted", written.stream().map(PullId::toString)
                         .collect(Collectors.joining(", "))), written, !out);
                 changed.run();
-            });
+            }, fault -> complain(FaultWords.of(fault)));
         });
     }
 
