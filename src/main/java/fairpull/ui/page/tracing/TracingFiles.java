@@ -5,9 +5,9 @@ import fairpull.app.document.Settings;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.TraceChart;
 import fairpull.app.usecase.UsageException;
-import fairpull.domain.InputException;
 import fairpull.domain.tracing.Picture;
 import fairpull.domain.tracing.Tracing;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.Words;
 import java.awt.Color;
 import java.awt.Component;
@@ -17,7 +17,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -51,33 +50,10 @@ final class TracingFiles {
         asking = asker;
     }
 
-    private interface OnDisk<R> {
-        R run() throws IOException;
-    }
-
-    private <R> void onDisk(OnDisk<R> work, Consumer<R> then) {
+    private <R> void onDisk(Job.OnDisk<R> work, Consumer<R> then) {
         saying.accept("");
-        Job.start(progress -> {
-            try {
-                return work.run();
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
-            }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.fault().ifPresent(fault -> saying.accept(words(fault)));
-            ended.result().ifPresent(then);
-        });
-    }
-
-    private static String words(RuntimeException fault) {
-        if (fault instanceof InputException unusable) {
-            return unusable.oneLine();
-        }
-        if (fault instanceof UsageException misuse) {
-            return misuse.problem();
-        }
-        return fault instanceof UncheckedIOException disk ? Words.of("disk", String.valueOf(disk.getCause().getMessage()))
-                : Words.of("fault", fault);
+        Job.start(Job.onDisk(work), SwingUtilities::invokeLater, share -> { },
+                ended -> ended.tell(then, fault -> saying.accept(FaultWords.of(fault))));
     }
 
     private JFileChooser chooser(String title) {
