@@ -38,9 +38,7 @@ final class Printing {
             } catch (PrinterException failed) {
                 return Words.of("print.failed", String.valueOf(failed.getMessage()));
             }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.result().ifPresent(saying);
-            ended.fault().ifPresent(fault -> saying.accept(Words.of("print.failed", fault)));
-        });
+        }, SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(saying,
+                fault -> saying.accept(Words.of("print.failed", fault))));
     }
 }

@@ -16,6 +16,7 @@ import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
+import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -102,8 +103,9 @@ final class SidePanel extends Card {
     private void fail(Throwable fault) {
         key.setVisible(false);
         meaning.setText(FaultWords.of(fault));
-        rows.removeAll();
-        help.removeAll();
+        figures.keep(0);
+        help.say(List.of());
+        cautions.say(List.of());
         revalidate();
         repaint();
     }
