@@ -155,10 +155,8 @@ final class Bench {
         int step = stepPx;
         var opened = document.opened().orElseThrow();
         say(List.of(Words.of("tracing.following")));
-        following.ask(progress -> TraceChart.follow(opened, tracing, place, gap, step), ended -> {
-            ended.result().ifPresent(followed -> take(whose, followed));
-            ended.fault().ifPresent(fault -> say(List.of(Words.of("fault", fault))));
-        });
+        following.ask(progress -> TraceChart.follow(opened, tracing, place, gap, step), ended -> ended.tell(
+                followed -> take(whose, followed), fault -> say(List.of(Words.of("fault", fault)))));
     }
 
     private void take(Part whose, TraceChart.Followed followed) {

@@ -63,13 +63,10 @@ final class TracingFiles {
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.fault().ifPresent(fault -> saying.accept(words(fault)));
-            ended.result().ifPresent(then);
-        });
+        }, SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(then, fault -> saying.accept(words(fault))));
     }
 
-    private static String words(RuntimeException fault) {
+    private static String words(Throwable fault) {
         if (fault instanceof InputException unusable) {
             return unusable.oneLine();
         }
