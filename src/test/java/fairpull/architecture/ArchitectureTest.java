@@ -62,9 +62,10 @@ class ArchitectureTest {
     void swingIsSeenByTheWindowAlone() {
         check(noClasses().that().resideOutsideOfPackage("fairpull.ui..").should().dependOnClassesThat()
                 .resideInAPackage("javax.swing.."));
-        // the PDF library's interface for drawn objects names a rectangle and a shape; the platform reads pictures into images of AWT
+        // the PDF library's interface for drawn objects names a rectangle and a shape, printed pages are the system's own; the platform reads pictures into images of AWT
         check(noClasses().that().resideOutsideOfPackages("fairpull.ui..", "fairpull.report.chart..", "fairpull.io.picture..").and()
-                .doNotHaveFullyQualifiedName("fairpull.report.write.PdfCharts").should().dependOnClassesThat()
+                .doNotHaveFullyQualifiedName("fairpull.report.write.PdfCharts").and()
+                .doNotHaveFullyQualifiedName("fairpull.report.write.PdfPages").should().dependOnClassesThat()
                 .resideInAPackage("java.awt.."));
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The window answers at once whatever goes on: typing, a search, an import, all pages. It measures time, so it runs only when asked. */
+/** The window answers at once whatever goes on: typing, a search, a proof, a cool-down read, all pages. It measures time, so it runs only when asked. */
 @Tag("window")
 @Tag("slow")
 class EventThreadTest {
@@ -66,6 +66,8 @@ class EventThreadTest {
         screen.clickSpot("days.chart", 1);
         screen.choose("sequence.template", "ABABA");
         screen.drag("B1", "A2");
+        screen.click("outlook.prove");
+        screen.settle();
         screen.click("page.limits");
         TestPane pane = screen.pane();
         Waiting.onWindowThread(() -> CoolDowns.take(pane, Path.of("demo-data/cool-down/intake-air.csv")));

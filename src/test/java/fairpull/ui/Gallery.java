@@ -47,7 +47,7 @@ public final class Gallery {
         TestPane[] pane = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(mode, 1);
-            pane[0] = new TestPane(document, Settings.in(folder.resolve("none")), Pages::of);
+            pane[0] = OffScreen.onScreenOf(scale, new TestPane(document, Settings.in(folder.resolve("none")), Pages::of));
             OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
         });
         for (Page page : pane[0].pages()) {
@@ -59,9 +59,9 @@ public final class Gallery {
             Waiting.forQuiet();
             SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
-        SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, new HelpView()));
+        SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, OffScreen.onScreenOf(scale, new HelpView())));
         TracingPane tracing = TracedExample.pane(folder);
-        SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, tracing));
+        SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, OffScreen.onScreenOf(scale, tracing)));
         TestPane[] judged = new TestPane[1];
         PullsGallery.draw(mode, WIDTH, HEIGHT, name -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, judged[0])),
                 made -> judged[0] = made);

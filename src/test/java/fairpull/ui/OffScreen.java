@@ -4,11 +4,13 @@ import java.awt.AWTEvent;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.GraphicsConfiguration;
 import java.awt.Toolkit;
 import java.awt.event.ComponentListener;
 import java.awt.event.ContainerEvent;
 import java.awt.image.BufferedImage;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.event.CaretListener;
 import javax.swing.text.JTextComponent;
 
@@ -82,6 +84,20 @@ public final class OffScreen {
                 layOut(child);
             }
         }
+    }
+
+    /** {@return a component as a screen of some scale has it: letters have their widths on that screen} */
+    public static <C extends JComponent> C onScreenOf(int scale, C component) {
+        JPanel screen = new JPanel(null) {
+            private final GraphicsConfiguration ours = new ScaledScreen(scale);
+
+            @Override
+            public GraphicsConfiguration getGraphicsConfiguration() {
+                return ours;
+            }
+        };
+        screen.add(component);
+        return component;
     }
 
     /** {@return a picture of a component at a size and scale} */

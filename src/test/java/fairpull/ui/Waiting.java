@@ -30,6 +30,8 @@ public final class Waiting {
     /** Waits until no job of the window runs any more and what they told has been heard. */
     public static void forQuiet() {
         for (int waited = 0; waited < LONGEST_MS; waited += STEP_MS) {
+            // what was put off until later may begin work of its own
+            onWindowThread(() -> { });
             boolean working = isWorking();
             onWindowThread(() -> { });
             // what one job told may have started the next

@@ -143,6 +143,17 @@ public final class PlanTyping {
         return text.isBlank() ? Optional.empty() : Optional.of(WorkingHours.time("", text));
     }
 
+    /** {@return times of day parted by bars, one a session or one for all; a place between bars may be empty} */
+    public static List<Optional<LocalTime>> clocks(String text) {
+        return Stream.of(text.split("\\|", -1)).map(PlanTyping::clock).toList();
+    }
+
+    /** {@return times of day as {@link #clocks} reads them: one where all are alike} */
+    public static String clockText(List<Optional<LocalTime>> times) {
+        List<String> texts = times.stream().map(time -> time.map(LocalTime::toString).orElse("")).toList();
+        return texts.stream().distinct().count() == 1 ? texts.get(0) : String.join(" | ", texts);
+    }
+
     /** {@return measures parted by semicolons; none for an empty text} */
     public List<Measure> measures(String text) {
         return parts(text).map(this::measure).toList();

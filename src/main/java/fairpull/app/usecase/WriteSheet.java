@@ -4,6 +4,8 @@ import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.Notice;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.TestFolder;
+import fairpull.report.chart.PrintedPages;
+import fairpull.report.write.PdfPages;
 import fairpull.report.write.RunSheet;
 import fairpull.report.write.SheetContent;
 import java.io.IOException;
@@ -12,7 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes the run sheet of a test, as HTML or as PDF by the ending of the file's name. */
+/** Writes the run sheet of a test, as HTML or as PDF by the ending of the file's name, or gives its pages to a printer. */
 public final class WriteSheet {
     private static final List<String> ENDINGS = List.of(".html", ".htm", ".pdf");
 
@@ -34,6 +36,11 @@ public final class WriteSheet {
             AtomicWrite.text(target, sheet.html());
         }
         return Receipt.sheet(target, sheet.pdf().pages());
+    }
+
+    /** {@return the pages of the sheet of the test in a folder, for a printer} */
+    public static PrintedPages pages(Path folder, SheetRequest request) throws IOException {
+        return new PdfPages(RunSheet.of(content(folder, request), request.options()).pdf());
     }
 
     private static SheetContent content(Path folder, SheetRequest request) throws IOException {

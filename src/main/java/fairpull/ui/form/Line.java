@@ -18,6 +18,11 @@ public final class Line extends JLabel {
         dress();
     }
 
+    /** Says something else in its place. */
+    public void say(String text) {
+        setText(LocalNumbers.shown(text));
+    }
+
     private void dress() {
         setFont(Look.font(type));
         setForeground(Look.colour(role));

@@ -40,10 +40,10 @@ public final class Appearance {
         return Optional.empty();
     }
 
-    /** Installs what is remembered, then asks the system where it is to be followed. Windows need not wait for the answer. */
+    /** Installs what is remembered; once the first window is made, the system is asked where it is to be followed. */
     public void start() {
         Look.install(remembered(), scale());
-        askSystem();
+        SwingUtilities.invokeLater(this::askSystem);
     }
 
     private Mode remembered() {

@@ -6,17 +6,17 @@ import fairpull.app.task.Latest;
 import fairpull.app.usecase.Outlook;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.search.Costs;
-import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
-import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.Sentences;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
+import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -33,8 +33,9 @@ final class SidePanel extends Card {
     private final Latest<Outlook> reckoning = new Latest<>(SwingUtilities::invokeLater);
     private final JLabel key = new JLabel();
     private final Prose meaning = Prose.small("");
-    private final JPanel rows = new JPanel(new MigLayout("insets 0, fillx", "[grow, fill]"));
-    private final JPanel help = new JPanel(new MigLayout("insets 0, gap 2 4, fillx, wrap 1", "[grow, fill]"));
+    private final Figures figures = new Figures(LINE);
+    private final Sentences help = new Sentences(Words.of("outlook.help"));
+    private final Sentences cautions = new Sentences(Words.of("outlook.cautions"));
     private final ProofPart proof;
     private final JButton seal;
     private Plan shown;
@@ -49,14 +50,13 @@ final class SidePanel extends Card {
         seal = Buttons.primary("outlook.seal", () -> (document.isSealed() ? sheet : sealing).run());
         key.setName("outlook.key");
         key.setFont(Look.font(Look.Type.KEY));
-        rows.setOpaque(false);
-        help.setOpaque(false);
         ScrolledPage content = new ScrolledPage(10);
         content.add(key, "split 2, growx 0, gapright 10, hidemode 3");
         content.add(meaning, "growx, wmin 0, aligny center");
-        content.add(rows, "growx");
+        content.add(figures, "growx, wmin 0");
         content.add(proof, "growx, wmin 0");
-        content.add(help, "growx");
+        content.add(help, "growx, wmin 0, hidemode 3");
+        content.add(cautions, "growx, wmin 0, hidemode 3");
         add(ScrolledPage.scrolled(content), "grow, hmin 0, wmin 0");
         JPanel acts = new JPanel(new MigLayout("insets 2, gap 8 6, fillx", "[grow, fill][pref!, fill]"));
         acts.setOpaque(false);
@@ -65,9 +65,14 @@ final class SidePanel extends Card {
         prove.setMargin(new Insets(2, 10, 2, 10));
         acts.add(prove, "h 34!");
         add(acts, "growx, gapright 8, gaptop 4");
-        document.listen(this::refresh);
-        settings.listen(this::refresh);
+        document.listen(() -> {
+            refresh();
+            reckon();
+        });
+        settings.listen(this::reckon);
         refresh();
+        // what the plan can see is reckoned once the window is made
+        SwingUtilities.invokeLater(this::reckon);
     }
 
     @Override
@@ -79,13 +84,16 @@ final class SidePanel extends Card {
     }
 
     private void refresh() {
-        Plan plan = document.plan();
         String key = document.isSealed() ? "outlook.sheet" : "outlook.seal";
         seal.setText(Words.of(key));
         seal.setMnemonic(Words.mnemonic(key));
         seal.setToolTipText(Words.tip(Words.of(key + ".tip")));
+    }
+
+    private void reckon() {
+        Plan plan = document.plan();
         Costs costs = settings.costs();
-        if (!plan.equals(shown) || !costs.equals(reckoned)) {
+        if (shown == null || !plan.equals(shown) || !costs.equals(reckoned)) {
             shown = plan;
             reckoned = costs;
             reckoning.ask(progress -> Outlook.of(plan, costs), ended -> ended.tell(this::show, this::fail));
@@ -95,8 +103,9 @@ final class SidePanel extends Card {
     private void fail(Throwable fault) {
         key.setVisible(false);
         meaning.setText(FaultWords.of(fault));
-        rows.removeAll();
-        help.removeAll();
+        figures.keep(0);
+        help.say(List.of());
+        cautions.say(List.of());
         revalidate();
         repaint();
     }
@@ -106,23 +115,14 @@ final class SidePanel extends Card {
         key.setText(LocalNumbers.shown(outlook.key()));
         key.setVisible(!outlook.key().isEmpty());
         meaning.setText(outlook.keyMeaning());
-        Figures figures = new Figures(LINE);
-        for (Outlook.Row row : outlook.rows()) {
-            figures.figure(row.name(), row.figure());
+        for (int place = 0; place < outlook.rows().size(); place++) {
+            Outlook.Row row = outlook.rows().get(place);
+            figures.figure(place, row.name(), row.figure());
         }
-        rows.removeAll();
-        rows.add(figures, "growx, wmin 0");
-        help.removeAll();
-        section("outlook.help", outlook.help());
-        if (!outlook.cautions().isEmpty()) {
-            section("outlook.cautions", outlook.cautions());
-        }
+        figures.keep(outlook.rows().size());
+        help.say(outlook.help());
+        cautions.say(outlook.cautions());
         revalidate();
         repaint();
-    }
-
-    private void section(String heading, Iterable<String> sentences) {
-        help.add(new Line(Words.of(heading), Role.INK, Look.Type.STRONG), "gaptop 8");
-        sentences.forEach(sentence -> help.add(Prose.body(sentence), "growx, wmin 0"));
     }
 }

@@ -7,6 +7,7 @@ import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.SheetRequest;
 import fairpull.app.usecase.WriteSheet;
 import fairpull.domain.plan.Plan;
+import fairpull.report.chart.PrintedPages;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -15,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.SwingUtilities;
 
 /**
@@ -177,10 +179,34 @@ final class TestActions {
         });
     }
 
-    private void sheet(Path folder, Path target) {
+    /** Prints the run sheet; where the system knows no printer, says so and names the other way. */
+    void print() {
+        pane().flushed(() -> {
+            if (document().folder().isEmpty() || document().isChanged()) {
+                pane().say(Words.of("sheet.save"));
+                return;
+            }
+            Path folder = document().folder().get();
+            SheetRequest request = request();
+            pane().say(Words.of("sheet.making"));
+            pane().onDisk(() -> Printing.isPossible() ? Optional.of(WriteSheet.pages(folder, request)) : Optional.<PrintedPages>empty(),
+                    this::offer);
+        });
+    }
+
+    private void offer(Optional<PrintedPages> pages) {
+        pane().say(pages.isPresent() ? "" : Words.of("print.none"));
+        pages.ifPresent(sheet -> new Printing(pane()::say).print(sheet, document().plan().title()));
+    }
+
+    private SheetRequest request() {
         boolean letter = List.of("US", "CA", "MX").contains(Locale.getDefault().getCountry());
-        SheetRequest request = new SheetRequest(letter ? "letter" : "a4", windows.settings().units().name().toLowerCase(Locale.ROOT), "",
-                "");
+        return new SheetRequest(letter ? "letter" : "a4", windows.settings().units().name().toLowerCase(Locale.ROOT), "", "");
+    }
+
+    private void sheet(Path folder, Path target) {
+        SheetRequest request = request();
+        pane().say(Words.of("sheet.making"));
         pane().onDisk(() -> WriteSheet.write(folder, target, request), written -> {
             pane().say(Words.of("sheet.done", target));
             view(target);

@@ -64,6 +64,7 @@ final class TestMenu {
         menu.add(saveNew);
         menu.add(item("menu.seal", KeyEvent.VK_E, actions::seal));
         menu.add(item("menu.sheet", KeyEvent.VK_P, actions::sheet));
+        menu.add(item("menu.print", KeyEvent.VK_T, actions::print));
         menu.addSeparator();
         menu.add(plain("menu.trace", actions::trace));
         menu.addSeparator();

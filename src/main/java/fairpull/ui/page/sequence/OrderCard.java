@@ -1,6 +1,7 @@
 package fairpull.ui.page.sequence;
 
 import fairpull.app.document.Edit;
+import fairpull.app.document.HoursEdits;
 import fairpull.app.document.SequenceEdits;
 import fairpull.app.usecase.PlanTyping;
 import fairpull.app.usecase.StartingPlan;
@@ -36,8 +37,8 @@ final class OrderCard extends Card {
     private final Entry<Double> interval;
     private final Entry<Double> swap;
     private final Entry<Double> setUp;
-    private final Entry<Optional<LocalTime>> start;
-    private final Entry<Optional<LocalTime>> end;
+    private final Entry<List<Optional<LocalTime>>> start;
+    private final Entry<List<Optional<LocalTime>>> end;
     private final JButton addDay = Buttons.of("sequence.addDay", () -> edit(SequenceEdits.addSession()));
     private final JButton dropDay = Buttons.of("sequence.dropDay",
             () -> edit(SequenceEdits.removeSession(sequence().sessions().size() - 1)));
@@ -58,8 +59,8 @@ final class OrderCard extends Card {
         interval = minutes("sequence.interval", (old, seconds) -> SequenceEdits.times("interval", seconds, old.swapS(), old.setUpS()));
         swap = minutes("sequence.swap", (old, seconds) -> SequenceEdits.times("swap", old.pullIntervalS(), seconds, old.setUpS()));
         setUp = minutes("sequence.setUp", (old, seconds) -> SequenceEdits.times("set-up", old.pullIntervalS(), old.swapS(), seconds));
-        start = new Entry<>("sequence.start", PlanTyping::clock, this::startingAt, settle);
-        end = new Entry<>("sequence.end", PlanTyping::clock, this::endingAt, settle);
+        start = new Entry<>("sequence.start", PlanTyping::clocks, times -> desk.typed(HoursEdits.starts(times)), settle);
+        end = new Entry<>("sequence.end", PlanTyping::clocks, times -> desk.typed(HoursEdits.ends(times)), settle);
         draw.setName("sequence.draw");
         draw.setMnemonic(Words.mnemonic("sequence.draw"));
         draw.setToolTipText(Words.tip(Words.of("sequence.draw.tip")));
@@ -130,27 +131,6 @@ final class OrderCard extends Card {
         desk.edit(reordered(sequence().letters(), OptionalLong.of(System.currentTimeMillis() % 1_000_000)));
     }
 
-    private void startingAt(Optional<LocalTime> time) {
-        Optional<Hours> old = sequence().sessions().get(0).hours();
-        hours(time.map(at -> new Hours(at, old.flatMap(Hours::end), old.map(Hours::breaks).orElse(List.of()))));
-    }
-
-    private void endingAt(Optional<LocalTime> time) {
-        Optional<Hours> old = sequence().sessions().get(0).hours();
-        if (old.isEmpty() && time.isPresent()) {
-            throw new IllegalArgumentException(Words.of("sequence.end.first"));
-        }
-        hours(old.map(hours -> new Hours(hours.start(), time, hours.breaks())));
-    }
-
-    private void hours(Optional<Hours> hours) {
-        desk.typed(Edit.typing("working hours", "hours", plan -> {
-            Sequence old = plan.sequence();
-            return plan.with(old.withLabelled(old.sessions().stream()
-                    .map(session -> new Session(session.name(), session.installs(), hours)).toList()));
-        }));
-    }
-
     void refresh() {
         Sequence sequence = sequence();
         template.show(StartingPlan.TEMPLATES.contains(sequence.letters()) ? sequence.letters() : OWN);
@@ -160,9 +140,9 @@ final class OrderCard extends Card {
         interval.show(PlanTyping.minutes(sequence.pullIntervalS()));
         swap.show(PlanTyping.minutes(sequence.swapS()));
         setUp.show(PlanTyping.minutes(sequence.setUpS()));
-        Optional<Hours> hours = sequence.sessions().get(0).hours();
-        start.show(hours.map(Hours::start).map(LocalTime::toString).orElse(""));
-        end.show(hours.flatMap(Hours::end).map(LocalTime::toString).orElse(""));
+        List<Optional<Hours>> hours = sequence.sessions().stream().map(Session::hours).toList();
+        start.show(PlanTyping.clockText(hours.stream().map(day -> day.map(Hours::start)).toList()));
+        end.show(PlanTyping.clockText(hours.stream().map(day -> day.flatMap(Hours::end)).toList()));
         draw.setText(sequence.seed().isPresent() ? Words.of("sequence.drawn", sequence.seed().getAsLong()) : Words.of("sequence.draw"));
         boolean open = !desk.document().isFixed();
         draw.setEnabled(open);
