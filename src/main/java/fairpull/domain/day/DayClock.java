@@ -55,12 +55,36 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
         return new DayClock(session.name(), session.hours(), day.events);
     }
 
+    /**
+     * The clock of a session that is under way.
+     *
+     * @param session its name and hours
+     * @param pace of what is still to come
+     * @param done what happened, in order, in seconds after midnight
+     * @param nowS the time now, likewise; nothing still to come starts before it
+     * @param ahead what is still to come, in order, each as long as from its {@code startS} to its {@code endS}
+     * @return both, the second re-timed behind the first
+     */
+    public static DayClock resumed(Session session, Pace pace, List<DayEvent> done, double nowS, List<DayEvent> ahead) {
+        Reckoning day = new Reckoning(pace, session.hours());
+        day.events.addAll(done);
+        day.from(nowS);
+        for (DayEvent event : ahead) {
+            if (event.kind().isPull()) {
+                day.pull(event.kind(), event.install(), event.number());
+            } else {
+                day.work(event.kind(), event.install(), event.endS() - event.startS());
+            }
+        }
+        return new DayClock(session.name(), session.hours(), day.events);
+    }
+
     /** Moves through the day, adding what comes next. */
     private static final class Reckoning {
         private final Pace pace;
         private final Deque<Break> ahead;
         private final List<DayEvent> events = new ArrayList<>();
-        private final double startS;
+        private double startS;
 
         Reckoning(Pace pace, Optional<Hours> hours) {
             this.pace = pace;
@@ -94,10 +118,20 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
 
         void pulls(Kind kind, String install, int pulls) {
             for (int number = 1; number <= pulls; number++) {
-                keepBreaks(install);
-                double clock = clock();
-                events.add(new DayEvent(kind, install, number, clock, clock + pace.pullIntervalS()));
+                pull(kind, install, number);
             }
+        }
+
+        void pull(Kind kind, String install, int number) {
+            keepBreaks(install);
+            double clock = clock();
+            events.add(new DayEvent(kind, install, number, clock, clock + pace.pullIntervalS()));
+        }
+
+        /** Nothing that is added from here on starts earlier; breaks that are over by then were kept or were not, and are no more. */
+        void from(double nowS) {
+            startS = Math.max(startS, nowS);
+            ahead.removeIf(pause -> pause.endS() <= nowS);
         }
 
         private void keepBreaks(String install) {
