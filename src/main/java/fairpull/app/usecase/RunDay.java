@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A sealed test while its day is run. Everything done is in the log when the call returns, so that after a kill the day goes on where it
@@ -61,6 +62,24 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
     /** {@return what no longer fits and what to drop, in words; empty where the day fits} */
     public Optional<String> cut(OffsetDateTime now) {
         return CutSearch.of(plan, log, now).map(cut -> RunWords.cut(cut, plan.question().deciding().unit().symbol()));
+    }
+
+    /** {@return the pulls that were driven to their end} */
+    public Set<PullId> driven() {
+        return NextStep.driven(plan, log);
+    }
+
+    /** {@return the place of the session that the day is in} */
+    public int session() {
+        return NextStep.session(plan, log);
+    }
+
+    /** {@return whether a swap can be started or finished} */
+    public boolean canSwap(NextAction next) {
+        List<String> labels = plan.sequence().installs().map(install -> install.label()).toList();
+        boolean last = next.kind() != NextAction.Kind.SWAP && next.kind() != NextAction.Kind.SWAP_UNDER_WAY
+                && labels.indexOf(next.install()) == labels.size() - 1;
+        return !next.install().isEmpty() && !last;
     }
 
     /** {@return what “undo” would take back} */

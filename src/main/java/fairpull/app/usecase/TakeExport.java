@@ -27,7 +27,8 @@ import java.util.regex.Pattern;
 public final class TakeExport {
     private static final Pattern NAMED = Pattern.compile("([AB]\\d{1,3}-W?\\d{1,4})(?![\\dA-Za-z]).*");
     private static final Map<Condition, Pattern> HEADINGS = new EnumMap<>(Map.of(
-            Condition.INTAKE_AIR, heading("intake|inlet|\\biat\\b|ansaug"), Condition.COOLANT, heading("coolant|\\bect\\b|\\bclt\\b|wasser"),
+            Condition.INTAKE_AIR, heading("intake|inlet|\\biat\\b|ansaug"),
+            Condition.COOLANT, heading("coolant|\\bect\\b|\\bclt\\b|wasser"),
             Condition.OIL, heading("\\boil\\b|\\böl"), Condition.GEARBOX, heading("gearbox|transmission|getriebe"),
             Condition.BAROMETER, heading("baro|ambient pressure|station pressure|luftdruck"),
             Condition.HUMIDITY, heading("humid|feucht"), Condition.TYRE_PRESSURE, heading("tyre|tire|reifen")));
@@ -92,7 +93,8 @@ public final class TakeExport {
         List<GuessedColumn> columns = ColumnGuess.guess(ExportFile.look(file, Optional.empty()).sample()).columns();
         for (Gate gate : day.plan().gates()) {
             Condition condition = gate.condition();
-            List<GuessedColumn> fitting = columns.stream().filter(column -> HEADINGS.get(condition).matcher(column.column().label()).matches()
+            List<GuessedColumn> fitting = columns.stream().filter(column -> HEADINGS.get(condition)
+                    .matcher(column.column().label()).matches()
                     && column.unit().filter(unit -> unit.quantity() == condition.quantity()).isPresent()).toList();
             if (fitting.size() == 1 && !present.containsKey(condition)) {
                 GuessedColumn column = fitting.get(0);

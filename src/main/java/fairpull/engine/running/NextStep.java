@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is to be done next, and when. */
 public final class NextStep {
@@ -44,6 +45,17 @@ public final class NextStep {
      */
     public static NextAction of(Plan plan, DayLog log, OffsetDateTime now) {
         return new NextStep(new DayStanding(plan, log), now).find();
+    }
+
+    /** {@return the pulls that were driven to their end} */
+    public static Set<PullId> driven(Plan plan, DayLog log) {
+        return Set.copyOf(new DayStanding(plan, log).driven().keySet());
+    }
+
+    /** {@return the place of the session that the day is in} */
+    public static int session(Plan plan, DayLog log) {
+        DayStanding day = new DayStanding(plan, log);
+        return plan.sequence().sessions().indexOf(day.sessionOf(day.current()));
     }
 
     private NextAction find() {
@@ -77,7 +89,7 @@ public final class NextStep {
         boolean afterSwap = day.driven().keySet().stream().noneMatch(one -> one.install().equals(install.label()))
                 && !day.isAborted(pull) && day.swap(install.label(), Phase.FINISHED).isPresent();
         Optional<OffsetDateTime> due = afterSwap ? Optional.empty()
-                : last.map(time -> time.plus(duration(day.plan().sequence().pullIntervalS())));
+                : last.map(time -> time.withOffsetSameInstant(now.getOffset()).plus(duration(day.plan().sequence().pullIntervalS())));
         Optional<OffsetDateTime> pause = breakEnd(session).filter(end -> due.isEmpty() || end.isAfter(due.get()));
         if (pause.isPresent()) {
             return new NextAction(Kind.BREAK, install.label(), Optional.of(pull), day.isAborted(pull), pause, pause, Optional.empty());

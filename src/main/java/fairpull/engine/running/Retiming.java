@@ -59,7 +59,7 @@ public final class Retiming {
         if (last.isEmpty()) {
             return DayClock.of(session, pace);
         }
-        LocalDate date = (driven.isEmpty() ? last.get() : driven.get(0).getValue()).toLocalDate();
+        LocalDate date = here(driven.isEmpty() ? last.get() : driven.get(0).getValue()).toLocalDate();
         List<DayEvent> done = done(driven, date, pace);
         done.addAll(swaps(session, done, date, pace));
         done.sort(Comparator.comparingDouble(DayEvent::startS));
@@ -128,7 +128,12 @@ public final class Retiming {
                 : planned.get().start().isAfter(start) ? session.with(planned.get().startingAt(start)) : session;
     }
 
-    private static double seconds(OffsetDateTime time, LocalDate date) {
-        return Duration.between(date.atStartOfDay(), time.toLocalDateTime()).toMillis() / 1000.0;
+    private double seconds(OffsetDateTime time, LocalDate date) {
+        return Duration.between(date.atStartOfDay(), here(time).toLocalDateTime()).toMillis() / 1000.0;
+    }
+
+    /** Times may have been noted in another zone. */
+    private OffsetDateTime here(OffsetDateTime time) {
+        return time.withOffsetSameInstant(now.getOffset());
     }
 }

@@ -7,6 +7,7 @@ import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.limits.LimitsPage;
 import fairpull.ui.page.question.QuestionPage;
 import fairpull.ui.page.rig.RigPage;
+import fairpull.ui.page.run.RunPage;
 import fairpull.ui.page.sequence.SequencePage;
 import java.util.List;
 
@@ -19,6 +20,7 @@ public final class Pages {
     public static List<Page> of(Desk desk) {
         return List.of(new QuestionPage(desk), new MadeWhenShown("page.rig", desk, RigPage::new),
                 new MadeWhenShown("page.sequence", desk, SequencePage::new), new MadeWhenShown("page.limits", desk, LimitsPage::new),
+                new MadeWhenShown("page.run", desk, RunPage::new, RunPage::whyNotYet),
                 new FindingPage(desk));
     }
 }
