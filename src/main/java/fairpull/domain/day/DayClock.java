@@ -42,7 +42,7 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
 
     /** {@return the clock of a session} */
     public static DayClock of(Session session, Pace pace) {
-        Reckoning day = new Reckoning(pace, session.hours());
+        Reckoning day = new Reckoning(pace, session.hours(), 0);
         day.work(Kind.SET_UP, session.installs().get(0).label(), pace.setUpS());
         for (int i = 0; i < session.installs().size(); i++) {
             Install install = session.installs().get(i);
@@ -66,9 +66,8 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
      * @return both, the second re-timed behind the first
      */
     public static DayClock resumed(Session session, Pace pace, List<DayEvent> done, double nowS, List<DayEvent> ahead) {
-        Reckoning day = new Reckoning(pace, session.hours());
+        Reckoning day = new Reckoning(pace, session.hours(), nowS);
         day.events.addAll(done);
-        day.from(nowS);
         for (DayEvent event : ahead) {
             if (event.kind().isPull()) {
                 day.pull(event.kind(), event.install(), event.number());
@@ -84,12 +83,14 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
         private final Pace pace;
         private final Deque<Break> ahead;
         private final List<DayEvent> events = new ArrayList<>();
-        private double startS;
+        private final double startS;
 
-        Reckoning(Pace pace, Optional<Hours> hours) {
+        /** Nothing starts before {@code fromS}; breaks that are over by then were kept or were not, and are no more. */
+        Reckoning(Pace pace, Optional<Hours> hours, double fromS) {
             this.pace = pace;
             ahead = new ArrayDeque<>(hours.map(Hours::breaks).orElse(List.of()));
-            startS = startOf(hours);
+            ahead.removeIf(pause -> pause.endS() <= fromS);
+            startS = Math.max(startOf(hours), fromS);
         }
 
         /** When what is done is over: breaks may end before the cool-down that runs on through them. */
@@ -126,12 +127,6 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
             keepBreaks(install);
             double clock = clock();
             events.add(new DayEvent(kind, install, number, clock, clock + pace.pullIntervalS()));
-        }
-
-        /** Nothing that is added from here on starts earlier; breaks that are over by then were kept or were not, and are no more. */
-        void from(double nowS) {
-            startS = Math.max(startS, nowS);
-            ahead.removeIf(pause -> pause.endS() <= nowS);
         }
 
         private void keepBreaks(String install) {
