@@ -3,6 +3,7 @@ package fairpull.ui;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
+import fairpull.report.chart.Shape;
 import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
@@ -79,6 +80,8 @@ public final class Gallery {
             OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
             pane[0].go(pane[0].pages().get(0));
         });
+        Waiting.until(() -> pane[0].strip().drawing().shapes().stream().anyMatch(Shape.Disc.class::isInstance));
+        SwingUtilities.invokeAndWait(() -> OffScreen.laidOut(pane[0], WIDTH, HEIGHT));
         Waiting.forQuiet();
         SwingUtilities.invokeAndWait(() -> write(folder, "run", mode, scale, pane[0]));
     }

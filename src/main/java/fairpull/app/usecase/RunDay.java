@@ -138,6 +138,18 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return write(now, entries);
     }
 
+    /** Writes down that a pull was run, and when. */
+    public RunDay run(PullId pull, OffsetDateTime startedAt, OffsetDateTime now) throws IOException {
+        Planned.check(plan, pull);
+        return write(now, List.of(new LogEntry.PullRun(pull, startedAt)));
+    }
+
+    /** Writes down that the swap to an install was started or finished, and when. */
+    public RunDay swapped(String install, Phase phase, OffsetDateTime time, OffsetDateTime now) throws IOException {
+        Planned.checkInstall(plan, install);
+        return write(now, List.of(new LogEntry.Swap(install, phase, time)));
+    }
+
     /** Takes the last entry of the day back; it stays in the log. */
     public RunDay undo(OffsetDateTime now) throws IOException {
         int number = last().orElseThrow(() -> refused("nothing of the day is in the log yet")).number();

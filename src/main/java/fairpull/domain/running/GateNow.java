@@ -10,9 +10,11 @@ import java.util.OptionalDouble;
  * @param gate what must hold
  * @param readingSi what was read; empty where nothing was yet
  * @param referenceSi what was read at the reference pull; empty where it was not read, or where this is that pull
+ * @param setsReference whether this is the reference pull itself
  * @param overridden why the pull is run although the gate does not hold; empty where nobody said
  */
-public record GateNow(Gate gate, OptionalDouble readingSi, OptionalDouble referenceSi, Optional<String> overridden) {
+public record GateNow(Gate gate, OptionalDouble readingSi, OptionalDouble referenceSi, boolean setsReference,
+        Optional<String> overridden) {
     /** How a gate stands. */
     public enum State {
         NOT_READ, HOLDS, BROKEN

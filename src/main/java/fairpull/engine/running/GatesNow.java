@@ -23,7 +23,8 @@ public final class GatesNow {
         PullId reference = new PullId(first.label(), false, 1);
         Map<Condition, Double> here = log.conditionsAt(pull);
         Map<Condition, Double> there = pull.equals(reference) ? Map.of() : log.conditionsAt(reference);
-        return plan.gates().stream().map(gate -> new GateNow(gate, reading(here, gate.condition()), reading(there, gate.condition()),
+        boolean sets = pull.equals(reference) || pull.install().equals(first.label()) && pull.warmUp();
+        return plan.gates().stream().map(gate -> new GateNow(gate, reading(here, gate.condition()), reading(there, gate.condition()), sets,
                 overridden(log, pull, gate.condition()))).toList();
     }
 

@@ -98,7 +98,7 @@ public final class RunWords {
     public static String band(GateNow now, UnitSystem system) {
         Unit unit = PlanWords.unitOf(now.gate().condition(), system);
         if (now.lowSi().isEmpty()) {
-            return "sets the reference";
+            return now.setsReference() ? "sets the reference" : "reference not read";
         }
         return reading(unit.fromSi(now.lowSi().getAsDouble())) + " … " + reading(unit.fromSi(now.highSi().getAsDouble()))
                 + Numbers.THIN + unit.symbol();

@@ -7,6 +7,7 @@ import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
+import java.awt.Insets;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -30,7 +31,8 @@ final class ActsCard extends Card {
     private final JCheckBox sound = box(SOUND);
 
     ActsCard(Desk desk, RunPage page) {
-        super("", new MigLayout("insets 12 16 12 16, gap 8 6, fillx", "[pref!][pref!][pref!][pref!][pref!]push[pref!][pref!]"));
+        super("", new MigLayout("insets 14 16 12 16, gap 8 6, fillx, wrap 2, hidemode 3",
+                "[grow, fill, sg][grow, fill, sg]"));
         this.desk = desk;
         this.page = page;
         setName("run.acts");
@@ -40,13 +42,13 @@ final class ActsCard extends Card {
         go = Buttons.of("run.go", this::goOn);
         undo = Buttons.of("run.undo", this::undo);
         look = Buttons.primary("run.look", page::look);
-        add(done);
-        add(abort);
-        add(swap);
-        add(go);
-        add(undo);
-        add(look, "wrap, hidemode 3");
-        add(sound, "split 2, spanx");
+        add(look, "spanx, growx");
+        add(done, "spanx, growx, h 34!");
+        for (JButton button : new JButton[] {abort, swap, go, undo}) {
+            button.setMargin(new Insets(2, 4, 2, 4));
+            add(button, "growx, wmin 0");
+        }
+        add(sound);
         add(blind);
         blind.addActionListener(event -> page.keep("blind", blind.isSelected() ? ON : OFF));
         sound.addActionListener(event -> desk.settings().set(SOUND, sound.isSelected() ? ON : OFF));

@@ -78,9 +78,9 @@ public final class RunPage implements Page {
         view.setName("run");
         view.add(reason, "spanx, growx");
         view.add(next, "grow, wmin 0");
-        view.add(soFarCard, "grow, spany 2, wmin 0");
+        view.add(soFarCard, "grow, wmin 0");
         view.add(gates, "grow, wmin 0");
-        view.add(acts, "spanx, growx, wmin 0");
+        view.add(acts, "grow, wmin 0");
         view.add(watch, "spanx, growx, wmin 0");
         view.add(Prose.small(RunFace.caution()), "spanx, growx, wmin 0");
         acts.bindKeys(view);
