@@ -179,8 +179,11 @@ class RunPageTest {
         warmUps(installs.get(0));
         pulls(installs.get(0), 1);
         assertThat(find("run.watch.state", JTextArea.class).getText()).contains("not taken: 1");
+        assertThat(within(pane)).anyMatch(one -> "run.chart".equals(one.getName()));
         swap();
         warmUps(installs.get(1));
+        press("run.blind");
+        assertThat(within(pane)).noneMatch(one -> "run.chart".equals(one.getName()));
         press("run.abort");
         type("run.reason.field", "wheel slip");
         clock.pass(240);
@@ -198,6 +201,8 @@ class RunPageTest {
         start();
         assertThat(text("run.head")).isEqualTo(before);
         Waiting.until(() -> find("run.watch.state", JTextArea.class).getText().startsWith("Watching"));
+        assertThat(find("run.blind", AbstractButton.class).isSelected()).as("blind eyes stay blind over a restart").isTrue();
+        assertThat(within(pane)).noneMatch(one -> "run.chart".equals(one.getName()));
 
         for (Install install : installs.subList(2, installs.size())) {
             warmUps(install);
@@ -207,6 +212,7 @@ class RunPageTest {
             }
         }
         assertThat(text("run.head")).isEqualTo("The day is done");
+        Waiting.until(() -> within(pane).anyMatch(one -> "run.chart".equals(one.getName())));
         kill();
 
         RunDay day = RunDay.of(folder);
