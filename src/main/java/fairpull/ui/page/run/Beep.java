@@ -18,7 +18,7 @@ final class Beep {
 
     /** A tone of so many hertz, beside the caller's thread. */
     static void play(double hertz) {
-        Job.start(progress -> sound(hertz), SwingUtilities::invokeLater, share -> { }, ended -> { });
+        Job.start(progress -> sound(hertz), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(heard -> { }, fault -> { }));
     }
 
     private static boolean sound(double hertz) {

@@ -1,8 +1,6 @@
 package fairpull.ui.page.run;
 
 import fairpull.app.task.Job;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.Consumer;
@@ -10,37 +8,25 @@ import javax.swing.SwingUtilities;
 
 /** Work on the test's folder, beside the window's thread, one piece after the other in the order in which it was asked for. */
 final class Lane {
-    private final Consumer<RuntimeException> troubled;
+    private final Consumer<Throwable> troubled;
     private final Deque<Runnable> waiting = new ArrayDeque<>();
     private boolean busy;
 
     /** A lane whose faults are told on the window's thread. */
-    Lane(Consumer<RuntimeException> troubled) {
+    Lane(Consumer<Throwable> troubled) {
         this.troubled = troubled;
     }
 
-    /** Work on files. */
-    interface OnDisk<R> {
-        R run() throws IOException;
-    }
-
     /** Does work when all before it is done; {@code then} hears of it. */
-    <R> void ask(OnDisk<R> work, Consumer<R> then) {
+    <R> void ask(Job.OnDisk<R> work, Consumer<R> then) {
         ask(work, then, troubled);
     }
 
     /** The same with an ear of its own for faults. */
-    <R> void ask(OnDisk<R> work, Consumer<R> then, Consumer<RuntimeException> otherwise) {
-        waiting.add(() -> Job.start(progress -> {
-            try {
-                return work.run();
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
-            }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
+    <R> void ask(Job.OnDisk<R> work, Consumer<R> then, Consumer<Throwable> otherwise) {
+        waiting.add(() -> Job.start(Job.onDisk(work), SwingUtilities::invokeLater, share -> { }, ended -> {
             busy = false;
-            ended.result().ifPresent(then);
-            ended.fault().ifPresent(otherwise);
+            ended.tell(then, otherwise);
             next();
         }));
         next();

@@ -1,22 +1,22 @@
 package fairpull.ui.page.run;
 
 import fairpull.app.document.Document;
+import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.RunFace;
 import fairpull.app.usecase.SoFar;
 import fairpull.app.usecase.TakeExport;
-import fairpull.app.usecase.UsageException;
 import fairpull.domain.InputException;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.NextAction;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.theme.Words;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -52,7 +52,7 @@ public final class RunPage implements Page {
     private final GatesCard gates;
     private final ActsCard acts;
     private final WatchCard watch;
-    private final Lane lane = new Lane(fault -> desk().words().accept(words(fault)));
+    private final Lane lane = new Lane(this::complain);
     private final Latest<SoFar> gathering = new Latest<>(SwingUtilities::invokeLater);
     private final Latest<Optional<String>> cutting = new Latest<>(SwingUtilities::invokeLater);
     private Optional<RunDay> day = Optional.empty();
@@ -87,8 +87,8 @@ public final class RunPage implements Page {
         desk.settings().listen(this::redraw);
     }
 
-    private Desk desk() {
-        return desk;
+    private void complain(Throwable fault) {
+        desk.words().accept(FaultWords.of(fault));
     }
 
     /** {@return why a day cannot be run yet} */
@@ -131,7 +131,7 @@ public final class RunPage implements Page {
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
-            watch.tell(Words.of("run.watch.refused", file.getFileName(), words(fault))
+            watch.tell(Words.of("run.watch.refused", file.getFileName(), FaultWords.of(fault))
                     + (unsettled ? " " + Words.of("run.watch.settle") : ""));
         }));
         return folder().isPresent();
@@ -146,13 +146,9 @@ public final class RunPage implements Page {
         keep("watch", watched.map(Path::toString).orElse(""));
     }
 
-    /** Keeps a setting of this test on disk at once, so that a restart finds it. */
+    /** Keeps a setting of this test, so that a restart finds it. */
     void keep(String name, String value) {
         desk.settings().set(setting(name), value);
-        lane.ask(() -> {
-            desk.settings().remember();
-            return true;
-        }, kept -> { });
     }
 
     /** {@return the name of a setting of this test} */
@@ -207,17 +203,11 @@ public final class RunPage implements Page {
             return;
         }
         OffsetDateTime now = now();
-        gathering.ask(progress -> {
-            try {
-                return SoFar.of(read.folder());
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            }
-        }, ended -> {
-            soFar = ended.result();
+        gathering.ask(Job.onDisk(() -> SoFar.of(read.folder())), ended -> ended.tell(found -> {
+            soFar = Optional.of(found);
             redraw();
-        });
-        cutting.ask(progress -> read.cut(now), ended -> ended.result().ifPresent(cut -> next.warn(cut.orElse(""))));
+        }, this::complain));
+        cutting.ask(progress -> read.cut(now), ended -> ended.tell(cut -> next.warn(cut.orElse("")), this::complain));
     }
 
     private boolean blind() {
@@ -264,10 +254,5 @@ public final class RunPage implements Page {
         }
         Set<PullId> driven = read.driven();
         desk.strip().run(StripOfDay.of(read, now, driven, values));
-    }
-
-    private static String words(RuntimeException fault) {
-        return fault instanceof InputException unusable ? unusable.oneLine() : fault instanceof UsageException refused ? refused.problem()
-                : Words.of("disk", String.valueOf(fault.getMessage()));
     }
 }
