@@ -201,11 +201,6 @@ final class TestActions {
         new TracingWindow(windows.settings()).setVisible(true);
     }
 
-    /** A chart in a picture is traced in a window of its own; it belongs to no test. */
-    void trace() {
-        new TracingWindow(windows.settings()).setVisible(true);
-    }
-
     void undo() {
         pane().flushed(document()::undo);
     }

@@ -12,6 +12,7 @@ import fairpull.domain.tracing.PixelPoint;
 import fairpull.domain.tracing.PointSource;
 import fairpull.domain.tracing.TracedLine;
 import fairpull.domain.tracing.Tracing;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -155,10 +156,9 @@ final class Bench {
         int step = stepPx;
         var opened = document.opened().orElseThrow();
         say(List.of(Words.of("tracing.following")));
-        following.ask(progress -> TraceChart.follow(opened, tracing, place, gap, step), ended -> {
-            ended.result().ifPresent(followed -> take(whose, followed));
-            ended.fault().ifPresent(fault -> say(List.of(Words.of("fault", fault))));
-        });
+        following.ask(progress -> TraceChart.follow(opened, tracing, place, gap, step),
+                ended -> ended.tell(followed -> take(whose, followed),
+                fault -> say(List.of(FaultWords.of(fault)))));
     }
 
     private void take(Part whose, TraceChart.Followed followed) {

@@ -5,9 +5,9 @@ import fairpull.app.document.Settings;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.TraceChart;
 import fairpull.app.usecase.UsageException;
-import fairpull.domain.InputException;
 import fairpull.domain.tracing.Picture;
 import fairpull.domain.tracing.Tracing;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.Words;
 import java.awt.Color;
 import java.awt.Component;
@@ -63,21 +63,7 @@ final class TracingFiles {
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
-        }, SwingUtilities::invokeLater, share -> { }, ended -> {
-            ended.fault().ifPresent(fault -> saying.accept(words(fault)));
-            ended.result().ifPresent(then);
-        });
-    }
-
-    private static String words(RuntimeException fault) {
-        if (fault instanceof InputException unusable) {
-            return unusable.oneLine();
-        }
-        if (fault instanceof UsageException misuse) {
-            return misuse.problem();
-        }
-        return fault instanceof UncheckedIOException disk ? Words.of("disk", String.valueOf(disk.getCause().getMessage()))
-                : Words.of("fault", fault);
+        }, SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(then, fault -> saying.accept(FaultWords.of(fault))));
     }
 
     private JFileChooser chooser(String title) {
