@@ -82,9 +82,11 @@ class RunPageTest {
 
     private void start() throws IOException {
         Document document = KeepTest.open(folder);
+        Settings settings = Settings.in(home.resolve("settings"));
+        settings.keep(javax.swing.SwingUtilities::invokeLater);
         Waiting.onWindowThread(() -> {
             Look.install(Mode.LIGHT, 1);
-            pane = new TestPane(document, Settings.in(home.resolve("settings")), desk -> {
+            pane = new TestPane(document, settings, desk -> {
                 page = new RunPage(desk, clock, 20);
                 return List.of(page);
             });
