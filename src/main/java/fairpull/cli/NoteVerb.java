@@ -3,16 +3,20 @@ package fairpull.cli;
 import fairpull.app.usecase.NotePull;
 import fairpull.app.usecase.NoteTable;
 import fairpull.app.usecase.Receipt;
+import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
+import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -62,9 +66,27 @@ final class NoteVerb extends Verb {
     @Option(names = "--remark", paramLabel = "TEXT", description = "Anything else.")
     private String remark;
 
+    @Option(names = "--run", description = "The pull was run; its export comes later. It started at --at, or now.")
+    private boolean run;
+
+    @Option(names = "--swap", paramLabel = "started|finished", description = "The swap to the install named in place of the pull.")
+    private String swap;
+
+    @Option(names = "--take-back", paramLabel = "ENTRY",
+            description = "An entry of the day, by its number in the log, was a mistake; it stays in the log and no longer stands.")
+    private Integer entry;
+
     @Override
     protected void work() throws IOException {
-        if (table != null) {
+        if (entry != null) {
+            refuseBeside("--take-back", "it stands for itself");
+            RunDay.of(folder).takeBack(entry, now());
+            answer(Receipt.noted(List.of("entry " + entry + " taken back")));
+        } else if (swap != null) {
+            RunDay.of(folder).swapped(String.valueOf(subject), JudgingOptions.constant("--swap", swap, LogEntry.Swap.Phase.values()),
+                    time(), now());
+            answer(Receipt.noted(List.of("swap to " + subject + " " + swap)));
+        } else if (table != null) {
             if (subject != null) {
                 throw new UsageException("--table", "a notebook names its pulls itself; leave “" + subject + "” out");
             }
@@ -93,7 +115,14 @@ final class NoteVerb extends Verb {
         });
     }
 
+    private OffsetDateTime time() {
+        return Optional.ofNullable(at).map(ImportVerb::time).orElseGet(this::now);
+    }
+
     private void noteOne(PullId pull) throws IOException {
+        if (run) {
+            RunDay.of(folder).run(pull, time(), now());
+        }
         Map<String, String> typed = new TreeMap<>();
         for (String value : values) {
             int equals = value.indexOf('=');
@@ -102,9 +131,13 @@ final class NoteVerb extends Verb {
         NotePull.Note note = new NotePull.Note(pull, Optional.ofNullable(at).map(ImportVerb::time), byCondition("--condition", conditions),
                 typed, Optional.ofNullable(corrected).map(word -> JudgingOptions.constant("--corrected", word, Correction.values())),
                 Optional.ofNullable(aborted), byCondition("--gate-overridden", overridden), Optional.ofNullable(remark));
+        if (run && (note.isEmpty() || given().filter(option -> !option.equals("--json")).allMatch(Set.of("--run", "--at")::contains))) {
+            answer(Receipt.noted(List.of(pull.toString())));
+            return;
+        }
         if (note.isEmpty()) {
-            throw new UsageException("note", "nothing to write down; give --at, --condition, --value, --aborted, --gate-overridden or "
-                    + "--remark");
+            throw new UsageException("note", "nothing to write down; give --run, --at, --condition, --value, --aborted, "
+                    + "--gate-overridden or --remark");
         }
         NotePull.note(folder, List.of(note), now());
         answer(Receipt.noted(List.of(pull.toString())));

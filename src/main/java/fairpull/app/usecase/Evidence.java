@@ -247,7 +247,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 return new Standing(Fate.WARM_UP, cameIn ? "" : "noted, not exported");
             }
             if (!cameIn) {
-                return new Standing(Fate.MISSING, "");
+                return new Standing(Fate.MISSING, log.run().containsKey(pull) ? "run, its export has not come in" : "");
             }
             if (!isPlanned) {
                 return new Standing(Fate.EXCLUDED, "not in the plan as it stands");

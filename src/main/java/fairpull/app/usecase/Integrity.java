@@ -99,7 +99,7 @@ final class Integrity {
         if (content.logCutShort()) {
             notices.add(Notice.of(Code.LOG_CUT_SHORT));
         }
-        List<String> logged = content.log().pulls().values().stream().map(LogEntry.PullTaken::file).toList();
+        List<String> logged = content.log().filesNamed();
         List<String> strays = test.exportNames().stream().filter(name -> !logged.contains(name)).toList();
         if (!strays.isEmpty()) {
             notices.add(Notice.naming(Code.EXPORT_NOT_IN_LOG, strays));

@@ -116,7 +116,8 @@ public final class PreparedImport {
             return "";
         }
         try {
-            return test.keepExport(file.path(), file.pulls().get(0).taken().pull().toString(), file.sha256());
+            return test.keepExport(file.path(), file.pulls().get(0).taken().pull().toString(), file.sha256(),
+                    readAnew.filesTakenBack());
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -8,6 +8,7 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PullId;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -58,5 +59,10 @@ record ReadAnew(DayLog log, Optional<String> because) {
         LogEntry.PullTaken before = log.pulls().get(first.pull());
         return new LogEntry.PullTaken(first.pull(), first.startedAt().or(before::startedAt), before.file(), first.numberInFile(),
                 first.fileSha256(), first.mapping(), first.mappingSha256(), first.corrected(), before.typedSi(), because);
+    }
+
+    /** {@return the names of exports that stay although their pulls were taken back} */
+    List<String> filesTakenBack() {
+        return log.filesTakenBack();
     }
 }

@@ -42,7 +42,7 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
 
     /** {@return the clock of a session} */
     public static DayClock of(Session session, Pace pace) {
-        Reckoning day = new Reckoning(pace, session.hours());
+        Reckoning day = new Reckoning(pace, session.hours(), 0);
         day.work(Kind.SET_UP, session.installs().get(0).label(), pace.setUpS());
         for (int i = 0; i < session.installs().size(); i++) {
             Install install = session.installs().get(i);
@@ -55,6 +55,29 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
         return new DayClock(session.name(), session.hours(), day.events);
     }
 
+    /**
+     * The clock of a session that is under way.
+     *
+     * @param session its name and hours
+     * @param pace of what is still to come
+     * @param done what happened, in order, in seconds after midnight
+     * @param nowS the time now, likewise; nothing still to come starts before it
+     * @param ahead what is still to come, in order, each as long as from its {@code startS} to its {@code endS}
+     * @return both, the second re-timed behind the first
+     */
+    public static DayClock resumed(Session session, Pace pace, List<DayEvent> done, double nowS, List<DayEvent> ahead) {
+        Reckoning day = new Reckoning(pace, session.hours(), nowS);
+        day.events.addAll(done);
+        for (DayEvent event : ahead) {
+            if (event.kind().isPull()) {
+                day.pull(event.kind(), event.install(), event.number());
+            } else {
+                day.work(event.kind(), event.install(), event.endS() - event.startS());
+            }
+        }
+        return new DayClock(session.name(), session.hours(), day.events);
+    }
+
     /** Moves through the day, adding what comes next. */
     private static final class Reckoning {
         private final Pace pace;
@@ -62,10 +85,12 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
         private final List<DayEvent> events = new ArrayList<>();
         private final double startS;
 
-        Reckoning(Pace pace, Optional<Hours> hours) {
+        /** Nothing starts before {@code fromS}; breaks that are over by then were kept or were not, and are no more. */
+        Reckoning(Pace pace, Optional<Hours> hours, double fromS) {
             this.pace = pace;
             ahead = new ArrayDeque<>(hours.map(Hours::breaks).orElse(List.of()));
-            startS = startOf(hours);
+            ahead.removeIf(pause -> pause.endS() <= fromS);
+            startS = Math.max(startOf(hours), fromS);
         }
 
         /** When what is done is over: breaks may end before the cool-down that runs on through them. */
@@ -94,10 +119,14 @@ public record DayClock(String session, Optional<Hours> hours, List<DayEvent> eve
 
         void pulls(Kind kind, String install, int pulls) {
             for (int number = 1; number <= pulls; number++) {
-                keepBreaks(install);
-                double clock = clock();
-                events.add(new DayEvent(kind, install, number, clock, clock + pace.pullIntervalS()));
+                pull(kind, install, number);
             }
+        }
+
+        void pull(Kind kind, String install, int number) {
+            keepBreaks(install);
+            double clock = clock();
+            events.add(new DayEvent(kind, install, number, clock, clock + pace.pullIntervalS()));
         }
 
         private void keepBreaks(String install) {

@@ -4,14 +4,17 @@ import fairpull.domain.plan.Condition;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
- * A log read from first to last: what stands at its end. Later entries replace earlier ones about the same thing.
+ * A log read from first to last: what stands at its end. Later entries replace earlier ones about the same thing; what was taken back is
+ * passed over, but stays data that somebody has seen.
  *
  * @param records the log
  */
@@ -20,9 +23,48 @@ public record DayLog(List<LogRecord> records) {
         records = List.copyOf(records);
     }
 
+    /** {@return the records that were not taken back, in order} */
+    public List<LogRecord> standing() {
+        Set<Integer> gone = new HashSet<>();
+        for (LogRecord record : records) {
+            if (record.entry() instanceof LogEntry.TakenBack back) {
+                gone.add(back.number());
+            }
+        }
+        return gone.isEmpty() ? records : records.stream().filter(record -> !gone.contains(record.number())).toList();
+    }
+
+    /** {@return the last entry of the day that stands: what “undo” would take back} */
+    public Optional<LogRecord> lastOfTheDay() {
+        return standing().stream().filter(record -> record.entry().isOfTheDay()).reduce((earlier, later) -> later);
+    }
+
+    /** {@return the records that were taken back, in order} */
+    public List<LogRecord> takenBack() {
+        List<LogRecord> standing = standing();
+        return records.stream().filter(record -> !standing.contains(record)).toList();
+    }
+
+    /** {@return the pulls that were run, with the last start that the day says of each} */
+    public Map<PullId, LogEntry.PullRun> run() {
+        return latest(LogEntry.PullRun.class, LogEntry.PullRun::pull);
+    }
+
     /** {@return the pulls that came in, in the order of the log} */
     public Map<PullId, LogEntry.PullTaken> pulls() {
         return latest(LogEntry.PullTaken.class, LogEntry.PullTaken::pull);
+    }
+
+    /** {@return the names of all exports that the log ever took in, also of those taken back} */
+    public List<String> filesNamed() {
+        return records.stream().filter(record -> record.entry() instanceof LogEntry.PullTaken)
+                .map(record -> ((LogEntry.PullTaken) record.entry()).file()).toList();
+    }
+
+    /** {@return the names of the exports of pulls that were taken back} */
+    public List<String> filesTakenBack() {
+        return takenBack().stream().filter(record -> record.entry() instanceof LogEntry.PullTaken)
+                .map(record -> ((LogEntry.PullTaken) record.entry()).file()).toList();
     }
 
     /** {@return every time that the export of a pull was read anew, in order} */
@@ -34,7 +76,20 @@ public record DayLog(List<LogRecord> records) {
     public Map<PullId, LogEntry.PullAborted> aborted() {
         Map<PullId, LogEntry.PullAborted> aborted = latest(LogEntry.PullAborted.class, LogEntry.PullAborted::pull);
         aborted.keySet().removeAll(pulls().keySet());
+        aborted.keySet().removeIf(this::wasRunAfterAbort);
         return aborted;
+    }
+
+    private boolean wasRunAfterAbort(PullId pull) {
+        boolean runLast = false;
+        for (LogRecord record : standing()) {
+            if (record.entry() instanceof LogEntry.PullRun run && run.pull().equals(pull)) {
+                runLast = true;
+            } else if (record.entry() instanceof LogEntry.PullAborted stopped && stopped.pull().equals(pull)) {
+                runLast = false;
+            }
+        }
+        return runLast;
     }
 
     /** {@return the pulls that were aborted and came in after all: each was run at least twice} */
@@ -47,7 +102,7 @@ public record DayLog(List<LogRecord> records) {
     /** {@return the exclusions in force} */
     public Map<PullId, LogEntry.Excluded> excluded() {
         Map<PullId, LogEntry.Excluded> excluded = new LinkedHashMap<>();
-        for (LogRecord record : records) {
+        for (LogRecord record : standing()) {
             if (record.entry() instanceof LogEntry.Excluded exclusion) {
                 excluded.put(exclusion.pull(), exclusion);
             } else if (record.entry() instanceof LogEntry.Readmitted readmitted) {
@@ -77,7 +132,8 @@ public record DayLog(List<LogRecord> records) {
                 .filter(note -> note.pull().equals(pull))
                 .flatMap(note -> note.startedAt().stream())
                 .reduce((earlier, later) -> later);
-        return noted.or(() -> Optional.ofNullable(pulls().get(pull)).flatMap(LogEntry.PullTaken::startedAt));
+        return noted.or(() -> Optional.ofNullable(pulls().get(pull)).flatMap(LogEntry.PullTaken::startedAt))
+                .or(() -> Optional.ofNullable(run().get(pull)).map(LogEntry.PullRun::startedAt));
     }
 
     /** {@return every seal the log names, in order} */
@@ -124,7 +180,7 @@ public record DayLog(List<LogRecord> records) {
 
     private <E extends LogEntry> List<E> entries(Class<E> kind) {
         List<E> found = new ArrayList<>();
-        for (LogRecord record : records) {
+        for (LogRecord record : standing()) {
             if (kind.isInstance(record.entry())) {
                 found.add(kind.cast(record.entry()));
             }

@@ -35,6 +35,12 @@ public sealed interface LogEntry {
         R remark(Remark remark);
 
         R look(Look look);
+
+        R pullRun(PullRun run);
+
+        R swap(Swap swap);
+
+        R takenBack(TakenBack takenBack);
     }
 
     /** The plan was sealed: its SHA-256, the short code of the seal, and the SHA-256 of the seal as a whole. */
@@ -157,5 +163,46 @@ public sealed interface LogEntry {
         public <R> R match(Cases<R> cases) {
             return cases.look(this);
         }
+    }
+
+    /** A pull was run; its export comes in later, or never does, as with warm-ups that are not exported. */
+    record PullRun(PullId pull, OffsetDateTime startedAt) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.pullRun(this);
+        }
+    }
+
+    /** A swap was started or finished. */
+    record Swap(String install, Phase phase, OffsetDateTime time) implements LogEntry {
+        /** Which end of it. */
+        public enum Phase {
+            STARTED, FINISHED
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.swap(this);
+        }
+    }
+
+    /** An entry of the day was a mistake: it stays in the log, and no longer stands. */
+    record TakenBack(int number) implements LogEntry {
+        public TakenBack {
+            if (number < 1) {
+                throw new IllegalArgumentException("entries of a log are counted from 1, was " + number);
+            }
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.takenBack(this);
+        }
+    }
+
+    /** {@return whether an entry tells of the day, and so can be taken back} */
+    default boolean isOfTheDay() {
+        return this instanceof PullRun || this instanceof Swap || this instanceof PullTaken || this instanceof PullAborted
+                || this instanceof ConditionsNoted || this instanceof GateOverridden;
     }
 }

@@ -1,5 +1,6 @@
 package fairpull.engine.planning;
 
+import fairpull.domain.day.DayClock;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
@@ -8,6 +9,7 @@ import fairpull.domain.plan.Scatter;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
 import fairpull.domain.unit.Unit;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -32,6 +34,19 @@ public final class PlanSizing {
         // the detectable gain does not depend on the gain that is asked for
         double anyGain = plan.rig().pullScatter().map(Scatter::standardDeviationSi).orElse(1.0);
         return question(plan, sequence, anyGain).map(Sizing::figures).map(answer -> answer.detectableGain())
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * The smallest gain that days find which are no longer as planned, with whatever pulls each install has, looked at once at the end.
+     *
+     * @param plan scatter, test and drift
+     * @param days their clocks
+     * @return in the unit of the measure; empty without scatter figures, and where the days could not be judged
+     */
+    public static OptionalDouble detectableGainOn(Plan plan, List<DayClock> days) {
+        double anyGain = plan.rig().pullScatter().map(Scatter::standardDeviationSi).orElse(1.0);
+        return question(plan.withLooks(Optional.empty()), plan.sequence(), anyGain).map(question -> Sizing.detectableGain(question, days))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -33,9 +33,8 @@ final class SequenceDesign {
     private final int partColumn;
     private double minutes;
 
-    private SequenceDesign(SizeQuestion question) {
+    private SequenceDesign(SizeQuestion question, List<DayClock> days) {
         this.question = question;
-        List<DayClock> days = clock(question);
         for (int session = 0; session < days.size(); session++) {
             layOut(days.get(session), session);
         }
@@ -57,7 +56,12 @@ final class SequenceDesign {
             throw new IllegalArgumentException(
                     "an order is written in letters A and B, both present, sessions parted by a bar, as in ABA|BAB; was \"" + order + "\"");
         }
-        return new SequenceDesign(question);
+        return new SequenceDesign(question, clock(question));
+    }
+
+    /** The design of days as they are, whatever the number of pulls in each install; scatter, test and drift are those of the question. */
+    static SequenceDesign of(SizeQuestion question, List<DayClock> days) {
+        return new SequenceDesign(question, days);
     }
 
     /** {@return the clock of every session of a question, installs labelled in the order in which they are run} */

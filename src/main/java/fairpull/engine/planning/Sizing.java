@@ -88,6 +88,12 @@ public final class Sizing {
         return SequenceDesign.clock(question);
     }
 
+    /** {@return the smallest gain that some days find with the power wanted, looked at once} */
+    static OptionalDouble detectableGain(SizeQuestion question, List<DayClock> days) {
+        return Precision.of(SequenceDesign.of(question, days), question).map(precision -> detectableGain(precision, question))
+                .orElse(OptionalDouble.empty());
+    }
+
     private static OptionalDouble figure(Optional<Double> figure) {
         return figure.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }

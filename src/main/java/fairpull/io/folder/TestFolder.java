@@ -29,7 +29,7 @@ public final class TestFolder {
     private static final Set<String> OWN_NAMES = Set.of("plan.json", "seal.json", "log.jsonl", "mapping.json", "pulls");
 
     /** What {@link #keepExport} names an export: the pull, and the ending that the file had. */
-    private static final Pattern EXPORT_NAME = Pattern.compile("[AB]\\d{1,3}-W?\\d{1,4}(\\.\\w{0,20})?");
+    private static final Pattern EXPORT_NAME = Pattern.compile("[AB]\\d{1,3}-W?\\d{1,4}(_\\d{1,3})?(\\.\\w{0,20})?");
 
     private final Path folder;
 
@@ -165,13 +165,18 @@ public final class TestFolder {
     /**
      * Copies an export into the test byte for byte, under the pull's name; returns the name it has there.
      *
+     * @param takenBack names of exports of pulls that were taken back: they stay as they came, and the new one's name gets a number
      * @throws InputException if its bytes are not those of the SHA-256 that it was checked with; nothing is kept then
      */
-    public String keepExport(Path source, String pull, String sha256) throws IOException {
+    public String keepExport(Path source, String pull, String sha256, List<String> takenBack) throws IOException {
         String original = source.getFileName().toString();
         int dot = original.lastIndexOf('.');
         String ending = dot > 0 ? original.substring(dot + 1).replaceAll("\\W", "") : "";
-        String name = pull + (ending.isEmpty() || ending.length() > LONGEST_ENDING ? "" : "." + ending);
+        String behind = ending.isEmpty() || ending.length() > LONGEST_ENDING ? "" : "." + ending;
+        String name = pull + behind;
+        for (int copy = 2; takenBack.contains(name) && !Sha256.of(source).equals(Sha256.of(export(name))); copy++) {
+            name = pull + "_" + copy + behind;
+        }
         Path target = export(name);
         Files.createDirectories(target.getParent());
         if (!Files.exists(target) || !Files.isSameFile(source, target)) {

@@ -285,7 +285,10 @@ final class Mapper {
         @JsonSubTypes.Type(value = LogEntry.ConditionsNoted.class, name = "conditions"),
         @JsonSubTypes.Type(value = LogEntry.GateOverridden.class, name = "gate-overridden"),
         @JsonSubTypes.Type(value = LogEntry.Remark.class, name = "remark"),
-        @JsonSubTypes.Type(value = LogEntry.Look.class, name = "look")})
+        @JsonSubTypes.Type(value = LogEntry.Look.class, name = "look"),
+        @JsonSubTypes.Type(value = LogEntry.PullRun.class, name = "pull-run"),
+        @JsonSubTypes.Type(value = LogEntry.Swap.class, name = "swap"),
+        @JsonSubTypes.Type(value = LogEntry.TakenBack.class, name = "taken-back")})
     private interface EntryKinds {
     }
 }

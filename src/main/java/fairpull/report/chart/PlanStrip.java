@@ -3,10 +3,13 @@ package fairpull.report.chart;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Part;
+import fairpull.domain.pull.PullId;
 import fairpull.report.wording.DayWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The planned days, from left to right: installs as blocks over the clock, A open and B hatched, warm-up pulls as rings, counted pulls
@@ -58,6 +61,21 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
         }
     }
 
+    /**
+     * What is known of a day under way.
+     *
+     * @param session the place of its session among the days
+     * @param nowS the time now, on its clock
+     * @param driven the pulls that were driven
+     * @param values of the pulls that came in; none where they are not to be seen
+     */
+    public record Running(int session, double nowS, Set<PullId> driven, Map<PullId, Double> values) {
+        public Running {
+            driven = Set.copyOf(driven);
+            values = Map.copyOf(values);
+        }
+    }
+
     public PlanStrip {
         regions = List.copyOf(regions);
     }
@@ -72,7 +90,12 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
      * @return the strip
      */
     public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width) {
-        return new Layout(days, heat, chosen, width).draw();
+        return new Layout(days, heat, chosen, width, Optional.empty()).draw();
+    }
+
+    /** Draws the same while the day is run: what was driven in full, what is to come thinly, a line at the time now. */
+    public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width, Running running) {
+        return new Layout(days, heat, chosen, width, Optional.of(running)).draw();
     }
 
     private static final class Layout {
@@ -83,7 +106,10 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
         private final List<Shape> shapes = new ArrayList<>();
         private final List<Region> regions = new ArrayList<>();
 
-        Layout(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width) {
+        private final Optional<Running> running;
+
+        Layout(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width, Optional<Running> running) {
+            this.running = running;
             this.days = days;
             this.heat = heat;
             this.chosen = chosen;
@@ -142,6 +168,7 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
                 gaps();
                 heat.ifPresent(this::trace);
                 end();
+                running.filter(known -> known.session() == place).ifPresent(this::now);
             }
 
             private void clockLines() {
@@ -215,10 +242,40 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
                     if (pull.kind() == DayEvent.Kind.WARM_UP) {
                         shapes.add(new Shape.Ring(new Point(x, y), Math.min(2.8, apart * 0.35), role, 1.3));
                     } else {
-                        shapes.add(new Shape.Line(new Point(x, y - 9), new Point(x, y + 6), role, Math.min(3, apart * 0.5),
-                                Shape.Dash.SOLID));
+                        double thick = isDriven(pull) ? Math.min(3, apart * 0.5) : 1;
+                        shapes.add(new Shape.Line(new Point(x, y - 9), new Point(x, y + 6), role, thick, Shape.Dash.SOLID));
+                        running.map(known -> known.values().get(idOf(pull))).ifPresent(value -> value(value, x, role, part(span)));
                     }
                 }
+            }
+
+            private static PullId idOf(DayEvent pull) {
+                return new PullId(pull.install(), pull.kind() == DayEvent.Kind.WARM_UP, pull.number());
+            }
+
+            private static Part part(DayClock.Span span) {
+                return span.install().startsWith("A") ? Part.A : Part.B;
+            }
+
+            private boolean isDriven(DayEvent pull) {
+                return running.map(known -> known.driven().contains(idOf(pull))).orElse(true);
+            }
+
+            /** A measured value in the upper half of its block, higher for more. */
+            private void value(double value, double x, Role role, Part part) {
+                double least = running.orElseThrow().values().values().stream().mapToDouble(one -> one).min().orElse(value);
+                double most = running.orElseThrow().values().values().stream().mapToDouble(one -> one).max().orElse(value);
+                double y = most > least ? new Scale(least, most, TOP + 23, TOP + 7).at(value) : TOP + 15;
+                shapes.add(part == Part.A ? new Shape.Ring(new Point(x, y), 2.6, role, 1.3) : new Shape.Disc(new Point(x, y), 2.8, role));
+            }
+
+            private void now(Running known) {
+                double x = Math.max(clock.start(), Math.min(clock.end(), clock.at(known.nowS())));
+                shapes.add(new Shape.Line(new Point(x, TOP - 10), new Point(x, CLOCK_TOP), Role.INK, 2, Shape.Dash.SOLID));
+                Shape.Words word = new Shape.Words(new Point(x + 5, TOP - 3), "now", Role.INK, Shape.Type.SMALL, Shape.Anchor.START)
+                        .within(width);
+                shapes.add(word.ground());
+                shapes.add(word);
             }
 
             private void gaps() {

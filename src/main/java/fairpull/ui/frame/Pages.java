@@ -8,6 +8,7 @@ import fairpull.ui.page.limits.LimitsPage;
 import fairpull.ui.page.pulls.PullsPage;
 import fairpull.ui.page.question.QuestionPage;
 import fairpull.ui.page.rig.RigPage;
+import fairpull.ui.page.run.RunPage;
 import fairpull.ui.page.sequence.SequencePage;
 import java.util.List;
 
@@ -20,6 +21,7 @@ public final class Pages {
     public static List<Page> of(Desk desk) {
         return List.of(new QuestionPage(desk), new MadeWhenShown("page.rig", desk, RigPage::new),
                 new MadeWhenShown("page.sequence", desk, SequencePage::new), new MadeWhenShown("page.limits", desk, LimitsPage::new),
+                new MadeWhenShown("page.run", desk, RunPage::new, RunPage::whyNotYet),
                 new MadeWhenShown("page.pulls", desk, PullsPage::new, PullsPage::notReady), new FindingPage(desk));
     }
 }

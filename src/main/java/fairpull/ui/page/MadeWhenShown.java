@@ -19,7 +19,7 @@ public final class MadeWhenShown implements Page {
         this(key, desk, making, document -> Optional.empty());
     }
 
-    /** A page that cannot be reached from the beginning; {@code notYet} says why not. */
+    /** The same, of a page that cannot always be reached; why not is known without making it. */
     public MadeWhenShown(String key, Desk desk, Function<Desk, Page> making, Function<Document, Optional<String>> notYet) {
         this.notYet = notYet;
         this.key = key;
@@ -57,5 +57,10 @@ public final class MadeWhenShown implements Page {
     @Override
     public boolean take(Path file) {
         return made().take(file);
+    }
+
+    @Override
+    public Optional<String> notYet(Document document) {
+        return notYet.apply(document);
     }
 }

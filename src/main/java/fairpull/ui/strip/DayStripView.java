@@ -53,8 +53,18 @@ public final class DayStripView extends JPanel {
     private final Consumer<String> refusals;
     private Optional<PlanStrip.Heat> heat = Optional.empty();
     private Optional<String> chosen = Optional.empty();
+    private Optional<Run> run = Optional.empty();
     private PlanStrip strip;
     private Optional<Drag> drag = Optional.empty();
+
+    /**
+     * A day under way.
+     *
+     * @param clocks of every session, re-timed
+     * @param state where it stands
+     */
+    public record Run(List<DayClock> clocks, PlanStrip.Running state) {
+    }
 
     /** An install on its way, and where the mouse is. */
     private record Drag(String install, int fromX, int x) {
@@ -107,6 +117,12 @@ public final class DayStripView extends JPanel {
         refresh();
     }
 
+    /** Shows the day as it is run; empty shows it as planned. */
+    public void run(Optional<Run> underWay) {
+        run = underWay;
+        refresh();
+    }
+
     /** {@return the install that is chosen} */
     public Optional<String> chosen() {
         return chosen;
@@ -137,7 +153,9 @@ public final class DayStripView extends JPanel {
     }
 
     private void draw() {
-        strip = PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, Math.max(400, getWidth() - 2.0 * MARGIN));
+        double width = Math.max(400, getWidth() - 2.0 * MARGIN);
+        strip = run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state()))
+                .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, width));
     }
 
     /** {@return what is shown} */
@@ -268,6 +286,12 @@ public final class DayStripView extends JPanel {
             @Override
             public void actionPerformed(ActionEvent event) {
                 work.run();
+            }
+
+            /** On a sealed plan X is the key of the page Run, for an aborted pull. */
+            @Override
+            public boolean isEnabled() {
+                return !(stroke.equals("X") && document.isFixed());
             }
         });
     }

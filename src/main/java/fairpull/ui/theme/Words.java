@@ -11,8 +11,8 @@ import java.util.stream.Stream;
  * stands before the letter that is its mnemonic.
  */
 public final class Words {
-    private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "pulls", "finding",
-            "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
+    private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "run", "pulls",
+            "finding", "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {

@@ -1,0 +1,188 @@
+package fairpull.report.wording;
+
+import fairpull.domain.finding.Checks;
+import fairpull.domain.plan.Part;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.pull.PullId;
+import fairpull.domain.running.Cut;
+import fairpull.domain.running.GateNow;
+import fairpull.domain.running.NextAction;
+import fairpull.domain.running.ScatterSoFar;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.UnitSystem;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What is said while a day is run. Nothing here tells of the change: that waits for a planned look. */
+public final class RunWords {
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final int SECONDS_A_MINUTE = 60;
+
+    private RunWords() {
+    }
+
+    /** {@return the action in a few words, to be read from three metres} */
+    public static String head(NextAction next) {
+        return switch (next.kind()) {
+            case SET_UP -> "Set up " + next.install();
+            case WARM_UP -> "Warm-up " + next.pull().orElseThrow().number() + " on " + next.install();
+            case PULL -> "Pull " + next.pull().orElseThrow().number() + " on " + next.install();
+            case SWAP -> "Swap to " + next.install();
+            case SWAP_UNDER_WAY -> "Swapping to " + next.install();
+            case BREAK -> "Break";
+            case LOOK -> "Look at the data";
+            case DONE -> "The day is done";
+        };
+    }
+
+    /** {@return what belongs to the action: which part goes on, which pull follows a break, that it is run again} */
+    public static String beside(NextAction next, Plan plan, boolean blind) {
+        return switch (next.kind()) {
+            case SET_UP, SWAP, SWAP_UNDER_WAY -> blind || next.install().isEmpty() ? ""
+                    : "on goes: " + (next.install().startsWith(Part.A.name()) ? plan.question().partA() : plan.question().partB());
+            case BREAK -> "then " + pull(next.pull().orElseThrow());
+            case LOOK -> "planned here, before the next swap; go to Finding to take it";
+            case DONE -> "go to Finding";
+            case WARM_UP, PULL -> next.again() ? "again: it was aborted" : "";
+        };
+    }
+
+    private static String pull(PullId pull) {
+        return (pull.warmUp() ? "warm-up " : "pull ") + pull.number() + " on " + pull.install();
+    }
+
+    /** {@return what the count-down counts} */
+    public static String counting(NextAction next, OffsetDateTime now) {
+        if (next.due().isEmpty()) {
+            return next.kind() == NextAction.Kind.DONE ? "" : "when ready";
+        }
+        boolean late = now.isAfter(next.due().get());
+        return switch (next.kind()) {
+            case SWAP_UNDER_WAY -> late ? "longer than planned by" : "planned to be over in";
+            case BREAK -> "over in";
+            default -> late ? "late by" : "starts in";
+        };
+    }
+
+    /** {@return the time left, or passed, in minutes and seconds; empty where nothing is due} */
+    public static String clock(NextAction next, OffsetDateTime now) {
+        return next.due().map(due -> {
+            long seconds = Math.abs(Math.round(Duration.between(now, due).toMillis() / 1000.0));
+            return String.format(Locale.ROOT, "%d:%02d", seconds / SECONDS_A_MINUTE, seconds % SECONDS_A_MINUTE);
+        }).orElse("");
+    }
+
+    /** {@return a sign that needs no colour: wait, now, or late; empty where nothing is due} */
+    public static String sign(NextAction next, OffsetDateTime now) {
+        if (next.due().isEmpty() || next.earliest().isEmpty()) {
+            return "";
+        }
+        return now.isBefore(next.earliest().get()) ? "‖ wait"
+                : next.latest().isPresent() && now.isAfter(next.latest().get()) ? "■ late" : "▶ now";
+    }
+
+    /** {@return between which times it may start} */
+    public static String window(NextAction next) {
+        return next.earliest().map(from -> "earliest " + MINUTE.format(from)
+                + next.latest().map(to -> ", latest " + MINUTE.format(to)).orElse("")).orElse("");
+    }
+
+    /** {@return the band of a gate} */
+    public static String band(GateNow now, UnitSystem system) {
+        Unit unit = PlanWords.unitOf(now.gate().condition(), system);
+        if (now.lowSi().isEmpty()) {
+            return now.setsReference() ? "sets the reference" : "reference not read";
+        }
+        return reading(unit.fromSi(now.lowSi().getAsDouble())) + " … " + reading(unit.fromSi(now.highSi().getAsDouble()))
+                + Numbers.THIN + unit.symbol();
+    }
+
+    /** {@return how a gate stands, in words beside a sign} */
+    public static String standing(GateNow now, UnitSystem system) {
+        return switch (now.state()) {
+            case NOT_READ -> "– not read";
+            case HOLDS -> "✓ holds";
+            case BROKEN -> "✗ " + off(now, system) + now.overridden().map(reason -> "; goes on: " + reason).orElse("");
+        };
+    }
+
+    private static String off(GateNow now, UnitSystem system) {
+        Unit unit = PlanWords.unitOf(now.gate().condition(), system);
+        double read = now.readingSi().orElseThrow();
+        double low = now.lowSi().orElse(read);
+        boolean below = read < low;
+        double by = unit.differenceFromSi(below ? low - read : read - now.highSi().orElse(read));
+        String in = now.gate().condition().quantity() == Quantity.TEMPERATURE && system == UnitSystem.METRIC
+                ? "K" : unit.symbol();
+        return reading(by) + Numbers.THIN + in + (below ? " too low" : " too high");
+    }
+
+    /** {@return a reading as it stands in its field; empty where there is none} */
+    public static String typed(GateNow now, UnitSystem system) {
+        Unit unit = PlanWords.unitOf(now.gate().condition(), system);
+        return now.readingSi().isEmpty() ? "" : reading(unit.fromSi(now.readingSi().getAsDouble())) + Numbers.THIN + unit.symbol();
+    }
+
+    private static String reading(double value) {
+        return Numbers.given(Math.round(value * 10) / 10.0);
+    }
+
+    /** {@return what no longer fits, and what to drop} */
+    public static String cut(Cut cut, String unit) {
+        String late = "The day now runs " + Numbers.duration(Math.max(1, cut.lateS() / SECONDS_A_MINUTE)) + " beyond its end. ";
+        if (cut.dropped().isEmpty()) {
+            return late + "No choice of pulls to drop makes it fit: end later, or go on another day.";
+        }
+        return late + "Dropping " + dropped(cut.dropped()) + " costs least: " + cost(cut, unit) + ".";
+    }
+
+    private static String dropped(List<PullId> pulls) {
+        List<String> names = new ArrayList<>(pulls.stream().map(PullId::toString).toList());
+        String last = names.remove(names.size() - 1);
+        return names.isEmpty() ? last : String.join(", ", names) + " and " + last;
+    }
+
+    private static String cost(Cut cut, String unit) {
+        if (cut.gainBefore().isEmpty() || cut.gainAfter().isEmpty()) {
+            return "what it costs is not known without figures for scatter";
+        }
+        return "the smallest gain found becomes " + SizeWords.detectable(cut.gainAfter().getAsDouble(), unit) + " instead of "
+                + SizeWords.detectable(cut.gainBefore().getAsDouble(), unit);
+    }
+
+    /** {@return the scatter so far beside that of the plan} */
+    public static String scatter(ScatterSoFar scatter, Optional<Scatter> planned, Unit unit) {
+        Numbers numbers = Numbers.resolving(scatter.standardDeviation(), unit.symbol());
+        String found = "Pull scatter " + numbers.with(scatter.standardDeviation()) + " ("
+                + Numbers.withDegreesOfFreedom(scatter.degreesOfFreedom()) + ")";
+        return found + planned.map(known -> "; planned with " + Numbers.brief(unit.differenceFromSi(known.standardDeviationSi()),
+                unit.symbol())).orElse("") + ".";
+    }
+
+    /** {@return whether the car came back, as soon as A is fitted again} */
+    public static String returnCheck(Checks.ReturnCheck check, String unit) {
+        Numbers numbers = Numbers.resolving(Math.abs(check.withRefit().high() - check.withRefit().low()) / 2, unit);
+        String interval = "Back at A: last A less first A " + numbers.signed(check.difference()) + " ("
+                + Numbers.level(check.withRefit().level()) + " interval " + numbers.signedBare(check.withRefit().low()) + " to "
+                + numbers.signed(check.withRefit().high()) + ")";
+        return interval + (!check.byRecord() ? ", by pull scatter alone; refitting adds to it."
+                : check.cameBack() ? ": the car came back." : ": the car did not come back; look for what changed.");
+    }
+
+    /** {@return why there is no verdict yet} */
+    public static String noVerdict(Plan plan, int installsDone) {
+        Optional<Integer> look = plan.looks().flatMap(looks -> looks.afterInstalls().stream().filter(after -> after > installsDone)
+                .findFirst());
+        int at = look.orElse((int) plan.sequence().installs().count());
+        String label = plan.sequence().installs().skip(at - 1L).findFirst().orElseThrow().label();
+        return "No verdict before " + (look.isPresent() && at < plan.sequence().installs().count() ? "the planned look" : "the end")
+                + ", after " + label + ".";
+    }
+}

@@ -1,0 +1,100 @@
+package fairpull.ui.page.run;
+
+import fairpull.app.task.FolderWatch;
+import fairpull.app.task.Polling;
+import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
+import fairpull.ui.form.Card;
+import fairpull.ui.form.Prose;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JFileChooser;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+
+/** The folder to which the rig exports, and what became of each file that appeared in it. */
+final class WatchCard extends Card {
+    private static final int MOST_LINES = 4;
+
+    private final Lane lane;
+    private final int everyMs;
+    private final Consumer<Path> found;
+    private final Consumer<Optional<Path>> chosen;
+    private final Prose state = Prose.verbatim();
+    private final Prose news = new Prose("", Role.INK, Look.Type.BODY);
+    private final JButton stop = Buttons.of("run.watch.stop", this::stop);
+    private Optional<Polling> polling = Optional.empty();
+
+    /** A card that tells of complete files, and of the folder that was chosen. */
+    WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<Path>> chosen) {
+        super(Words.of("run.watch.head"), new MigLayout("insets 16 20 16 20, gap 8 6, fillx, wrap 3", "[grow, fill][pref!][pref!]"));
+        this.lane = lane;
+        this.everyMs = everyMs;
+        this.found = found;
+        this.chosen = chosen;
+        setName("run.watch");
+        state.setName("run.watch.state");
+        news.setName("run.watch.news");
+        state.setText(Words.of("run.watch.none"));
+        stop.setEnabled(false);
+        add(state, "growx, wmin 0");
+        add(Buttons.of("run.watch.choose", this::choose));
+        add(stop);
+        add(news, "spanx, growx, wmin 0");
+    }
+
+    private void choose() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        chooser.setDialogTitle(Words.of("run.watch.head"));
+        if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
+            watch(chooser.getSelectedFile().toPath());
+        }
+    }
+
+    /** Watches a folder from now on. */
+    void watch(Path folder) {
+        lane.ask(() -> FolderWatch.of(folder), watch -> {
+            end();
+            polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
+                    trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
+            state.setText(on(watch));
+            stop.setEnabled(true);
+            chosen.accept(Optional.of(folder));
+        }, gone -> state.setText(Words.of("run.watch.lost", folder)));
+    }
+
+    private static String on(FolderWatch watch) {
+        return Words.of("run.watch.on", watch.folder(), watch.already());
+    }
+
+    private void stop() {
+        end();
+        state.setText(Words.of("run.watch.none"));
+        stop.setEnabled(false);
+        chosen.accept(Optional.empty());
+    }
+
+    /** Stops looking. */
+    void end() {
+        polling.ifPresent(Polling::stop);
+        polling = Optional.empty();
+    }
+
+    /** {@return whether a folder is watched} */
+    boolean isWatching() {
+        return polling.isPresent();
+    }
+
+    /** Adds a line of news above the older ones. */
+    void tell(String words) {
+        List<String> lines = news.getText().lines().limit(MOST_LINES - 1L).toList();
+        news.setText(words + (lines.isEmpty() ? "" : "\n" + String.join("\n", lines)));
+        revalidate();
+    }
+}

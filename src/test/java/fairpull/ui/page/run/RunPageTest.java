@@ -1,0 +1,243 @@
+package fairpull.ui.page.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairpull.app.document.Document;
+import fairpull.app.document.Settings;
+import fairpull.app.usecase.ImportPulls;
+import fairpull.app.usecase.JudgeFolder;
+import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.RunDay;
+import fairpull.app.usecase.StatedCorrection;
+import fairpull.domain.plan.Install;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullId;
+import fairpull.ui.OffScreen;
+import fairpull.ui.Waiting;
+import fairpull.ui.frame.TestPane;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Mode;
+import java.awt.Component;
+import java.awt.Container;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A whole day through the page: exports dropped into the watched folder, an abort, a gate overridden, a restart in the middle. */
+class RunPageTest {
+    private static final Path EXPORTS = Path.of("demo-data/electric-pump");
+    private static final OffsetDateTime MORNING = OffsetDateTime.of(2026, 5, 9, 8, 40, 0, 0, ZoneOffset.UTC);
+
+    @TempDir
+    private Path home;
+
+    private final Hands clock = new Hands();
+    private Path folder;
+    private Path rig;
+    private TestPane pane;
+    private RunPage page;
+    private int files;
+
+    /** A clock that goes when it is told to. */
+    private static final class Hands extends Clock {
+        private Instant now = MORNING.toInstant();
+
+        void pass(double seconds) {
+            now = now.plus(Duration.ofMillis(Math.round(seconds * 1000)));
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+    }
+
+    private void start() throws IOException {
+        Document document = KeepTest.open(folder);
+        Settings settings = Settings.in(home.resolve("settings"));
+        settings.keep(javax.swing.SwingUtilities::invokeLater);
+        Waiting.onWindowThread(() -> {
+            Look.install(Mode.LIGHT, 1);
+            pane = new TestPane(document, settings, desk -> {
+                page = new RunPage(desk, clock, 20);
+                return List.of(page);
+            });
+            OffScreen.laidOut(pane, 1280, 800);
+            pane.go(page);
+        });
+        Waiting.forQuiet();
+    }
+
+    private void kill() {
+        Waiting.onWindowThread(pane::removeNotify);
+    }
+
+    private static Stream<Component> within(Container container) {
+        return Stream.of(container.getComponents()).flatMap(child -> Stream.concat(Stream.of(child),
+                child instanceof Container inner ? within(inner) : Stream.empty()));
+    }
+
+    private <C> C find(String name, Class<C> kind) {
+        return within(pane).filter(kind::isInstance).filter(one -> name.equals(one.getName())).map(kind::cast).findFirst().orElseThrow();
+    }
+
+    private void press(String button) {
+        Waiting.onWindowThread(() -> {
+            AbstractButton found = find(button, AbstractButton.class);
+            assertThat(found.isEnabled()).as(button + " at " + text("run.head")).isTrue();
+            found.doClick();
+        });
+        Waiting.forQuiet();
+    }
+
+    private void type(String field, String words) {
+        Waiting.onWindowThread(() -> {
+            JTextField found = find(field, JTextField.class);
+            found.setText(words);
+            found.postActionEvent();
+        });
+        Waiting.forQuiet();
+    }
+
+    private String text(String label) {
+        return find(label, JLabel.class).getText();
+    }
+
+    private void export(PullId pull) throws IOException {
+        Path half = rig.resolve("run" + ++files + ".csv");
+        byte[] whole = Files.readAllBytes(EXPORTS.resolve(pull + ".csv"));
+        Files.write(half, java.util.Arrays.copyOf(whole, whole.length / 2));
+        Files.write(half, whole);
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains("is now pull " + pull + "."));
+        Waiting.forQuiet();
+    }
+
+    private void pulls(Install install, int from) throws IOException {
+        for (int number = from; number <= install.countedPulls(); number++) {
+            PullId pull = new PullId(install.label(), false, number);
+            assertThat(text("run.head")).isEqualTo("Pull " + number + " on " + install.label());
+            press("run.done");
+            export(pull);
+            clock.pass(240);
+        }
+    }
+
+    private void warmUps(Install install) {
+        for (int number = 1; number <= install.warmUpPulls(); number++) {
+            assertThat(text("run.head")).isEqualTo("Warm-up " + number + " on " + install.label());
+            press("run.done");
+            clock.pass(240);
+        }
+    }
+
+    private void swap() {
+        press("run.swap");
+        assertThat(text("run.head")).startsWith("Swapping to");
+        clock.pass(480);
+        press("run.swap");
+    }
+
+    @Test
+    void aWholeDayEndsInTheFindingThatTheCommandLineGives() throws IOException {
+        Plan plan = KeepTest.open(Path.of("plans/electric-pump")).plan();
+        folder = home.resolve("run");
+        rig = Files.createDirectories(home.resolve("rig"));
+        Files.copy(EXPORTS.resolve("A1-1.csv"), rig.resolve("from yesterday.csv"));
+        KeepTest.create(folder, plan);
+        KeepTest.seal(folder, MORNING.minusHours(12));
+        start();
+        page.watch(rig);
+        Waiting.forQuiet();
+        List<Install> installs = plan.sequence().installs().toList();
+
+        warmUps(installs.get(0));
+        pulls(installs.get(0), 1);
+        assertThat(find("run.watch.state", JTextArea.class).getText()).contains("not taken: 1");
+        assertThat(within(pane)).anyMatch(one -> "run.chart".equals(one.getName()));
+        swap();
+        warmUps(installs.get(1));
+        press("run.blind");
+        assertThat(within(pane)).noneMatch(one -> "run.chart".equals(one.getName()));
+        press("run.abort");
+        type("run.reason.field", "wheel slip");
+        clock.pass(240);
+        type("run.gate.intake-air", "35 C");
+        assertThat(text("run.gate.intake-air.standing")).contains("too high");
+        press("run.go");
+        type("run.reason.field", "no time to cool down");
+        pulls(installs.get(1), 1);
+        Files.copy(EXPORTS.resolve("B1-2.csv"), rig.resolve("again.csv"));
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains("same bytes as pull B1-2"));
+        swap();
+
+        String before = text("run.head");
+        kill();
+        start();
+        assertThat(text("run.head")).isEqualTo(before);
+        Waiting.until(() -> find("run.watch.state", JTextArea.class).getText().startsWith("Watching"));
+        assertThat(find("run.blind", AbstractButton.class).isSelected()).as("blind eyes stay blind over a restart").isTrue();
+        assertThat(within(pane)).noneMatch(one -> "run.chart".equals(one.getName()));
+
+        for (Install install : installs.subList(2, installs.size())) {
+            warmUps(install);
+            pulls(install, 1);
+            if (install != installs.get(installs.size() - 1)) {
+                swap();
+            }
+        }
+        assertThat(text("run.head")).isEqualTo("The day is done");
+        Waiting.until(() -> within(pane).anyMatch(one -> "run.chart".equals(one.getName())));
+        kill();
+
+        RunDay day = RunDay.of(folder);
+        assertThat(day.log().repeated().keySet()).containsExactly(new PullId("B1", false, 1));
+        assertThat(day.log().gatesOverridden().keySet()).containsExactly(new PullId("B1", false, 1));
+        assertThat(JudgeFolder.judge(folder).deciding()).isEqualTo(JudgeFolder.judge(byCommandLine(plan, day)).deciding());
+    }
+
+    private Path byCommandLine(Plan plan, RunDay day) throws IOException {
+        Path other = home.resolve("imported");
+        KeepTest.create(other, plan);
+        KeepTest.seal(other, MORNING.minusHours(12));
+        for (Map.Entry<PullId, LogEntry.PullRun> run : day.log().run().entrySet()) {
+            if (!run.getKey().warmUp()) {
+                ImportPulls.run(new ImportPulls.Request(other, List.of(EXPORTS.resolve(run.getKey() + ".csv")), Optional.empty(),
+                        OptionalInt.empty(), false, new ImportPulls.Reading(List.of(), StatedCorrection.nothing(), Optional.empty(), false,
+                        Optional.empty()), Optional.of(run.getValue().startedAt())), MORNING);
+            } else {
+                fairpull.app.usecase.NotePull.note(other, List.of(new fairpull.app.usecase.NotePull.Note(run.getKey(),
+                        Optional.of(run.getValue().startedAt()), Map.of(), Map.of(), Optional.empty(), Optional.empty(), Map.of(),
+                        Optional.empty())), MORNING);
+            }
+        }
+        return other;
+    }
+}
