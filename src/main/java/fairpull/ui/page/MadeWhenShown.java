@@ -50,11 +50,6 @@ public final class MadeWhenShown implements Page {
     }
 
     @Override
-    public Optional<String> notYet(Document document) {
-        return notYet.apply(document);
-    }
-
-    @Override
     public boolean take(Path file) {
         return made().take(file);
     }
