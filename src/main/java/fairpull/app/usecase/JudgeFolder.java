@@ -25,6 +25,7 @@ import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
 import fairpull.engine.judging.Judge;
 import fairpull.io.folder.TestFolder;
+import fairpull.report.wording.EntryWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -162,6 +163,7 @@ public final class JudgeFolder {
         List<String> aborted = new ArrayList<>(withReasons(Fate.ABORTED));
         content.log().repeated().values().forEach(once -> aborted.add(once.pull() + " (then run again: " + once.reason() + ")"));
         name(notices, Code.PULLS_ABORTED, aborted);
+        name(notices, Code.ENTRIES_TAKEN_BACK, content.log().takenBack().stream().map(EntryWords::brief).toList());
         name(notices, Code.FAR_FROM_EXPECTED, pulls(this::isFarFromExpected));
         name(notices, Code.GATES_BROKEN, gatesBroken());
         name(notices, Code.GATES_NOT_READ, gatesNotRead());

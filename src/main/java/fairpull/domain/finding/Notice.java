@@ -104,6 +104,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         GATES_NOT_READ(Severity.WARNING),
         /** Pulls begun and not finished. Names: pulls with their reasons. */
         PULLS_ABORTED(Severity.WARNING),
+        /** Entries of the log that were taken back. Names: what they said. */
+        ENTRIES_TAKEN_BACK(Severity.WARNING),
         /** Values further than half the expected level from it. Names: pulls. */
         FAR_FROM_EXPECTED(Severity.WARNING),
         /** An unfinished line stands at the end of the log. */

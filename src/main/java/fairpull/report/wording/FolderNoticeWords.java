@@ -48,6 +48,8 @@ final class FolderNoticeWords {
                     + "picked, so read the reasons.";
             case PULLS_READ_ANEW -> "Read anew with other columns or units after they had come in: " + NoticeWords.names(notice)
                     + "; the log keeps both readings, so read the reasons, and look whether every pull is now read alike.";
+            case ENTRIES_TAKEN_BACK -> "Written into the log on the day and taken back: " + NoticeWords.names(notice)
+                    + "; the log keeps these entries and their exports, and they do not count.";
             case FAR_FROM_EXPECTED -> "Further than half the expected level from it: " + NoticeWords.names(notice)
                     + "; look at units, columns and the expected level.";
             case LOG_CUT_SHORT -> "An unfinished line stands at the end of the log: a write was cut short, or the log was cut by hand; "

@@ -43,6 +43,7 @@ public final class NoticeWords {
             case NOT_SEALED, SEALED_AFTER_DATA, SEALED_AGAIN, AMENDED_AFTER_DATA, PLAN_CHANGED_BY_HAND, SEAL_CHANGED_BY_HAND,
                     LOG_CHANGED_BY_HAND, EXPORT_CHANGED_BY_HAND, MAPPING_CHANGED_BY_HAND, PULLS_BEFORE_SEAL, ORDER_NOT_DRAWN,
                     CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, PULLS_READ_ANEW, FAR_FROM_EXPECTED, LOG_CUT_SHORT,
+                    ENTRIES_TAKEN_BACK,
                     EXPORT_NOT_IN_LOG,
                     LOG_STATE ->
                     FolderNoticeWords.sentence(notice);
