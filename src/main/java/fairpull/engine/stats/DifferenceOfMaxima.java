@@ -15,8 +15,8 @@ package fairpull.engine.stats;
  * @param after m, of the figure it is taken off from; 0 where it is no maximum
  */
 public record DifferenceOfMaxima(double scatter, double rest, int before, int after) {
-    private static final double STEP = 0.05;
-    private static final int REACH = 170;
+    private static final double STEP = 0.1;
+    private static final int REACH = 80;
 
     public DifferenceOfMaxima {
         boolean maximum = before > 0 || after > 0;
