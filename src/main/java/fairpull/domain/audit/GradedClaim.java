@@ -29,6 +29,8 @@ public record GradedClaim(Grade grade, Reason reason, double claimed, double pub
         ORDINARY_SCATTER_EXPLAINS_IT,
         /** It would stand on a rig of ordinary scatter; what is not disclosed could undo it. */
         HANGS_ON_WHAT_IS_NOT_DISCLOSED,
+        /** It would stand, but nothing excludes what drifted with the clock: the state before was not run again. */
+        NO_RETURN,
         /** It stands at the worst plausible value of everything. */
         STANDS_AT_THE_WORST
     }

@@ -15,14 +15,15 @@ import java.util.Optional;
  * @param correctionAfter the correction of the figure after
  * @param otherChanges whether all else stayed as it was
  * @param namedBefore whether the figure, or its engine speed, was named before the test; false where it was picked afterwards
+ * @param returned whether the state before was run again after the change, so that what drifts with the clock shows
  */
 public record Procedure(Optional<Quote> before, Optional<Quote> after, Optional<Sameness> rig, Optional<Sameness> strapDown,
         Optional<Sameness> day, Optional<Correction> correctionBefore, Optional<Correction> correctionAfter,
-        Optional<Sameness> otherChanges, Optional<Boolean> namedBefore) {
+        Optional<Sameness> otherChanges, Optional<Boolean> namedBefore, Optional<Boolean> returned) {
 
     /** {@return nothing was disclosed} */
     public static Procedure notDisclosed() {
         return new Procedure(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

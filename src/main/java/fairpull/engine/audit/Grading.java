@@ -16,7 +16,8 @@ import fairpull.domain.finding.Interval;
  * <li>contradicted: the printed difference falls short of x by more than its rounding, or the whole interval at the worst lies below x.
  * <li>not shown: the rigs differ, something else was changed, or the standards differ; or the interval on a rig of ordinary scatter, with
  * all that is not disclosed done well, reaches down to x.
- * <li>plausible: that interval lies above x, but the one at the worst plausible values does not.
+ * <li>plausible: that interval lies above x, but the one at the worst plausible values does not, or the state before
+ * was not run again after the change.
  * <li>shown: the interval at the high end of the plausible scatter, with all that is not disclosed at its worst, lies above x.
  * </ol>
  *
@@ -78,14 +79,17 @@ public final class Grading {
             return Reason.ORDINARY_SCATTER_EXPLAINS_IT;
         }
         boolean open = procedure.rig().isEmpty() || procedure.otherChanges().isEmpty();
-        return worst.low() > claimed && !open ? Reason.STANDS_AT_THE_WORST : Reason.HANGS_ON_WHAT_IS_NOT_DISCLOSED;
+        if (worst.low() <= claimed || open || procedure.returned().isEmpty()) {
+            return Reason.HANGS_ON_WHAT_IS_NOT_DISCLOSED;
+        }
+        return procedure.returned().get() ? Reason.STANDS_AT_THE_WORST : Reason.NO_RETURN;
     }
 
     private static Grade gradeOf(Reason reason) {
         return switch (reason) {
             case FIGURES_FALL_SHORT, BELOW_WHAT_IS_CLAIMED -> Grade.CONTRADICTED;
             case RIGS_DIFFER, OTHER_CHANGES, STANDARDS_DIFFER, ORDINARY_SCATTER_EXPLAINS_IT -> Grade.NOT_SHOWN;
-            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> Grade.PLAUSIBLE;
+            case HANGS_ON_WHAT_IS_NOT_DISCLOSED, NO_RETURN -> Grade.PLAUSIBLE;
             case STANDS_AT_THE_WORST -> Grade.SHOWN;
         };
     }

@@ -69,6 +69,12 @@ public final class PublishedDifference {
         return unchanged.mean();
     }
 
+    /** {@return the standard error that a normal difference as wide as this one has: half the middle 95 % ÷ 1.96} */
+    public double standardErrorOfInterval() {
+        double tail = (1 - LEVEL) / 2;
+        return (unchanged.upperQuantile(tail) - unchanged.upperQuantile(1 - tail)) / (2 * Normal.upperQuantile(tail));
+    }
+
     /** {@return the interval of the true difference} */
     public Interval interval() {
         double tail = Normal.upperTail(assumed.criticalValue());

@@ -75,9 +75,9 @@ class GradingTest {
     void twoRigsAndTwoStandardsAreNeverShown() {
         Procedure sound = disclosed(Quote.single(), Quote.single(), true);
         Procedure rigs = new Procedure(sound.before(), sound.after(), Optional.of(Sameness.DIFFERENT), sound.strapDown(), sound.day(),
-                sound.correctionBefore(), sound.correctionAfter(), sound.otherChanges(), sound.namedBefore());
+                sound.correctionBefore(), sound.correctionAfter(), sound.otherChanges(), sound.namedBefore(), sound.returned());
         Procedure standards = new Procedure(sound.before(), sound.after(), sound.rig(), sound.strapDown(), sound.day(),
-                Optional.of(Correction.SAE_J1349), Optional.of(Correction.SAE_J607), sound.otherChanges(), sound.namedBefore());
+                Optional.of(Correction.SAE_J1349), Optional.of(Correction.SAE_J607), sound.otherChanges(), sound.namedBefore(), sound.returned());
 
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, rigs, ONE).grade()).isEqualTo(Grade.NOT_SHOWN);
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, standards, ONE).reason())
@@ -158,6 +158,6 @@ class GradingTest {
     private static Procedure disclosed(Quote before, Quote after, boolean named) {
         return new Procedure(Optional.of(before), Optional.of(after), Optional.of(Sameness.SAME), Optional.of(Sameness.SAME),
                 Optional.of(Sameness.SAME), Optional.of(Correction.SAE_J1349), Optional.of(Correction.SAE_J1349),
-                Optional.of(Sameness.SAME), Optional.of(named));
+                Optional.of(Sameness.SAME), Optional.of(named), Optional.of(true));
     }
 }
