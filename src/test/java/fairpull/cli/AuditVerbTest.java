@@ -55,10 +55,10 @@ class AuditVerbTest {
     }
 
     @Test
-    void inputThatCannotBeUsedIsRefusedInOneLineWithItsPlace() {
+    void inputThatCannotBeUsedIsRefusedInOneLineThatNamesIt() {
         String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
 
-        refused(silent.replace("\"changed\"", "\"colour\": \"red\", \"changed\""), "line 6", "colour", "no such field");
+        refused(silent.replace("\"changed\"", "\"colour\": \"red\", \"changed\""), "line ", "colour: no such field", "known here: changed");
         refused(silent.replace("214 hp", "many"), "line", "214.3 hp", "many");
         refused(silent.replace("217 hp", "217 N·m"), "printed in hp and in N·m");
         refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");

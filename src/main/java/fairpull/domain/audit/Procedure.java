@@ -21,6 +21,11 @@ public record Procedure(Optional<Quote> before, Optional<Quote> after, Optional<
         Optional<Sameness> day, Optional<Correction> correctionBefore, Optional<Correction> correctionAfter,
         Optional<Sameness> otherChanges, Optional<Boolean> namedBefore, Optional<Boolean> returned) {
 
+    /** {@return whether what was disclosed leaves open that the corrections of both figures differ} */
+    public boolean mayMixStandards() {
+        return correctionBefore.isEmpty() || !correctionBefore.equals(correctionAfter);
+    }
+
     /** {@return nothing was disclosed} */
     public static Procedure notDisclosed() {
         return new Procedure(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),

@@ -2,7 +2,6 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditAnswer;
-import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.GradedClaim.Reason;
 import fairpull.domain.audit.Printed;
@@ -13,7 +12,6 @@ import fairpull.domain.audit.StandardsMixed;
 import fairpull.domain.audit.TTest;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Quantity;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -47,7 +45,8 @@ public final class Audit {
         PublishedDifference ordinary = difference(figure, ScatterShares.ORDINARY);
         boolean scatters = figure.before().unit().quantity() == Quantity.POWER || figure.before().unit().quantity() == Quantity.TORQUE;
         double gain = figure.gainSi() / figure.before().si();
-        Optional<StandardsMixed> mix = scatters ? Optional.of(MixedStandards.nearest(gain, MixedStandards.REFERENCE)) : Optional.empty();
+        Optional<StandardsMixed> mix = scatters && procedure.mayMixStandards()
+                ? Optional.of(MixedStandards.nearest(gain, MixedStandards.REFERENCE)) : Optional.empty();
         double standardError = ordinary.standardErrorOfInterval();
         return new AuditAnswer.OfFigure(figure, ordinary.chanceAlone(), difference(figure, ScatterShares.LEAST).chanceAlone(),
                 difference(figure, ScatterShares.MOST).chanceAlone(),
@@ -86,7 +85,6 @@ public final class Audit {
         Interval gain = new Interval(change.level(), Math.min(one, other), Math.max(one, other));
         Reason reason = gain.high() < claimed ? Reason.BELOW_WHAT_IS_CLAIMED
                 : gain.low() > claimed ? Reason.STANDS_AT_THE_WORST : Reason.ORDINARY_SCATTER_EXPLAINS_IT;
-        Grade grade = List.of(Grade.CONTRADICTED, Grade.SHOWN, Grade.NOT_SHOWN).get(gain.high() < claimed ? 0 : gain.low() > claimed ? 1 : 2);
-        return new GradedClaim(grade, reason, claimed, figure.gainSi(), gain, gain);
+        return new GradedClaim(Grading.gradeOf(reason), reason, claimed, figure.gainSi(), gain, gain);
     }
 }

@@ -85,7 +85,7 @@ public final class Grading {
         return procedure.returned().get() ? Reason.STANDS_AT_THE_WORST : Reason.NO_RETURN;
     }
 
-    private static Grade gradeOf(Reason reason) {
+    static Grade gradeOf(Reason reason) {
         return switch (reason) {
             case FIGURES_FALL_SHORT, BELOW_WHAT_IS_CLAIMED -> Grade.CONTRADICTED;
             case RIGS_DIFFER, OTHER_CHANGES, STANDARDS_DIFFER, ORDINARY_SCATTER_EXPLAINS_IT -> Grade.NOT_SHOWN;

@@ -44,7 +44,7 @@ public final class AuditWords {
         }
         String least = claim.claim().gain().isPresent() ? "what is claimed" : "zero";
         return switch (graded.reason()) {
-            case FIGURES_FALL_SHORT -> "the printed figures differ by " + gain(graded.published(), unit)
+            case FIGURES_FALL_SHORT -> "the printed figures differ by " + printedGain(figure)
                     + ", less than is claimed, whatever their rounding.";
             case BELOW_WHAT_IS_CLAIMED -> "at the worst plausible scatter the gain is " + interval(graded.worst(), unit)
                     + ", below what is claimed.";
@@ -55,16 +55,22 @@ public final class AuditWords {
                     + ", which reaches down to " + least + ".";
             case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> "on a rig of ordinary scatter the gain is " + interval(graded.ordinary(), unit)
                     + "; with scatter and all that is not disclosed at their worst it is " + interval(graded.worst(), unit) + ".";
-            case NO_RETURN -> "the gain is " + interval(graded.worst(), unit) + " at the worst, but the state before was not run again: heat "
-                    + "and weather that moved meanwhile are not excluded.";
+            case NO_RETURN -> "the gain is " + interval(graded.worst(), unit)
+                    + " at the worst, but the state before was not run again: heat and weather that moved meanwhile are not excluded.";
             case STANDS_AT_THE_WORST -> "even with scatter and all that is not disclosed at their worst the gain is "
                     + interval(graded.worst(), unit) + ".";
         };
     }
 
-    private static String gain(double si, Unit unit) {
-        double own = unit.differenceFromSi(si);
-        return Numbers.resolving(own, unit.symbol()).signed(own);
+    /** With as many decimals as the figure before has. */
+    private static String printedGain(Publication.Figure figure) {
+        Unit unit = figure.before().unit();
+        return Numbers.resolving(Math.pow(10, 1 - figure.before().decimals()) * 1.0001, unit.symbol())
+                .signed(unit.differenceFromSi(figure.gainSi()));
+    }
+
+    private static String chance(double share) {
+        return share < 0.005 ? "less than 1" + Numbers.THIN + "%" : Numbers.chance(share);
     }
 
     private static String interval(Interval interval, Unit unit) {
@@ -80,7 +86,7 @@ public final class AuditWords {
         for (AuditAnswer.OfFigure figure : answer.figures()) {
             Publication.Figure printed = figure.figure();
             said.add(new Said(printed.name(), printed(printed.before()) + " before, " + printed(printed.after()) + " after: "
-                    + gain(printed.gainSi(), printed.before().unit()) + " of gain."));
+                    + printedGain(printed) + " of gain."));
             figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
                     "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
                             + Numbers.p(test.pValue()) + ".")));
@@ -88,16 +94,17 @@ public final class AuditWords {
             figure.nearestMix().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
                     + mix.after().id() + " after gives an unchanged car " + percent(mix.apparentGain())
                     + " at 25" + Numbers.THIN + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
-            figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true", "such a comparison would come out in "
-                    + Numbers.chance(errors.power()) + " of cases, then " + Numbers.brief(errors.exaggeration(), "")
-                    + " times too large on average and in " + Numbers.chance(errors.wrongSign()) + " with the wrong sign.")));
+            figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
+                    "such a comparison would come out in " + chance(errors.power())
+                    + " of cases, then " + Numbers.brief(errors.exaggeration(), "")
+                    + " times too large on average and in " + chance(errors.wrongSign()) + " with the wrong sign.")));
         }
         return said;
     }
 
     private static Said chance(AuditAnswer.OfFigure figure, double tipping) {
-        return new Said("Chance alone", "an unchanged car differs as much in " + Numbers.chance(figure.chanceAlone())
-                + " of pairs at ordinary scatter, " + Numbers.chance(figure.chanceLeast()) + " to " + Numbers.chance(figure.chanceMost())
+        return new Said("Chance alone", "an unchanged car differs as much in " + chance(figure.chanceAlone())
+                + " of pairs at ordinary scatter, " + chance(figure.chanceLeast()) + " to " + chance(figure.chanceMost())
                 + " over the plausible range (pull scatter " + percent(ScatterShares.LEAST.pull()) + " to "
                 + percent(ScatterShares.MOST.pull()) + "; common practice, no source). It tips at a pull scatter of " + percent(tipping)
                 + ", above which that is more than 5" + Numbers.THIN + "%.");
@@ -115,7 +122,8 @@ public final class AuditWords {
     public static List<String> notDisclosed(AuditAnswer answer) {
         Procedure procedure = answer.publication().procedure();
         List<String> missing = new ArrayList<>();
-        add(missing, procedure.before().isEmpty() || procedure.after().isEmpty(), "how many pulls were run, and whether the best is quoted");
+        add(missing, procedure.before().isEmpty() || procedure.after().isEmpty(),
+                "how many pulls were run, and whether the best is quoted");
         add(missing, procedure.rig().isEmpty(), "whether both were run on one rig");
         add(missing, procedure.strapDown().isEmpty(), "whether the car stayed strapped down");
         add(missing, procedure.day().isEmpty(), "whether both were run on one day");
