@@ -48,6 +48,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             JudgeVerb.class,
             ReportVerb.class,
             ProveVerb.class,
+            AuditVerb.class,
             DemoVerb.class},
         synopsisSubcommandLabel = "VERB", footer = {"",
             "A first test:",

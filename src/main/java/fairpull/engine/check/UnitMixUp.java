@@ -43,6 +43,20 @@ public final class UnitMixUp extends EachPull {
                 .min(Comparator.comparingInt(MixUp::steps).thenComparingDouble(mixUp -> mixUp.distance(identity.ratio())));
     }
 
+    /**
+     * {@return the simplest mix-up whose ratio lies between two, symbols only}
+     *
+     * @param power unit of the power as read
+     * @param torque unit of the torque as read
+     * @param low smallest power ÷ (torque × engine speed) that rounding allows
+     * @param high largest one
+     */
+    public static Optional<String> explaining(Unit power, Unit torque, double low, double high) {
+        return mixUps(power, torque).stream().filter(mixUp -> mixUp.ratio() >= low && mixUp.ratio() <= high)
+                .min(Comparator.comparingInt(MixUp::steps).thenComparingDouble(mixUp -> mixUp.distance(Math.sqrt(low * high))))
+                .map(MixUp::symbols);
+    }
+
     private static List<MixUp> mixUps(Unit power, Unit torque) {
         List<MixUp> all = new ArrayList<>();
         for (Unit ofPower : Units.of(Quantity.POWER)) {

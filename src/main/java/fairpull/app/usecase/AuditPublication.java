@@ -1,0 +1,65 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.engine.audit.Audit;
+import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Bounded;
+import fairpull.io.json.AuditJson;
+import fairpull.io.json.PublicationJson;
+import fairpull.report.wording.AuditWords;
+import fairpull.report.write.AuditReport;
+import fairpull.report.write.Paper;
+import fairpull.report.write.TextAudit;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Audits a published comparison. */
+public final class AuditPublication {
+    private static final long MOST_BYTES = 1 << 20;
+    private static final String TEMPLATE = "/fairpull/audit/publication.json";
+
+    private AuditPublication() {
+    }
+
+    /** {@return what the publication in a file can and cannot show} */
+    public static AuditAnswer audit(Path file) throws IOException {
+        return Audit.of(PublicationJson.read(Bounded.text(file, MOST_BYTES), file.toString()));
+    }
+
+    /** {@return the answer for people and programs} */
+    public static Answer said(AuditAnswer answer) {
+        return new Answer(TextAudit.text(answer), AuditJson.document(answer, AuditWords.notDisclosed(answer)));
+    }
+
+    /** {@return an empty publication to fill in} */
+    public static Answer template() throws IOException {
+        try (InputStream in = AuditPublication.class.getResourceAsStream(TEMPLATE)) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return new Answer(text, text);
+        }
+    }
+
+    /** Writes the report of an answer; nothing before everything is made. */
+    public static void write(AuditAnswer answer, Optional<Path> html, Optional<Path> pdf) throws IOException {
+        Optional<byte[]> page = html.map(file -> AuditReport.html(answer).getBytes(StandardCharsets.UTF_8));
+        Optional<byte[]> paper = pdf.map(file -> AuditReport.pdf(answer, Paper.A4).bytes());
+        if (html.isPresent()) {
+            put(html.get(), page.orElseThrow());
+        }
+        if (pdf.isPresent()) {
+            put(pdf.get(), paper.orElseThrow());
+        }
+    }
+
+    private static void put(Path file, byte[] bytes) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new UsageException("audit", file + " is a folder; name a file in it");
+        }
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        AtomicWrite.bytes(file, bytes);
+    }
+}

@@ -1,0 +1,46 @@
+package fairpull.domain.audit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What an audit answers. Gains and intervals are in SI.
+ *
+ * @param publication what was audited
+ * @param figures what each figure can show, in their order
+ * @param claims how each claim stands, in their order
+ */
+public record AuditAnswer(Publication publication, List<OfFigure> figures, List<OfClaim> claims) {
+    public AuditAnswer {
+        figures = List.copyOf(figures);
+        claims = List.copyOf(claims);
+    }
+
+    /**
+     * What a figure can show.
+     *
+     * @param figure the figure
+     * @param chanceAlone how often an unchanged car gives as much at ordinary scatter
+     * @param chanceLeast the same at the least plausible scatter
+     * @param chanceMost the same at the most
+     * @param tippingPull the pull scatter, relative, above which chance alone gives as much in 5 % of unchanged pairs, the other layers in
+     *     proportion
+     * @param nearestMix the pair of standards whose mixing comes nearest, for power and torque
+     * @param errors what the comparison makes of a true gain of 1 % at ordinary scatter
+     * @param test of the values published one by one
+     */
+    public record OfFigure(Publication.Figure figure, double chanceAlone, double chanceLeast, double chanceMost,
+            OptionalDouble tippingPull, Optional<StandardsMixed> nearestMix, Optional<TypeErrors> errors, Optional<TTest> test) {
+    }
+
+    /**
+     * How a claim stands.
+     *
+     * @param claim the claim
+     * @param graded its grade with the figures behind it
+     * @param byValues whether it was held against values published one by one, and not against an assumed scatter
+     */
+    public record OfClaim(Publication.Claim claim, GradedClaim graded, boolean byValues) {
+    }
+}

@@ -1,0 +1,48 @@
+package fairpull.engine.audit;
+
+import fairpull.domain.audit.TypeErrors;
+import fairpull.engine.stats.Normal;
+
+/**
+ * How often a comparison that comes out has the wrong sign, and how much too large it is then, at a true gain θ with standard error s.
+ *
+ * <p>With λ = |θ|/s and z the two-sided critical value: power = Φ(λ − z) + Φ(−λ − z); wrong sign = Φ(−λ − z) ÷ power; exaggeration
+ * = [φ(λ + z) + φ(λ − z) + λ·(Φ(λ + z) + Φ(λ − z) − 1)] ÷ (λ·power).
+ *
+ * <p>Checked against: both examples of the paper (ExaggerationTest).
+ *
+ * @see "Gelman and Carlin (2014), Beyond power calculations: assessing type S and type M errors, Perspectives on Psychological Science 9,
+ *     641–651; closed form of the exaggeration: Lu, Qiu and Deng (2019), British Journal of Mathematical and Statistical
+ *     Psychology 72, 1–17"
+ */
+public final class Exaggeration {
+    private Exaggeration() {
+    }
+
+    /**
+     * Type S and type M of a true gain.
+     *
+     * @param trueGain θ, not 0
+     * @param standardError s, above 0, in the unit of the gain
+     * @param errorRate two-sided, in (0, 1)
+     * @return power, share of wrong signs, exaggeration ratio
+     * @throws IllegalArgumentException if an argument is out of its range
+     */
+    public static TypeErrors at(double trueGain, double standardError, double errorRate) {
+        if (trueGain == 0 || !Double.isFinite(trueGain) || !(standardError > 0)) {
+            throw new IllegalArgumentException("a true gain other than 0 and a standard error above 0 are needed, were " + trueGain + ", "
+                    + standardError);
+        }
+        double lambda = Math.abs(trueGain) / standardError;
+        double z = Normal.upperQuantile(errorRate / 2);
+        double right = Normal.cdf(lambda - z);
+        double wrong = Normal.cdf(-lambda - z);
+        double power = right + wrong;
+        double size = density(lambda + z) + density(lambda - z) + lambda * (Normal.cdf(lambda + z) + Normal.cdf(lambda - z) - 1);
+        return new TypeErrors(power, wrong / power, size / (lambda * power));
+    }
+
+    private static double density(double x) {
+        return Math.exp(-0.5 * x * x) / Math.sqrt(2 * Math.PI);
+    }
+}

@@ -1,0 +1,57 @@
+package fairpull.io.json;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.GradedClaim;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.finding.Interval;
+import fairpull.domain.unit.Unit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** An audit as JSON; gains and intervals are in the unit of the figure before. */
+public final class AuditJson {
+    private AuditJson() {
+    }
+
+    /** {@return the answer as a document; {@code missing} says what was not disclosed} */
+    public static String document(AuditAnswer answer, List<String> missing) {
+        return Tree.empty().text("title", answer.publication().title())
+                .trees("claims", answer.claims(), (tree, claim) -> claim(tree, claim, answer.publication().figure(claim.claim().figure())))
+                .trees("figures", answer.figures(), AuditJson::figure)
+                .texts("notDisclosed", missing).document();
+    }
+
+    private static void claim(Tree tree, AuditAnswer.OfClaim claim, Publication.Figure figure) {
+        GradedClaim graded = claim.graded();
+        Unit unit = figure.before().unit();
+        tree.text("words", claim.claim().words()).text("figure", figure.name()).text("unit", unit.symbol())
+                .text("grade", words(graded.grade())).text("reason", words(graded.reason()))
+                .number("claimed", unit.differenceFromSi(graded.claimed())).number("published", unit.differenceFromSi(graded.published()))
+                .tree("ordinary", interval(graded.ordinary(), unit)).tree("worst", interval(graded.worst(), unit));
+    }
+
+    private static Tree interval(Interval interval, Unit unit) {
+        return Tree.empty().number("level", interval.level()).number("low", unit.differenceFromSi(interval.low()))
+                .number("high", unit.differenceFromSi(interval.high()));
+    }
+
+    private static void figure(Tree tree, AuditAnswer.OfFigure figure) {
+        tree.text("name", figure.figure().name()).number("chanceAlone", figure.chanceAlone())
+                .number("chanceLeast", figure.chanceLeast()).number("chanceMost", figure.chanceMost())
+                .number("tippingPullScatter", figure.tippingPull())
+                .number("t", optional(figure.test().map(test -> test.t())))
+                .number("pValue", optional(figure.test().map(test -> test.pValue())))
+                .number("exaggeration", optional(figure.errors().map(errors -> errors.exaggeration())))
+                .number("wrongSign", optional(figure.errors().map(errors -> errors.wrongSign())));
+    }
+
+    private static OptionalDouble optional(Optional<Double> figure) {
+        return figure.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

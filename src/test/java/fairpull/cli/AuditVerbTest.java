@@ -1,0 +1,79 @@
+package fairpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The verb on the publications that come with the project, and on input that cannot be used. */
+class AuditVerbTest {
+    private static final Path PUBLISHED = Path.of("demo-data/published");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aSoundPublicationShowsItsGainAndNotTheLargerClaim() {
+        JsonNode claims = audit("sound.json").get("claims");
+
+        assertThat(claims.get(0).get("grade").asText()).isEqualTo("shown");
+        assertThat(claims.get(1).get("grade").asText()).isEqualTo("contradicted");
+        assertThat(claims.get(1).get("reason").asText()).isEqualTo("figures fall short");
+    }
+
+    @Test
+    void twoNumbersShowNothingAndWhatIsNotDisclosedIsListed() {
+        JsonNode audited = audit("silent.json");
+
+        assertThat(audited.get("claims").get(0).get("grade").asText()).isEqualTo("not shown");
+        assertThat(audited.get("notDisclosed")).hasSize(8);
+    }
+
+    /** Paired t of the trial of 1953: 0.43 for the additive, 2.38 for the salts (computed from the published table). */
+    @Test
+    void theBatteryTrialDoesNotShowWhatTheAdditiveWasSoldFor() {
+        JsonNode audited = audit("battery-trial-1953.json");
+
+        assertThat(audited.get("figures").get(0).get("t").asDouble()).isCloseTo(0.43, within(0.005));
+        assertThat(audited.get("figures").get(1).get("t").asDouble()).isCloseTo(2.38, within(0.005));
+        assertThat(audited.get("claims").get(0).get("grade").asText()).isEqualTo("not shown");
+        assertThat(audited.get("claims").get(1).get("grade").asText()).isEqualTo("shown");
+    }
+
+    @Test
+    void theTemplateReadsBackAndTheReportIsWritten() {
+        Path file = folder.resolve("mine.json");
+        SmallTest.write(file, Run.of("audit", "--template").succeeded().out());
+
+        assertThat(Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).words())
+                .contains("Not disclosed: how many pulls were run");
+        assertThat(SmallTest.read(folder.resolve("a.html"))).contains("What the figures can show").doesNotContain("<script");
+        assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void inputThatCannotBeUsedIsRefusedInOneLineThatNamesIt() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
+
+        refused(silent.replace("\"changed\"", "\"colour\": \"red\", \"changed\""), "line ", "colour: no such field", "known here: changed");
+        refused(silent.replace("214 hp", "many"), "line", "214.3 hp", "many");
+        refused(silent.replace("217 hp", "217 N·m"), "printed in hp and in N·m");
+        refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");
+        refused("{}", "not a publication", "--template");
+        Run.of("audit").refused(2, "--template");
+        Run.of("audit", folder.resolve("none.json")).refused(3, "no such file");
+    }
+
+    private void refused(String text, String... words) {
+        Path file = folder.resolve("bad.json");
+        SmallTest.write(file, text);
+        Run.of("audit", file).refused(3, words);
+    }
+
+    private static JsonNode audit(String name) {
+        return Run.of("audit", PUBLISHED.resolve(name), "--json").json();
+    }
+}

@@ -1,0 +1,36 @@
+package fairpull.engine.stats;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BestOfPullsTest {
+    /** Tippett (1925), Biometrika 17, tabulated; here to four decimals. */
+    @ParameterizedTest
+    @CsvSource({"1, 0", "2, 0.5642", "3, 0.8463", "4, 1.0294", "5, 1.1630"})
+    void expectedMaximaOfNormals(int n, double expected) {
+        assertThat(ExpectedMaximum.of(n)).isCloseTo(expected, within(5e-5));
+    }
+
+    /** The best of nB passes the best of nA with the exact chance nB ÷ (nA + nB), whichever way the tails are summed. */
+    @ParameterizedTest
+    @CsvSource({"2, 5, 0.59877", "3, 5, 0.31668", "1, 3, 0.84628", "3, 10, 0.69247", "5, 5, 0"})
+    void bestAgainstBest(int before, int after, double gain) {
+        DifferenceOfMaxima none = new DifferenceOfMaxima(1, 0, before, after);
+
+        assertThat(none.upperTail(0)).isCloseTo((double) after / (before + after), within(1e-9));
+        assertThat(none.mean()).isCloseTo(gain, within(5e-6));
+    }
+
+    @Test
+    void oneOfOneIsNormalAndRestAddsInQuadrature() {
+        DifferenceOfMaxima single = new DifferenceOfMaxima(0.8, 0.6, 1, 0);
+
+        assertThat(single.upperTail(1.2)).isCloseTo(Normal.upperTail(1.2), within(1e-9));
+        assertThat(single.sizeReached(0.05)).isCloseTo(1.959964, within(1e-6));
+        assertThat(new DifferenceOfMaxima(1, 0, 1, 1).upperQuantile(0.025)).isCloseTo(1.959964 * Math.sqrt(2), within(1e-6));
+    }
+}
