@@ -14,7 +14,8 @@ import java.util.Optional;
  * disclosed stands in both.
  *
  * <p>Worst plausible, common practice, no source: a single pull before and the best of five after; refit scatter in full even where the
- * straps stayed on, as the part itself was fitted anew; another day; the figure picked afterwards; the standards mixed by the pair with the largest apparent gain ({@link MixedStandards}).
+ * straps stayed on, as the part itself was fitted anew; another day; the figure picked afterwards; the standards mixed by the pair with
+ * the largest apparent gain ({@link MixedStandards}).
  */
 public final class Assumptions {
     private static final double ERROR_RATE = 0.05;

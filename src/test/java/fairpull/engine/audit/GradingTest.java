@@ -63,7 +63,9 @@ class GradingTest {
         Quote mean = new Quote(Quote.Kind.MEAN, 5);
         Procedure sound = disclosed(mean, mean, true);
 
-        assertThat(Grading.grade(new Pair(10, LEVEL, 0.05), 0, sound, ONE).grade()).isEqualTo(Grade.SHOWN);
+        assertThat(Grading.grade(new Pair(16, LEVEL, 0.05), 0, sound, ONE).grade()).isEqualTo(Grade.SHOWN);
+        assertThat(Grading.grade(new Pair(10, LEVEL, 0.05), 0, sound, ONE).grade()).as("fitting the part anew scatters too")
+                .isEqualTo(Grade.PLAUSIBLE);
         assertThat(Grading.grade(new Pair(10, LEVEL, 0.05), 0, Procedure.notDisclosed(), 2.9).grade()).isEqualTo(Grade.PLAUSIBLE);
         assertThat(Grading.grade(new Pair(2, LEVEL, 0.05), 0, sound, ONE).grade()).isEqualTo(Grade.PLAUSIBLE);
         assertThat(Grading.grade(new Pair(2, LEVEL, 0.05), 0, Procedure.notDisclosed(), 2.9).grade()).isEqualTo(Grade.NOT_SHOWN);
