@@ -100,7 +100,7 @@ public record FrontChart(Drawing drawing, List<Point> spots) {
 
     /** Where the name of a day may stand, best first: above it to the right, further up over the mark, below it to the left. */
     private static Stream<Shape.Words> beside(Point spot, String order, double width) {
-        return Stream.of(GainPlot.words(spot.x() + 8, spot.y() - 7, order, Role.INK, Shape.Anchor.START),
+        return Stream.of(GainPlot.words(spot.x() + 8, spot.y() - 9, order, Role.INK, Shape.Anchor.START),
                 GainPlot.words(spot.x() + 8, spot.y() - 2 * MARK - 4, order, Role.INK, Shape.Anchor.START),
                 GainPlot.words(spot.x() - 9, spot.y() + 16, order, Role.INK, Shape.Anchor.END)).map(name -> name.within(width));
     }

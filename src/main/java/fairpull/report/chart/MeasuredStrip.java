@@ -102,7 +102,7 @@ public final class MeasuredStrip {
     private static String clock(Day day, double minutes) {
         long whole = Math.round(minutes);
         return day.clockOfZero().isEmpty() ? whole + "\u202fmin"
-                : String.format(Locale.ROOT, "%d:%02d", Math.floorMod(whole / 60, 24L), Math.floorMod(whole, 60L));
+                : String.format(Locale.ROOT, "%02d:%02d", Math.floorMod(whole / 60, 24L), Math.floorMod(whole, 60L));
     }
 
     private void block(Day.Block block, Scale clock) {

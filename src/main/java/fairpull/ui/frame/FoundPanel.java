@@ -27,6 +27,7 @@ final class FoundPanel extends Card {
     private final ScrolledPage content = new ScrolledPage(10);
     /** The folder that was judged, and its stamp at that time. */
     private String judged = "";
+    private Optional<DayFound> found = Optional.empty();
 
     /** A panel that takes the place of {@code other}; {@code finding} goes to the finding, {@code sheet} writes the run sheet. */
     FoundPanel(Document document, DayStripView strip, JPanel other, Runnable finding, Runnable sheet) {
@@ -44,8 +45,11 @@ final class FoundPanel extends Card {
         setVisible(false);
     }
 
-    /** Looks whether the test on disk has changed, and judges it then beside the window's thread. */
+    /** Looks whether the test on disk has changed, and judges it then beside the window's thread. While it is amended the plan is shown. */
     void look() {
+        boolean over = found.isPresent() && document.isFixed();
+        setVisible(over);
+        other.setVisible(!over);
         Optional<Path> folder = document.folder().filter(where -> document.isSealed());
         String stamp = folder.map(where -> where + " " + FindingView.stamp(where)).orElse("");
         if (!stamp.equals(judged)) {
@@ -56,7 +60,8 @@ final class FoundPanel extends Card {
         }
     }
 
-    private void show(Optional<DayFound> found) {
+    private void show(Optional<DayFound> now) {
+        found = now;
         content.removeAll();
         found.ifPresent(day -> day.said().forEach(section -> {
             boolean verdict = section.kind().equals("verdict");
@@ -65,8 +70,7 @@ final class FoundPanel extends Card {
             section.paragraphs().forEach(paragraph -> content.add(Prose.body(paragraph), "growx, wmin 0"));
         }));
         strip.measured(found);
-        setVisible(found.isPresent());
-        other.setVisible(found.isEmpty());
+        look();
         revalidate();
         repaint();
     }

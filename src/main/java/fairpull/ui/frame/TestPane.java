@@ -80,8 +80,11 @@ public final class TestPane extends JPanel implements Teller {
         bring(current);
         add(title, "spanx, wrap, wmin 0");
         amendment = new AmendmentBar(document, because -> flushed(() -> amending.accept(because)));
-        add(subtitle, "split 2, spanx, growx 0, wmin 0, gaptop 6");
-        add(amendment, "growx, wmin pref, wrap, hidemode 3, gapleft 12");
+        JPanel state = new JPanel(new MigLayout("insets 0, gap 12 0, fillx, hidemode 3", "[][grow, fill]"));
+        state.setOpaque(false);
+        state.add(subtitle, "wmin 0");
+        state.add(amendment, "growx, wmin pref");
+        add(state, "spanx, growx, wrap, wmin 0, gaptop 6");
         add(banner, "spanx, growx, wrap, hidemode 3, gaptop 6");
         add(strip, "spanx, growx, wrap, gaptop 6");
         add(path, "split 2, spanx, gaptop 6");
@@ -109,7 +112,8 @@ public final class TestPane extends JPanel implements Teller {
 
     private void dress() {
         // the side panel grows with the type, but leaves the pages the larger part
-        ((MigLayout) getLayout()).setColumnConstraints("[grow, fill][:" + Math.round(SIDE * Look.scale()) + ":40%, fill]");
+        String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
+        ((MigLayout) getLayout()).setColumnConstraints("[grow, fill][" + side + ", fill, shrink 0]");
         title.setFont(Look.font(Look.Type.TITLE));
         subtitle.setFont(Look.font(Look.Type.SMALL));
         subtitle.setForeground(Look.colour(Role.SOFT));

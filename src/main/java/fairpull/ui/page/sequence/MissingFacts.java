@@ -17,13 +17,13 @@ final class MissingFacts extends JPanel {
 
     /** What is missing for the chart of that name. */
     MissingFacts(String chart, Desk desk) {
-        super(new MigLayout("insets 0, gap 8 8, fillx, hidemode 3", "[pref!][pref!][grow]"));
+        super(new MigLayout("insets 0, gap 8 8, fillx, wrap 1, hidemode 3"));
         this.desk = desk;
         setName(chart + ".missing");
         setOpaque(false);
         question = Buttons.of("missing.question", () -> desk.pages().accept("page.question"));
         rig = Buttons.of("missing.rig", () -> desk.pages().accept("page.rig"));
-        add(words, "spanx, growx, wmin 0, wrap");
+        add(words, "growx, wmin 0");
         add(question);
         add(rig);
     }
