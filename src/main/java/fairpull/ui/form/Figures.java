@@ -47,24 +47,21 @@ public final class Figures extends JPanel {
     /** One line, as high as its width asks for. */
     private static final class Row extends JPanel {
         private final int usualWidth;
-        private Line name = new Line("", Role.SOFT, Look.Type.BODY);
-        private Line figure = new Line("", Role.INK, Look.Type.STRONG);
+        private final Line name = new Line("", Role.SOFT, Look.Type.BODY);
+        private final Line figure = new Line("", Role.INK, Look.Type.STRONG);
 
         Row(int usualWidth) {
             super(null);
             this.usualWidth = usualWidth;
             setOpaque(false);
+            name.setLabelFor(figure);
             add(name);
             add(figure);
         }
 
         void say(String called, String value) {
-            removeAll();
-            name = new Line(called, Role.SOFT, Look.Type.BODY);
-            figure = new Line(value, Role.INK, Look.Type.STRONG);
-            name.setLabelFor(figure);
-            add(name);
-            add(figure);
+            name.say(called);
+            figure.say(value);
             revalidate();
         }
 

@@ -182,9 +182,8 @@ public final class DayStripView extends JPanel {
 
     private void draw() {
         double width = Math.max(400, (getWidth() - 2.0 * MARGIN) / Look.scale());
-        strip = run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state()))
-                .or(() -> found.filter(day -> document.isFixed())
-                        .map(day -> MeasuredStrip.draw(day.days(), day.axis(), chosen, width)))
+        strip = found.filter(day -> document.isFixed()).map(day -> MeasuredStrip.draw(day.days(), day.axis(), chosen, width))
+                .or(() -> run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state())))
                 .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, width));
     }
 
