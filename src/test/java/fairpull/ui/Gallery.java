@@ -3,6 +3,7 @@ package fairpull.ui;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
+import fairpull.io.folder.TestFolder;
 import fairpull.report.chart.Shape;
 import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
@@ -19,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
@@ -51,7 +53,7 @@ public final class Gallery {
             pane[0] = OffScreen.onScreenOf(scale, new TestPane(document, Settings.in(folder.resolve("none")), Pages::of));
             OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
         });
-        for (Page page : pane[0].pages()) {
+        for (Page page : pane[0].pages().stream().filter(one -> one.notYet(document).isEmpty()).toList()) {
             SwingUtilities.invokeAndWait(() -> {
                 OffScreen.silence(page.view());
                 pane[0].go(page);
@@ -60,6 +62,7 @@ public final class Gallery {
             Waiting.forQuiet();
             SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
+        drawFinding(folder, mode, scale);
         drawRun(folder, mode, scale);
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, OffScreen.onScreenOf(scale, new HelpView())));
         TracingPane tracing = TracedExample.pane(folder);
@@ -67,6 +70,20 @@ public final class Gallery {
         TestPane[] judged = new TestPane[1];
         PullsGallery.draw(mode, WIDTH, HEIGHT, name -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, judged[0])),
                 made -> judged[0] = made);
+    }
+
+    /** The finding of a test that was run. */
+    private static void drawFinding(Path folder, Mode mode, int scale) throws Exception {
+        Path test = Path.of("plans/panel-filter");
+        Document document = Document.of(test, TestFolder.open(test).read().plan(), Optional.of("0000-0000-00"));
+        TestPane[] pane = new TestPane[1];
+        SwingUtilities.invokeAndWait(() -> {
+            pane[0] = OffScreen.onScreenOf(scale, new TestPane(document, Settings.in(folder.resolve("none")), Pages::of));
+            pane[0].pages().stream().filter(page -> page.key().equals("page.finding")).forEach(pane[0]::go);
+            OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
+        });
+        Waiting.forQuiet();
+        SwingUtilities.invokeAndWait(() -> write(folder, "finding", mode, scale, pane[0]));
     }
 
     /** The day under way, in place of the page of a test that is not sealed. */

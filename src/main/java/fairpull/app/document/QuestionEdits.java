@@ -5,12 +5,17 @@ import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
 import fairpull.domain.plan.Sides;
+import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Unit;
+import fairpull.report.wording.Numbers;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /** Edits of what the test is to answer. */
 public final class QuestionEdits {
+    private static final String AT_LEAST = "at least ";
+
     private QuestionEdits() {
     }
 
@@ -47,12 +52,23 @@ public final class QuestionEdits {
             boolean sameQuantity = old.deciding().unit().quantity() == measure.unit().quantity();
             List<Claim> claims = old.claims().stream().filter(claim -> !claim.measure().equals(old.deciding().name()) || sameQuantity)
                     .map(claim -> claim.measure().equals(old.deciding().name())
-                            ? new Claim(claim.words(), measure.name(), claim.atLeastSi()) : claim).toList();
+                            ? about(measure, claim, old.deciding().unit()) : claim).toList();
             Question bare = old.claiming(List.of()).measuredBy(measure, old.further());
             Question kept = sameQuantity ? bare : bare.expecting(OptionalDouble.empty()).worth(OptionalDouble.empty());
             Plan next = plan.with(kept.claiming(claims));
             return sameQuantity ? next : next.with(RigEdits.withoutScatter(next.rig()));
         });
+    }
+
+    /** A claim keeps its bound; where its words name it in the unit of the old measure, they name it in the new one. */
+    private static Claim about(Measure measure, Claim claim, Unit before) {
+        Unit now = measure.unit();
+        boolean named = claim.words().startsWith(AT_LEAST)
+                && Amount.parse(claim.words().substring(AT_LEAST.length())).filter(amount -> amount.unit().equals(before)).isPresent();
+        String words = named && !now.equals(before)
+                ? AT_LEAST + new Amount(Double.parseDouble(Numbers.given(now.differenceFromSi(claim.atLeastSi()))), now).words()
+                : claim.words();
+        return new Claim(words, measure.name(), claim.atLeastSi(), claim.speedRadPerS());
     }
 
     /** {@return an edit of the measures beside the deciding one} */

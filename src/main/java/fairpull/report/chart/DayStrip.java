@@ -13,8 +13,7 @@ public final class DayStrip {
     private static final double BLOCK_HEIGHT = 46;
     private static final double PANEL_HEIGHT = 150;
     private static final double CLOCK_HEIGHT = 24;
-    private static final double RIGHT = 14;
-    private static final int[] CLOCK_STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 240, 480, 1440};
+    private static final double RIGHT = ValueStrip.ROOM_AT_RIGHT;
 
     private final Day day;
     private final ValueAxis axis;
@@ -49,7 +48,7 @@ public final class DayStrip {
         day.blocks().forEach(this::block);
         swaps();
         if (withValues) {
-            shapes.addAll(ValueStrip.shapes(day, axis, clock, new Bounds(clock.start(), panelTop, clock.end() - clock.start(),
+            shapes.addAll(ValueStrip.titled(day, axis, clock, new Bounds(clock.start(), panelTop, clock.end() - clock.start(),
                     PANEL_HEIGHT)));
         }
         String title = (day.name().isEmpty() ? "The day" : day.name()) + ": installs, pulls and values over the clock";
@@ -65,10 +64,7 @@ public final class DayStrip {
     private void clockLines(double bottom) {
         double zero = day.clockOfZero().orElse(0);
         double minutesPerLabel = (clock.to() - clock.from()) / Math.max(1, (clock.end() - clock.start()) / 76);
-        int step = CLOCK_STEPS[CLOCK_STEPS.length - 1];
-        for (int place = CLOCK_STEPS.length - 1; place >= 0 && CLOCK_STEPS[place] >= minutesPerLabel; place--) {
-            step = CLOCK_STEPS[place];
-        }
+        int step = ClockSteps.atLeast(minutesPerLabel);
         for (double at : new Scale(clock.from() + zero, clock.to() + zero, clock.start(), clock.end()).multiples(step)) {
             double x = clock.at(at - zero);
             Shape.Words label = clockLabel(at, x, bottom);

@@ -5,6 +5,7 @@ import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Hours against the smallest gain that can be detected: the days that no other one beats, joined by steps, and the plan as it stands.
@@ -14,6 +15,8 @@ import java.util.Optional;
  */
 public record FrontChart(Drawing drawing, List<Point> spots) {
     private static final double MINUTES_AN_HOUR = 60;
+    /** The radius of the mark of the plan as it stands. */
+    private static final double MARK = 7;
 
     /**
      * The plan as it stands.
@@ -53,8 +56,9 @@ public record FrontChart(Drawing drawing, List<Point> spots) {
                 Math.min(row.detectableGain(), 1.06 * Math.max(shown, 1.3 * worthwhile)))).toList();
         List<Shape> shapes = new ArrayList<>(plot.shapes());
         steps(shapes, spots);
-        names(shapes, front, spots, width);
-        now.ifPresent(plan -> shapes.add(new Shape.Disc(plot.at(plan.minutes() / MINUTES_AN_HOUR, plan.gain()), 7, Role.INK)));
+        Optional<Shape.Disc> mark = now.map(plan -> new Shape.Disc(plot.at(plan.minutes() / MINUTES_AN_HOUR, plan.gain()), MARK, Role.INK));
+        names(shapes, front, spots, mark, width);
+        mark.ifPresent(shapes::add);
         String description = front.size() + " days worth choosing, from " + Numbers.duration(front.get(0).seen().minutes()) + " to "
                 + Numbers.duration(front.get(front.size() - 1).seen().minutes()) + ".";
         return new FrontChart(new Drawing(width, height, "Hours on the rig against the gain that could be detected", description, shapes),
@@ -76,21 +80,32 @@ public record FrontChart(Drawing drawing, List<Point> spots) {
         spots.forEach(spot -> shapes.add(new Shape.Ring(spot, 4.5, Role.INK, 1.6)));
     }
 
-    /** An order stands at the first of its days; names that would run into one another are left out. */
-    private static void names(List<Shape> shapes, List<SearchRow> front, List<Point> spots, double width) {
-        List<Shape.Words> shown = new ArrayList<>();
+    /** An order stands at the first of its days, clear of the mark of the plan; names that would run into others are left out. */
+    private static void names(List<Shape> shapes, List<SearchRow> front, List<Point> spots, Optional<Shape.Disc> mark, double width) {
+        List<Bounds> taken = new ArrayList<>(mark.map(FrontChart::around).stream().toList());
         String last = "";
         for (int place = 0; place < front.size(); place++) {
             String order = front.get(place).order();
-            Shape.Words name = GainPlot.words(spots.get(place).x() + 8, spots.get(place).y() - 7, order, Role.INK, Shape.Anchor.START)
-                    .within(width);
-            boolean clear = shown.stream().noneMatch(other -> other.bounds().overlaps(name.bounds()));
-            if (!order.equals(last) && clear) {
-                shapes.add(name.ground());
-                shapes.add(name);
-                shown.add(name);
+            if (!order.equals(last)) {
+                beside(spots.get(place), order, width).filter(name -> taken.stream().noneMatch(name.bounds()::overlaps)).findFirst()
+                        .ifPresent(name -> {
+                            shapes.add(name.ground());
+                            shapes.add(name);
+                            taken.add(name.bounds());
+                        });
             }
             last = order;
         }
+    }
+
+    /** Where the name of a day may stand, best first: above it to the right, further up over the mark, below it to the left. */
+    private static Stream<Shape.Words> beside(Point spot, String order, double width) {
+        return Stream.of(GainPlot.words(spot.x() + 8, spot.y() - 9, order, Role.INK, Shape.Anchor.START),
+                GainPlot.words(spot.x() + 8, spot.y() - 2 * MARK - 4, order, Role.INK, Shape.Anchor.START),
+                GainPlot.words(spot.x() - 9, spot.y() + 16, order, Role.INK, Shape.Anchor.END)).map(name -> name.within(width));
+    }
+
+    private static Bounds around(Shape.Disc disc) {
+        return new Bounds(disc.centre().x() - disc.radius(), disc.centre().y() - disc.radius(), 2 * disc.radius(), 2 * disc.radius());
     }
 }

@@ -5,9 +5,12 @@ import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The values of the pulls over the clock of a day, with the mean of each install. */
 final class ValueStrip {
+    /** The room to the right of a panel into which figures may reach. */
+    static final double ROOM_AT_RIGHT = 14;
     private static final int MOST_LINES = 5;
 
     private ValueStrip() {
@@ -38,17 +41,27 @@ final class ValueStrip {
         return Numbers.resolving(scale.step(MOST_LINES) * 10.0001, "");
     }
 
+    /** The values with what they are above them. */
+    static List<Shape> titled(Day day, ValueAxis axis, Scale clock, Bounds panel) {
+        String label = LetterWidths.fit(axis.label(), Shape.Type.SMALL, panel.right() + ROOM_AT_RIGHT - 4);
+        Shape.Words title = new Shape.Words(new Point(2, panel.y() - 10), label, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START);
+        return Stream.concat(Stream.of(title.ground(), title), shapes(day, axis, clock, panel).stream()).toList();
+    }
+
+    /** The values alone. */
     static List<Shape> shapes(Day day, ValueAxis axis, Scale clock, Bounds panel) {
         List<Shape> shapes = new ArrayList<>();
         Scale scale = scale(day, axis, panel.bottom(), panel.y());
-        String label = LetterWidths.fit(axis.label(), Shape.Type.SMALL, Drawing.WIDTH - 4);
-        Shape.Words title = new Shape.Words(new Point(2, panel.y() - 10), label, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START);
-        shapes.addAll(List.of(title.ground(), title));
+        double apart = 0;
         for (double value : scale.multiples(scale.step(MOST_LINES))) {
             double y = scale.at(value);
-            shapes.add(new Shape.Line(new Point(panel.x(), y), new Point(panel.right(), y), Role.LINE, 1, Shape.Dash.SOLID));
-            shapes.add(new Shape.Words(new Point(panel.x() - 8, y + 4), axisNumbers(scale).bare(value), Role.SOFT, Shape.Type.SMALL,
-                    Shape.Anchor.END));
+            // in a low panel not every line has room for its figure
+            if (shapes.isEmpty() || apart - y >= Shape.Type.SMALL.size()) {
+                shapes.add(new Shape.Line(new Point(panel.x(), y), new Point(panel.right(), y), Role.LINE, 1, Shape.Dash.SOLID));
+                shapes.add(new Shape.Words(new Point(panel.x() - 8, y + 4), axisNumbers(scale).bare(value), Role.SOFT, Shape.Type.SMALL,
+                        Shape.Anchor.END));
+                apart = y;
+            }
         }
         for (int place = 0; place < day.blocks().size(); place++) {
             shapes.addAll(install(day.blocks().get(place), axis, clock, scale, columnOf(day, place, clock, panel)));
@@ -60,7 +73,7 @@ final class ValueStrip {
     private static Bounds columnOf(Day day, int place, Scale clock, Bounds panel) {
         double middle = middle(day.blocks().get(place), clock);
         double left = place == 0 ? panel.x() - 4 : (middle + middle(day.blocks().get(place - 1), clock)) / 2 + 2;
-        double right = place + 1 == day.blocks().size() ? Drawing.WIDTH - 1
+        double right = place + 1 == day.blocks().size() ? panel.right() + ROOM_AT_RIGHT - 1
                 : (middle + middle(day.blocks().get(place + 1), clock)) / 2 - 2;
         return new Bounds(left, panel.y(), right - left, panel.height());
     }

@@ -35,6 +35,7 @@ public final class ChartView extends JPanel {
     private static final double NEAR = 12;
     private static final double RADIUS = 9;
 
+    private final int height;
     private final transient BiFunction<Double, Double, Optional<Shown>> drawer;
     private transient Optional<Shown> shown = Optional.empty();
     private transient IntConsumer clicked = spot -> { };
@@ -56,8 +57,7 @@ public final class ChartView extends JPanel {
         setName(name);
         getAccessibleContext().setAccessibleName(Words.of(name));
         setOpaque(false);
-        setPreferredSize(new Dimension(500, height));
-        setMinimumSize(new Dimension(200, height));
+        this.height = height;
         ChartMenu.attach(this, this::drawing);
         setFocusable(true);
         addFocusListener(new FocusListener() {
@@ -133,13 +133,37 @@ public final class ChartView extends JPanel {
         return best < 0 ? Optional.empty() : Optional.of(best);
     }
 
+    /** The chart is as high as the size of type asks for. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(500, (int) Math.ceil(height * Look.scale()));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(200, getPreferredSize().height);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (drawer != null) {
+            refresh();
+        }
+    }
+
     /** Draws it anew. */
     public void refresh() {
-        shown = getWidth() > 0 ? drawer.apply((double) getWidth(), (double) getHeight())
-                .map(chart -> new Shown(chart.drawing().reworded(LocalNumbers::shown), chart.spots())) : Optional.empty();
+        double scale = Look.scale();
+        shown = getWidth() > 0 ? drawer.apply(getWidth() / scale, getHeight() / scale)
+                .map(chart -> new Shown(chart.drawing().reworded(LocalNumbers::shown), scaled(chart.spots(), scale))) : Optional.empty();
         getAccessibleContext().setAccessibleName(shown.map(chart -> chart.drawing().title()).orElse(Words.of(getName())));
         describe();
         repaint();
+    }
+
+    private static List<Point> scaled(List<Point> spots, double scale) {
+        return spots.stream().map(spot -> new Point(spot.x() * scale, spot.y() * scale)).toList();
     }
 
     /** {@return what is shown} */
@@ -147,7 +171,7 @@ public final class ChartView extends JPanel {
         return shown.map(Shown::drawing);
     }
 
-    /** {@return the spots of what is shown} */
+    /** {@return the spots of what is shown, as the component counts} */
     public List<Point> spots() {
         return shown.map(Shown::spots).orElse(List.of());
     }
@@ -170,11 +194,16 @@ public final class ChartView extends JPanel {
             String nothing = Words.of("chart.nothing");
             graphics.drawString(nothing, Math.max(0, (getWidth() - graphics.getFontMetrics().stringWidth(nothing)) / 2), getHeight() / 2);
         }
-        shown.ifPresent(chart -> DrawingPainter.paint(chart.drawing(), (Graphics2D) graphics, Look.mode().palette(),
-                Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG)));
+        shown.ifPresent(chart -> paint(chart.drawing(), (Graphics2D) graphics.create()));
         if (isFocusOwner()) {
             focus((Graphics2D) graphics.create());
         }
+    }
+
+    private static void paint(Drawing drawing, Graphics2D g) {
+        g.scale(Look.scale(), Look.scale());
+        DrawingPainter.paint(drawing, g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
+        g.dispose();
     }
 
     private void focus(Graphics2D g) {

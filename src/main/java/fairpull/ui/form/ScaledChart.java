@@ -10,7 +10,10 @@ import java.awt.Graphics2D;
 import java.util.Optional;
 import javax.swing.JPanel;
 
-/** A chart of a fixed shape, as large as the width it is given allows, and never larger than it was drawn. */
+/**
+ * A chart of a fixed shape, as large as the width it is given allows, and never larger than it was drawn
+ * for the size of type.
+ */
 public final class ScaledChart extends JPanel {
     private final transient Drawing drawing;
 
@@ -24,7 +27,7 @@ public final class ScaledChart extends JPanel {
     }
 
     private double scale(double width) {
-        return width > 0 ? Math.min(1, width / drawing.width()) : 1;
+        return width > 0 ? Math.min(Look.scale(), width / drawing.width()) : Look.scale();
     }
 
     @Override

@@ -35,6 +35,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
 public final class TestPane extends JPanel implements Teller {
+    /** The width of the side panel at the usual size of type. */
+    private static final int SIDE = 340;
+
     private final Document document;
     private final Settings settings;
     private final JLabel title = new JLabel();
@@ -50,6 +53,7 @@ public final class TestPane extends JPanel implements Teller {
     private Page current;
     private final AmendmentBar amendment;
     private final Tour tour;
+    private final FoundPanel found;
     private Runnable sealing = () -> { };
     private Runnable printing = () -> { };
     private Consumer<String> amending = because -> { };
@@ -62,12 +66,12 @@ public final class TestPane extends JPanel implements Teller {
      * @param making makes the pages, in the order of the work
      */
     public TestPane(Document document, Settings remembered, Function<Desk, List<Page>> making) {
-        super(new MigLayout("insets 12 24 16 24, gap 16 0, fill", "[grow, fill][340!, fill]", "[][][][][][][][grow, fill]"));
+        super(new MigLayout("insets 12 24 16 24, gap 16 0, fill", "[grow, fill][" + SIDE + "!, fill]", "[][][][][][][grow, fill]"));
         this.document = document;
         settings = remembered.ofOne();
         setName("test");
         strip = new DayStripView(document, this::complain);
-        pages = making.apply(new Desk(document, settings, strip, this::complain));
+        pages = making.apply(new Desk(document, settings, strip, this::complain, this::go));
         path = new PagePath(pages, this::go);
         current = pages.get(0);
         message.setName("message");
@@ -75,18 +79,24 @@ public final class TestPane extends JPanel implements Teller {
         stage.setOpaque(false);
         bring(current);
         add(title, "spanx, wrap, wmin 0");
-        add(subtitle, "spanx, wrap, wmin 0, gaptop 6");
+        amendment = new AmendmentBar(document, because -> flushed(() -> amending.accept(because)));
+        JPanel state = new JPanel(new MigLayout("insets 0, gap 12 0, fillx, hidemode 3", "[][grow, fill]"));
+        state.setOpaque(false);
+        state.add(subtitle, "wmin 0");
+        state.add(amendment, "growx, wmin pref");
+        add(state, "spanx, growx, wrap, wmin 0, gaptop 6");
         add(banner, "spanx, growx, wrap, hidemode 3, gaptop 6");
         add(strip, "spanx, growx, wrap, gaptop 6");
         add(path, "split 2, spanx, gaptop 6");
         add(message, "growx, wmin 0, wrap");
         tour = new Tour(settings, this::go);
         add(tour, "spanx, growx, wrap, hidemode 3, gaptop 6");
-        amendment = new AmendmentBar(document, because -> flushed(() -> amending.accept(because)));
-        add(amendment, "spanx, growx, wrap, hidemode 3, gaptop 6");
         add(stage, "grow, wmin 0, hmin 0, gaptop 6");
-        add(new SidePanel(document, settings, () -> flushed(() -> sealing.run()), () -> flushed(() -> printing.run())),
-                "grow, hmin 0, gaptop 6");
+        Runnable sheet = () -> flushed(() -> printing.run());
+        SidePanel outlook = new SidePanel(document, settings, () -> flushed(() -> sealing.run()), sheet);
+        found = new FoundPanel(document, strip, outlook, () -> go("page.finding"), sheet);
+        add(outlook, "split 2, grow, hmin 0, gaptop 6, hidemode 3");
+        add(found, "grow, hmin 0, gaptop 6, hidemode 3");
         shortcuts();
         document.listen(this::refresh);
         refresh();
@@ -101,6 +111,9 @@ public final class TestPane extends JPanel implements Teller {
     }
 
     private void dress() {
+        // the side panel grows with the type, but leaves the pages the larger part
+        String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
+        ((MigLayout) getLayout()).setColumnConstraints("[grow, fill][" + side + ", fill, shrink 0]");
         title.setFont(Look.font(Look.Type.TITLE));
         subtitle.setFont(Look.font(Look.Type.SMALL));
         subtitle.setForeground(Look.colour(Role.SOFT));
@@ -250,6 +263,7 @@ public final class TestPane extends JPanel implements Teller {
         title.setText(document.plan().title());
         subtitle.setText(Titles.subtitle(document));
         path.show(current, document);
+        found.look();
         current.show();
     }
 }

@@ -3,12 +3,14 @@ package fairpull.ui.strip;
 import fairpull.app.document.Document;
 import fairpull.app.document.Edit;
 import fairpull.app.document.SequenceEdits;
+import fairpull.app.usecase.DayFound;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Session;
 import fairpull.report.chart.Bounds;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
+import fairpull.report.chart.MeasuredStrip;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.ChartMenu;
@@ -52,6 +54,7 @@ public final class DayStripView extends JPanel {
     private final List<Consumer<Optional<String>>> choosers = new ArrayList<>();
     private final Consumer<String> refusals;
     private Optional<PlanStrip.Heat> heat = Optional.empty();
+    private Optional<DayFound> found = Optional.empty();
     private Optional<String> chosen = Optional.empty();
     private Optional<Run> run = Optional.empty();
     private PlanStrip strip;
@@ -84,8 +87,6 @@ public final class DayStripView extends JPanel {
         setName("strip");
         setOpaque(false);
         setFocusable(true);
-        setPreferredSize(new Dimension(900, HEIGHT));
-        setMinimumSize(new Dimension(400, HEIGHT));
         getAccessibleContext().setAccessibleName(Words.of("strip"));
         setToolTipText(Words.tip(Words.of("strip.tip")));
         ChartMenu.attach(this, () -> Optional.of(drawing()));
@@ -123,6 +124,12 @@ public final class DayStripView extends JPanel {
         refresh();
     }
 
+    /** Shows the day as it was measured; empty for the day as it is planned. */
+    public void measured(Optional<DayFound> day) {
+        found = day;
+        refresh();
+    }
+
     /** {@return the install that is chosen} */
     public Optional<String> chosen() {
         return chosen;
@@ -137,9 +144,30 @@ public final class DayStripView extends JPanel {
         }
     }
 
-    /** {@return where an install stands, for tests and menus} */
+    /** {@return where an install stands within the margin of the strip, for tests and menus} */
     public Optional<Bounds> boundsOf(String install) {
-        return strip.regions().stream().filter(region -> region.install().equals(install)).map(PlanStrip.Region::bounds).findFirst();
+        double scale = Look.scale();
+        return strip.regions().stream().filter(region -> region.install().equals(install)).map(PlanStrip.Region::bounds)
+                .map(at -> new Bounds(at.x() * scale, at.y() * scale, at.width() * scale, at.height() * scale)).findFirst();
+    }
+
+    /** The strip is as high as the size of type asks for. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(900, (int) Math.ceil(HEIGHT * Look.scale()));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(400, getPreferredSize().height);
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (document != null) {
+            draw();
+        }
     }
 
     private void refresh() {
@@ -153,8 +181,9 @@ public final class DayStripView extends JPanel {
     }
 
     private void draw() {
-        double width = Math.max(400, getWidth() - 2.0 * MARGIN);
-        strip = run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state()))
+        double width = Math.max(400, (getWidth() - 2.0 * MARGIN) / Look.scale());
+        strip = found.filter(day -> document.isFixed()).map(day -> MeasuredStrip.draw(day.days(), day.axis(), chosen, width))
+                .or(() -> run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state())))
                 .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, width));
     }
 
@@ -185,6 +214,7 @@ public final class DayStripView extends JPanel {
         g.setColor(Look.colour(isFocusOwner() ? Role.A : Role.LINE));
         g.draw(shape);
         g.translate(MARGIN, MARGIN);
+        g.scale(Look.scale(), Look.scale());
         DrawingPainter.paint(drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
         drag.filter(Drag::isUnderWay).flatMap(this::landing).ifPresent(landing -> {
             g.setColor(Look.colour(Role.INK));
@@ -223,9 +253,14 @@ public final class DayStripView extends JPanel {
         addMouseMotionListener(adapter);
     }
 
+    /** {@return a place of the component as the drawing counts} */
+    private static double drawn(int pixel) {
+        return (pixel - MARGIN) / Look.scale();
+    }
+
     private Optional<String> installAt(MouseEvent event) {
-        double x = event.getX() - MARGIN;
-        double y = event.getY() - MARGIN;
+        double x = drawn(event.getX());
+        double y = drawn(event.getY());
         return strip.regions().stream().filter(region -> region.bounds().x() <= x && x <= region.bounds().right()
                 && region.bounds().y() <= y && y <= region.bounds().bottom()).map(PlanStrip.Region::install).findFirst();
     }
@@ -244,7 +279,7 @@ public final class DayStripView extends JPanel {
     }
 
     private Optional<Landing> landing(Drag moved) {
-        double x = moved.x() - MARGIN;
+        double x = drawn(moved.x());
         List<PlanStrip.Region> others = strip.regions().stream().filter(region -> !region.install().equals(moved.install())).toList();
         Optional<PlanStrip.Region> near = others.stream()
                 .min(Comparator.comparingDouble(region -> Math.abs(region.bounds().middle() - x)));
@@ -338,11 +373,15 @@ public final class DayStripView extends JPanel {
     }
 
     private boolean edit(Edit edit) {
+        if (document.isFixed()) {
+            refusals.accept(Words.of("amend.first"));
+            return false;
+        }
         try {
             document.edit(edit);
             refusals.accept("");
             return true;
-        } catch (IllegalArgumentException | IllegalStateException impossible) {
+        } catch (IllegalArgumentException impossible) {
             refusals.accept(impossible.getMessage());
             return false;
         }

@@ -104,7 +104,7 @@ final class HeatCard extends Card {
         for (Drawing drawing : check.charts()) {
             ChartView view = new ChartView("heat.chart", (int) drawing.height(), (width, height) -> Optional.of(new ChartView.Shown(drawing,
                     List.of())));
-            answer.add(view, "growx, wmin 0, h " + (int) drawing.height() + "!");
+            answer.add(view, "growx, wmin 0");
         }
         shownOnStrip(check.strip());
     }

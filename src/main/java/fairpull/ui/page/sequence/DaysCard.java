@@ -31,6 +31,7 @@ import net.miginfocom.swing.MigLayout;
 final class DaysCard extends Card {
     private final Desk desk;
     private final ChartView chart = new ChartView("days.chart", 300, this::draw);
+    private final MissingFacts missing;
     private final Prose answer = Prose.small("");
     private final JProgressBar progress = new JProgressBar(0, 100);
     private final JButton cancel = new JButton(Words.of("cancel"));
@@ -57,6 +58,8 @@ final class DaysCard extends Card {
             search();
         }, () -> { }).aside();
         add(Prose.small(Words.of("days.sub")), "growx, wmin 0");
+        missing = new MissingFacts("days.chart", desk);
+        add(missing, "growx, wmin 0");
         add(chart, "growx, wmin 0");
         add(answer, "growx, wmin 0");
         JPanel limits = new JPanel(new MigLayout("insets 0, gap 8 4, hidemode 3, wrap 4", "[pref!][50:70]12[pref!][40:60]"));
@@ -93,6 +96,9 @@ final class DaysCard extends Card {
     }
 
     void refresh() {
+        boolean blind = missing.refresh();
+        chart.setVisible(!blind);
+        answer.setVisible(!blind);
         hours.show(PlanTyping.hours(minutes));
         installs.show(Integer.toString(mostInstalls));
         search();

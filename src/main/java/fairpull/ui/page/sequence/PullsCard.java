@@ -22,18 +22,22 @@ final class PullsCard extends Card {
     private final Desk desk;
     private final Latest<Optional<PlanSearch.Pulls>> reckoning = new Latest<>(SwingUtilities::invokeLater);
     private final ChartView chart = new ChartView("pulls.chart", 300, this::draw);
+    private final MissingFacts missing;
     private Optional<PlanSearch.Pulls> pulls = Optional.empty();
     private Plan shown;
 
     PullsCard(Desk desk) {
-        super(Words.of("pulls.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
+        super(Words.of("pulls.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1, hidemode 3", "[grow, fill]"));
         this.desk = desk;
         add(Prose.small(Words.of("pulls.sub")), "growx, wmin 0");
+        missing = new MissingFacts("pulls.chart", desk);
+        add(missing, "growx, wmin 0");
         add(chart, "growx, wmin 0");
     }
 
     void refresh() {
         Plan plan = desk.document().plan();
+        chart.setVisible(!missing.refresh());
         if (!plan.equals(shown)) {
             shown = plan;
             reckoning.ask(progress -> PlanSearch.pulls(plan), ended -> {
