@@ -12,9 +12,6 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Graphics;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -23,9 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 
 /**
  * A chart that is drawn as wide and high as its place, with spots that can be clicked. With the keys, arrows go from spot to spot, Home
@@ -59,24 +54,13 @@ public final class ChartView extends JPanel {
         setOpaque(false);
         this.height = height;
         ChartMenu.attach(this, this::drawing);
-        setFocusable(true);
-        addFocusListener(new FocusListener() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent event) {
-                repaint();
-            }
-        });
-        key("LEFT", () -> reach(reached < 0 ? spots().size() - 1 : reached - 1));
-        key("RIGHT", () -> reach(reached + 1));
-        key("HOME", () -> reach(0));
-        key("END", () -> reach(spots().size() - 1));
-        key("ENTER", this::takeReached);
-        key("SPACE", this::takeReached);
+        Keys.focusable(this);
+        Keys.bind(this, "LEFT", () -> reach(reached < 0 ? spots().size() - 1 : reached - 1));
+        Keys.bind(this, "RIGHT", () -> reach(reached + 1));
+        Keys.bind(this, "HOME", () -> reach(0));
+        Keys.bind(this, "END", () -> reach(spots().size() - 1));
+        Keys.bind(this, "ENTER", this::takeReached);
+        Keys.bind(this, "SPACE", this::takeReached);
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -88,16 +72,6 @@ public final class ChartView extends JPanel {
     /** Hears which spot was clicked, counted from 0. */
     public void onClick(IntConsumer listener) {
         clicked = listener;
-    }
-
-    private void key(String stroke, Runnable work) {
-        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.run();
-            }
-        });
     }
 
     private void reach(int spot) {

@@ -14,6 +14,7 @@ import fairpull.report.chart.MeasuredStrip;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.ChartMenu;
+import fairpull.ui.form.Keys;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
@@ -22,9 +23,6 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
@@ -36,9 +34,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 
 /**
  * The day from left to right, always in view. A click or the arrow keys choose an install; it is dragged or moved with Alt and the
@@ -86,23 +82,12 @@ public final class DayStripView extends JPanel {
         this.refusals = refusals;
         setName("strip");
         setOpaque(false);
-        setFocusable(true);
         getAccessibleContext().setAccessibleName(Words.of("strip"));
         setToolTipText(Words.tip(Words.of("strip.tip")));
         ChartMenu.attach(this, () -> Optional.of(drawing()));
         mouse();
         keys();
-        addFocusListener(new FocusListener() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent event) {
-                repaint();
-            }
-        });
+        Keys.focusable(this);
         document.listen(this::refresh);
         refresh();
     }
@@ -300,35 +285,19 @@ public final class DayStripView extends JPanel {
     }
 
     private void keys() {
-        key("LEFT", () -> step(-1));
-        key("RIGHT", () -> step(1));
-        key("alt LEFT", () -> moveBy(-1));
-        key("alt RIGHT", () -> moveBy(1));
-        key("DELETE", () -> change(SequenceEdits::remove, 0));
-        key("INSERT", () -> change(SequenceEdits::addAfter, 0));
-        key("X", () -> change(SequenceEdits::otherPart, 0));
+        Keys.bind(this, "LEFT", () -> step(-1));
+        Keys.bind(this, "RIGHT", () -> step(1));
+        Keys.bind(this, "alt LEFT", () -> moveBy(-1));
+        Keys.bind(this, "alt RIGHT", () -> moveBy(1));
+        Keys.bind(this, "DELETE", () -> change(SequenceEdits::remove, 0));
+        Keys.bind(this, "INSERT", () -> change(SequenceEdits::addAfter, 0));
+        Keys.bind(this, "X", () -> change(SequenceEdits::otherPart, 0));
         for (String plus : List.of("PLUS", "ADD", "shift EQUALS")) {
-            key(plus, () -> pulls(1));
+            Keys.bind(this, plus, () -> pulls(1));
         }
         for (String minus : List.of("MINUS", "SUBTRACT")) {
-            key(minus, () -> pulls(-1));
+            Keys.bind(this, minus, () -> pulls(-1));
         }
-    }
-
-    private void key(String stroke, Runnable work) {
-        getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.run();
-            }
-
-            /** On a sealed plan X is the key of the page Run, for an aborted pull. */
-            @Override
-            public boolean isEnabled() {
-                return !(stroke.equals("X") && document.isFixed());
-            }
-        });
     }
 
     private void step(int by) {

@@ -1,15 +1,12 @@
 package fairpull.ui.page.pulls;
 
-import java.awt.event.ActionEvent;
+import fairpull.ui.form.Keys;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /** Mouse and keys of the overlay: the crosshair follows the pointer or the arrows; dragging, the wheel, + and − zoom, Home shows all. */
@@ -29,28 +26,18 @@ final class OverlayKeys extends MouseAdapter {
         view.addMouseListener(this);
         view.addMouseMotionListener(this);
         view.addMouseWheelListener(this);
-        key("LEFT", () -> step(-STEP));
-        key("RIGHT", () -> step(STEP));
-        key("ctrl LEFT", () -> pan(-0.1));
-        key("ctrl RIGHT", () -> pan(0.1));
+        Keys.bind(view, "LEFT", () -> step(-STEP));
+        Keys.bind(view, "RIGHT", () -> step(STEP));
+        Keys.bind(view, "ctrl LEFT", () -> pan(-0.1));
+        Keys.bind(view, "ctrl RIGHT", () -> pan(0.1));
         for (String plus : new String[] {"PLUS", "ADD", "shift EQUALS"}) {
-            key(plus, () -> view.zoomAround(centre(), CLOSER));
+            Keys.bind(view, plus, () -> view.zoomAround(centre(), CLOSER));
         }
         for (String minus : new String[] {"MINUS", "SUBTRACT"}) {
-            key(minus, () -> view.zoomAround(centre(), 1 / CLOSER));
+            Keys.bind(view, minus, () -> view.zoomAround(centre(), 1 / CLOSER));
         }
-        key("HOME", view::reset);
-        key("ESCAPE", () -> view.crosshair(OptionalDouble.empty(), OptionalInt.empty()));
-    }
-
-    private void key(String stroke, Runnable work) {
-        view.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
-        view.getActionMap().put(stroke, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.run();
-            }
-        });
+        Keys.bind(view, "HOME", view::reset);
+        Keys.bind(view, "ESCAPE", () -> view.crosshair(OptionalDouble.empty(), OptionalInt.empty()));
     }
 
     private double centre() {

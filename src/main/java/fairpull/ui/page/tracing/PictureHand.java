@@ -3,7 +3,7 @@ package fairpull.ui.page.tracing;
 import fairpull.domain.tracing.AxisDraft;
 import fairpull.domain.tracing.PixelPoint;
 import fairpull.domain.tracing.Tracing;
-import java.awt.event.ActionEvent;
+import fairpull.ui.form.Keys;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
@@ -11,9 +11,6 @@ import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.List;
 import java.util.OptionalInt;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /** Mouse and keys on the picture: tools, points, zoom and pan. */
@@ -50,18 +47,18 @@ final class PictureHand extends MouseAdapter {
                 view.repaint();
             }
         });
-        key("PLUS", () -> view.zoom(1));
-        key("ADD", () -> view.zoom(1));
-        key("EQUALS", () -> view.zoom(1));
-        key("MINUS", () -> view.zoom(-1));
-        key("SUBTRACT", () -> view.zoom(-1));
-        key("0", view::fit);
-        key("DELETE", () -> bench.chosen().ifPresent(place -> bench.delete(List.of(place))));
-        key("BACK_SPACE", () -> bench.chosen().ifPresent(place -> bench.delete(List.of(place))));
-        key("S", bench::snapChosen);
-        key("PAGE_DOWN", () -> step(1));
-        key("PAGE_UP", () -> step(-1));
-        key("ESCAPE", () -> bench.choose(OptionalInt.empty()));
+        Keys.bind(view, "PLUS", () -> view.zoom(1));
+        Keys.bind(view, "ADD", () -> view.zoom(1));
+        Keys.bind(view, "EQUALS", () -> view.zoom(1));
+        Keys.bind(view, "MINUS", () -> view.zoom(-1));
+        Keys.bind(view, "SUBTRACT", () -> view.zoom(-1));
+        Keys.bind(view, "0", view::fit);
+        Keys.bind(view, "DELETE", () -> bench.chosen().ifPresent(place -> bench.delete(List.of(place))));
+        Keys.bind(view, "BACK_SPACE", () -> bench.chosen().ifPresent(place -> bench.delete(List.of(place))));
+        Keys.bind(view, "S", bench::snapChosen);
+        Keys.bind(view, "PAGE_DOWN", () -> step(1));
+        Keys.bind(view, "PAGE_UP", () -> step(-1));
+        Keys.bind(view, "ESCAPE", () -> bench.choose(OptionalInt.empty()));
         arrows("LEFT", -1, 0);
         arrows("RIGHT", 1, 0);
         arrows("UP", 0, -1);
@@ -69,9 +66,9 @@ final class PictureHand extends MouseAdapter {
     }
 
     private void arrows(String key, int rightwards, int downwards) {
-        key(key, () -> arrow(rightwards, downwards, NUDGE));
-        key("shift " + key, () -> arrow(rightwards, downwards, NUDGE_FINE));
-        key("alt " + key, () -> view.pan(-PAN * rightwards, -PAN * downwards));
+        Keys.bind(view, key, () -> arrow(rightwards, downwards, NUDGE));
+        Keys.bind(view, "shift " + key, () -> arrow(rightwards, downwards, NUDGE_FINE));
+        Keys.bind(view, "alt " + key, () -> view.pan(-PAN * rightwards, -PAN * downwards));
     }
 
     /** With an axis tool the arrows move its point, otherwise the chosen point; without one they move the picture. */
@@ -96,16 +93,6 @@ final class PictureHand extends MouseAdapter {
         if (count > 0) {
             bench.choose(OptionalInt.of(Math.floorMod(bench.chosen().orElse(places > 0 ? -1 : 0) + places, count)));
         }
-    }
-
-    private void key(String stroke, Runnable work) {
-        view.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
-        view.getActionMap().put(stroke, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.run();
-            }
-        });
     }
 
     @Override

@@ -1,0 +1,41 @@
+package fairpull.ui.form;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** Keys for components that are painted by hand: strokes while they have the focus, and a repaint when it comes or goes. */
+public final class Keys {
+    private Keys() {
+    }
+
+    /** Lets a component take the focus and show whether it has it. */
+    public static void focusable(JComponent component) {
+        component.setFocusable(true);
+        component.addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                component.repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                component.repaint();
+            }
+        });
+    }
+
+    /** Does some work at a stroke while the component has the focus. */
+    public static void bind(JComponent component, String stroke, Runnable work) {
+        component.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        component.getActionMap().put(stroke, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                work.run();
+            }
+        });
+    }
+}
