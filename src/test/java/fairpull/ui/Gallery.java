@@ -3,7 +3,7 @@ package fairpull.ui;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
-import fairpull.io.folder.TestFolder;
+import fairpull.app.usecase.KeepTest;
 import fairpull.report.chart.Shape;
 import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
@@ -20,7 +20,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
@@ -75,7 +74,7 @@ public final class Gallery {
     /** The finding of a test that was run. */
     private static void drawFinding(Path folder, Mode mode, int scale) throws Exception {
         Path test = Path.of("plans/panel-filter");
-        Document document = Document.of(test, TestFolder.open(test).read().plan(), Optional.of("0000-0000-00"));
+        Document document = KeepTest.open(test);
         TestPane[] pane = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             pane[0] = OffScreen.onScreenOf(scale, new TestPane(document, Settings.in(folder.resolve("none")), Pages::of));

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
@@ -21,7 +22,7 @@ import javax.swing.table.TableRowSorter;
 
 /** Every pull in a row, sorted by whichever column; what is chosen in it is chosen everywhere. */
 final class PullTable extends JTable {
-    private static final int HEAD = 56;
+    private static final int HEAD = 62;
 
     private final transient Chosen chosen;
     private transient Rows rows = new Rows(List.of(), List.of());
@@ -45,6 +46,9 @@ final class PullTable extends JTable {
         });
         chosen.listen(this::mark);
         getTableHeader().setPreferredSize(new Dimension(100, (int) (HEAD * Look.scale())));
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
+            label.setVerticalAlignment(SwingConstants.TOP); // a head that wraps must not push its last line out
+        }
     }
 
     /** A head in as many lines as it needs. */
