@@ -1,6 +1,5 @@
 package fairpull.app.document;
 
-import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
@@ -8,7 +7,6 @@ import fairpull.domain.plan.Sequence;
 import fairpull.domain.plan.Session;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
 
@@ -109,16 +107,6 @@ public final class SequenceEdits {
         return Edit.typing("times of the day", field, plan -> {
             Sequence old = plan.sequence();
             return plan.resequenced(new Sequence(old.sessions(), old.origin(), old.seed(), pullIntervalS, swapS, setUpS));
-        });
-    }
-
-    /** {@return an edit of the working hours of a session; empty where they are not planned} */
-    public static Edit hours(int session, Optional<Hours> hours) {
-        return Edit.typing("working hours", "hours " + session, plan -> {
-            List<Session> sessions = new ArrayList<>(plan.sequence().sessions());
-            Session old = sessions.get(session);
-            sessions.set(session, new Session(old.name(), old.installs(), hours));
-            return plan.resequenced(plan.sequence().withLabelled(sessions));
         });
     }
 

@@ -43,16 +43,6 @@ public final class Sweeps {
         return rises.isEmpty() ? rises : rises.stream().map(rise -> withoutIdling(rise, engineSpeed(channels))).toList();
     }
 
-    /**
-     * The sweeps of a log as pulls of their own.
-     *
-     * @param channels the channels of a log in SI
-     * @return the channels cut to each sweep, in order
-     */
-    public static List<Channels> cut(Channels channels) {
-        return of(channels).stream().map(sweep -> cut(channels, sweep)).toList();
-    }
-
     /** {@return the sweep in which engine speed rises most, the first of equals} */
     static Optional<Sweep> largest(Channels channels) {
         return rises(channels, SWEEP_SHARE).stream().reduce((best, next) -> height(next, channels) > height(best, channels) ? next : best)

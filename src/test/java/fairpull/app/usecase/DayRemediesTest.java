@@ -2,8 +2,7 @@ package fairpull.app.usecase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.document.SequenceEdits;
-import fairpull.domain.plan.Hours;
+import fairpull.app.document.HoursEdits;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
 import java.time.LocalTime;
@@ -13,8 +12,8 @@ import org.junit.jupiter.api.Test;
 
 class DayRemediesTest {
     private static Plan ending(int hour) {
-        Hours hours = new Hours(LocalTime.of(9, 0), Optional.of(LocalTime.of(hour, 0)), List.of());
-        return SequenceEdits.hours(0, Optional.of(hours)).change().apply(StartingPlan.in(UnitSystem.METRIC));
+        Plan starting = HoursEdits.starts(List.of(Optional.of(LocalTime.of(9, 0)))).change().apply(StartingPlan.in(UnitSystem.METRIC));
+        return HoursEdits.ends(List.of(Optional.of(LocalTime.of(hour, 0)))).change().apply(starting);
     }
 
     @Test

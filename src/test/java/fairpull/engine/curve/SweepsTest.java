@@ -41,7 +41,7 @@ class SweepsTest {
         assertThat(Sweeps.of(log)).extracting(Sweep::last).containsExactly(800, 1800, 2800);
         // the neighbourhood of the lowest speed is left as after idling; a straight rise has none, so rows begin with full throttle
         assertThat(Sweeps.of(log)).extracting(Sweep::first).containsExactly(300, 1300, 2300);
-        List<Channels> cut = Sweeps.cut(log);
+        List<Channels> cut = Sweeps.of(log).stream().map(sweep -> Sweeps.cut(log, sweep)).toList();
         assertThat(cut).hasSize(3).allSatisfy(pull -> assertThat(pull.rows()).isEqualTo(501));
         assertThat(cut.get(1).find(Quantity.TIME).orElseThrow().at(0)).isCloseTo(13, within(1e-9));
     }
