@@ -2,9 +2,7 @@ package fairpull.app.document;
 
 import fairpull.domain.plan.Plan;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,25 +12,16 @@ import java.util.Optional;
  * them. Not to be shared between threads.
  */
 public final class Document {
-    private static final int DEEPEST = 1000;
-
-    private final Deque<Step> done = new ArrayDeque<>();
-    private final Deque<Step> undone = new ArrayDeque<>();
+    private final History<Plan> history;
     private final List<Runnable> listeners = new ArrayList<>();
-    private Plan plan;
     private Optional<Path> folder;
     private Optional<Plan> saved;
     private Optional<String> sealCode;
-    private boolean settled = true;
     private boolean amending;
     private boolean recovered;
 
-    /** What an edit did: the plans on both sides of it. */
-    private record Step(String label, String field, Plan before, Plan after) {
-    }
-
     private Document(Plan plan, Optional<Path> folder, Optional<Plan> saved, Optional<String> sealCode) {
-        this.plan = Objects.requireNonNull(plan, "plan");
+        this.history = new History<>(Objects.requireNonNull(plan, "plan"));
         this.folder = folder;
         this.saved = saved;
         this.sealCode = sealCode;
@@ -64,7 +53,7 @@ public final class Document {
 
     /** {@return the plan as it stands} */
     public Plan plan() {
-        return plan;
+        return history.now();
     }
 
     /** {@return where it is kept, once it is} */
@@ -96,8 +85,7 @@ public final class Document {
     public void beginAmendment() {
         if (isFixed()) {
             amending = true;
-            forgetSteps();
-            tell();
+            restart(plan());
         }
     }
 
@@ -105,25 +93,18 @@ public final class Document {
     public void dropAmendment() {
         if (amending) {
             amending = false;
-            forgetSteps();
-            become(saved.orElseThrow());
+            restart(saved.orElseThrow());
         }
-    }
-
-    private void forgetSteps() {
-        done.clear();
-        undone.clear();
-        settled = true;
     }
 
     /** {@return whether it differs from what lies on disk} */
     public boolean isChanged() {
-        return !saved.equals(Optional.of(plan));
+        return !saved.equals(Optional.of(plan()));
     }
 
     /** {@return whether nobody has touched it yet, neither now nor before a kill} */
     public boolean isUntouched() {
-        return !recovered && saved.isEmpty() && done.isEmpty() && undone.isEmpty();
+        return !recovered && saved.isEmpty() && history.isEmpty();
     }
 
     /**
@@ -136,56 +117,37 @@ public final class Document {
         if (isFixed()) {
             throw new IllegalStateException("a sealed plan is changed by an amendment only");
         }
-        Plan next = edit.change().apply(plan);
-        if (next.equals(plan)) {
-            return;
+        if (history.edit(edit.label(), edit.field(), edit.change().apply(plan()))) {
+            tell();
         }
-        undone.clear();
-        Step last = done.peek();
-        boolean sameField = last != null && !settled && !edit.field().isEmpty() && edit.field().equals(last.field());
-        Plan before = sameField ? done.pop().before() : plan;
-        if (!next.equals(before)) {
-            done.push(new Step(edit.label(), edit.field(), before, next));
-        }
-        if (done.size() > DEEPEST) {
-            done.removeLast();
-        }
-        settled = false;
-        become(next);
     }
 
     /** Ends what is being typed: the next edit of the same field is undone on its own. */
     public void settle() {
-        settled = true;
+        history.settle();
     }
 
     /** {@return what “Undo” would take back} */
     public Optional<String> undoLabel() {
-        return isFixed() ? Optional.empty() : Optional.ofNullable(done.peek()).map(Step::label);
+        return isFixed() ? Optional.empty() : history.undoLabel();
     }
 
     /** {@return what “Redo” would do again} */
     public Optional<String> redoLabel() {
-        return isFixed() ? Optional.empty() : Optional.ofNullable(undone.peek()).map(Step::label);
+        return isFixed() ? Optional.empty() : history.redoLabel();
     }
 
     /** Takes the last edit back; nothing where there is none. */
     public void undo() {
-        if (undoLabel().isPresent()) {
-            Step step = done.pop();
-            undone.push(step);
-            settled = true;
-            become(step.before());
+        if (!isFixed() && history.undo()) {
+            tell();
         }
     }
 
     /** Does the edit again that was taken back last; nothing where there is none. */
     public void redo() {
-        if (redoLabel().isPresent()) {
-            Step step = undone.pop();
-            done.push(step);
-            settled = true;
-            become(step.after());
+        if (!isFixed() && history.redo()) {
+            tell();
         }
     }
 
@@ -200,16 +162,14 @@ public final class Document {
     public void sealedAs(String code) {
         sealCode = Optional.of(code);
         amending = false;
-        forgetSteps();
-        become(saved.orElse(plan));
+        restart(saved.orElse(plan()));
     }
 
     /** Hears that the plan on disk was amended: undo starts anew. */
     public void amendedTo(Plan amended) {
         saved = Optional.of(amended);
         amending = false;
-        forgetSteps();
-        become(amended);
+        restart(amended);
     }
 
     /** Has {@code listener} called after every change, on the thread of the change. */
@@ -217,8 +177,8 @@ public final class Document {
         listeners.add(listener);
     }
 
-    private void become(Plan next) {
-        plan = next;
+    private void restart(Plan start) {
+        history.restart(start);
         tell();
     }
 

@@ -15,6 +15,7 @@ final class History<S> {
     private final Deque<Step<S>> done = new ArrayDeque<>();
     private final Deque<Step<S>> undone = new ArrayDeque<>();
     private S now;
+    private boolean settled = true;
 
     private record Step<S>(String label, String field, S before, S after) {
     }
@@ -27,21 +28,46 @@ final class History<S> {
         return now;
     }
 
-    /** Goes on to another state; edits of the same field, where it is not empty, are taken back as one. */
+    /**
+     * Goes on to another state; edits of the same field, where it is not empty, are taken back as one until {@link #settle}.
+     *
+     * @return whether it is another one
+     */
     boolean edit(String label, String field, S next) {
         if (next.equals(now)) {
             return false;
         }
-        Step<S> last = done.peek();
-        boolean again = last != null && undone.isEmpty() && !field.isEmpty() && field.equals(last.field());
-        S before = again ? done.pop().before() : now;
         undone.clear();
-        done.push(new Step<>(label, field, before, next));
+        Step<S> last = done.peek();
+        boolean again = last != null && !settled && !field.isEmpty() && field.equals(last.field());
+        S before = again ? done.pop().before() : now;
+        if (!next.equals(before)) {
+            done.push(new Step<>(label, field, before, next));
+        }
         if (done.size() > DEEPEST) {
             done.removeLast();
         }
+        settled = false;
         now = next;
         return true;
+    }
+
+    /** Ends what is being typed: the next edit of the same field is taken back on its own. */
+    void settle() {
+        settled = true;
+    }
+
+    /** Begins anew: nothing before it is taken back. */
+    void restart(S start) {
+        done.clear();
+        undone.clear();
+        settled = true;
+        now = start;
+    }
+
+    /** {@return whether nothing can be taken back or done again} */
+    boolean isEmpty() {
+        return done.isEmpty() && undone.isEmpty();
     }
 
     Optional<String> undoLabel() {
@@ -58,6 +84,7 @@ final class History<S> {
             return false;
         }
         undone.push(step);
+        settled = true;
         now = step.before();
         return true;
     }
@@ -68,6 +95,7 @@ final class History<S> {
             return false;
         }
         done.push(step);
+        settled = true;
         now = step.after();
         return true;
     }

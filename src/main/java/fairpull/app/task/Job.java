@@ -58,11 +58,26 @@ public final class Job<R> implements Progress {
         R run() throws IOException;
     }
 
+    /**
+     * Work on files that tells how far it is, and stops when asked.
+     *
+     * @param <R> what it gives
+     */
+    public interface WatchedOnDisk<R> {
+        /** Does it. */
+        R run(Progress progress) throws IOException;
+    }
+
     /** {@return work on files as work of a job; a disk that fails is a fault of it, an {@link UncheckedIOException}} */
     public static <R> Function<Progress, R> onDisk(OnDisk<R> work) {
+        return onDisk(progress -> work.run());
+    }
+
+    /** {@return the same of work that tells how far it is} */
+    public static <R> Function<Progress, R> onDisk(WatchedOnDisk<R> work) {
         return progress -> {
             try {
-                return work.run();
+                return work.run(progress);
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }

@@ -1,7 +1,6 @@
 package fairpull.ui.page.sequence;
 
 import fairpull.app.document.SequenceEdits;
-import fairpull.app.task.Job;
 import fairpull.app.usecase.PlanSearch;
 import fairpull.app.usecase.PlanTyping;
 import fairpull.app.usecase.StartingPlan;
@@ -16,15 +15,13 @@ import fairpull.ui.form.ChartView;
 import fairpull.ui.form.Entry;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.WorkLine;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
-import javax.swing.JProgressBar;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The days worth choosing among within the hours of the day; a click takes one. */
@@ -33,15 +30,13 @@ final class DaysCard extends Card {
     private final ChartView chart = new ChartView("days.chart", 300, this::draw);
     private final MissingFacts missing;
     private final Prose answer = Prose.small("");
-    private final JProgressBar progress = new JProgressBar(0, 100);
-    private final JButton cancel = new JButton(Words.of("cancel"));
+    private final WorkLine working = new WorkLine("days");
     private final JCheckBox balanced = new JCheckBox(Words.of("days.balanced"));
     private final JCheckBox oneWay = new JCheckBox(Words.of("days.oneWay"));
     private final Entry<Double> hours;
     private final Entry<Integer> installs;
     private double minutes = 8 * 60;
     private int mostInstalls = 7;
-    private Optional<Job<Optional<SearchAnswer>>> job = Optional.empty();
     private Optional<SearchAnswer> found = Optional.empty();
     private Plan searched;
     private PlanSearch.Limits within;
@@ -80,14 +75,8 @@ final class DaysCard extends Card {
         oneWay.setName("days.oneWay");
         oneWay.setToolTipText(Words.tip(Words.of("days.oneWay.tip")));
         add(limits, "growx");
-        cancel.setName("days.cancel");
-        cancel.addActionListener(event -> stop());
-        progress.setName("days.progress");
-        progress.getAccessibleContext().setAccessibleName(Words.of("days.progress"));
-        add(progress, "split 2, growx");
-        add(cancel, "growx 0");
+        add(working, "growx");
         chart.onClick(this::take);
-        working(false);
         desk.settings().listen(() -> {
             if (isShowing()) {
                 search();
@@ -112,36 +101,20 @@ final class DaysCard extends Card {
         if (plan.equals(searched) && limits.equals(within)) {
             return;
         }
-        stop();
         searched = plan;
         within = limits;
-        working(true);
-        job = Optional.of(Job.start(watch -> PlanSearch.days(plan, limits, watch), SwingUtilities::invokeLater,
-                share -> progress.setValue((int) Math.round(100 * share)), this::ended));
-    }
-
-    private void ended(Job.Ended<Optional<SearchAnswer>> ended) {
-        working(false);
-        ended.tell(front -> {
+        working.start(watch -> PlanSearch.days(plan, limits, watch), front -> {
             found = front;
-            answer.setText(front.map(days -> Words.of("days.found", days.daysTried(), days.front().size())).orElse(Words.of("days.none")));
+            tell(front.map(days -> Words.of("days.found", days.daysTried(), days.front().size())).orElse(Words.of("days.none")));
         }, fault -> {
             found = Optional.empty();
-            answer.setText(FaultWords.of(fault));
+            tell(FaultWords.of(fault));
         });
+    }
+
+    private void tell(String words) {
+        answer.setText(words);
         chart.refresh();
-    }
-
-    private void stop() {
-        job.ifPresent(Job::cancel);
-        job = Optional.empty();
-        working(false);
-    }
-
-    private void working(boolean busy) {
-        progress.setVisible(busy);
-        cancel.setVisible(busy);
-        progress.setValue(0);
     }
 
     private Optional<ChartView.Shown> draw(double width, double height) {
