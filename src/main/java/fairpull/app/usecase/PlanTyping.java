@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Break;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
@@ -15,6 +16,7 @@ import fairpull.report.wording.Numbers;
 import fairpull.report.wording.PlanWords;
 import java.time.LocalTime;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -151,6 +153,19 @@ public final class PlanTyping {
     /** {@return times of day as {@link #clocks} reads them: one where all are alike} */
     public static String clockText(List<Optional<LocalTime>> times) {
         List<String> texts = times.stream().map(time -> time.map(LocalTime::toString).orElse("")).toList();
+        return texts.stream().distinct().count() == 1 ? texts.get(0) : String.join(" | ", texts);
+    }
+
+    /** {@return breaks such as {@code 12:30+45}, parted by commas, and by bars where days have their own; a place may be empty} */
+    public static List<List<Break>> breaks(String text) {
+        return Stream.of(text.split("\\|", -1)).map(day -> Stream.of(day.split(",", -1)).filter(pause -> !pause.isBlank())
+                .map(pause -> WorkingHours.pause("", pause)).sorted(Comparator.comparing(Break::start)).toList()).toList();
+    }
+
+    /** {@return breaks as {@link #breaks} reads them: those of one day where all are alike} */
+    public static String breakText(List<List<Break>> days) {
+        List<String> texts = days.stream().map(day -> day.stream().map(pause -> pause.start() + "+" + minutes(pause.lengthS()))
+                .collect(Collectors.joining(", "))).toList();
         return texts.stream().distinct().count() == 1 ? texts.get(0) : String.join(" | ", texts);
     }
 

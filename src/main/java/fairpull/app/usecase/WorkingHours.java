@@ -64,7 +64,7 @@ final class WorkingHours {
     }
 
     private List<Break> pauses() {
-        return typed.breaks().stream().map(WorkingHours::pause).sorted(Comparator.comparing(Break::start)).toList();
+        return typed.breaks().stream().map(text -> pause("--break", text)).sorted(Comparator.comparing(Break::start)).toList();
     }
 
     /** Whether a break begins within the hours of a session. */
@@ -124,15 +124,15 @@ final class WorkingHours {
         }
     }
 
-    private static Break pause(String text) {
+    static Break pause(String option, String text) {
         String[] parts = text.split("\\+", -1);
         if (parts.length != 2) {
-            throw new UsageException("--break", "expected a time of day and minutes such as 12:30+45, found “" + text + "”");
+            throw new UsageException(option, "expected a time of day and minutes such as 12:30+45, found “" + text + "”");
         }
-        double lengthS = Typed.minutesAsSeconds("--break", parts[1]);
+        double lengthS = Typed.minutesAsSeconds(option, parts[1].strip());
         if (lengthS == 0) {
-            throw new UsageException("--break", "must last longer than 0 minutes, found “" + text + "”");
+            throw new UsageException(option, "must last longer than 0 minutes, found “" + text + "”");
         }
-        return new Break(time("--break", parts[0]), lengthS);
+        return new Break(time(option, parts[0]), lengthS);
     }
 }

@@ -7,7 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.LayoutManager;
 import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -15,7 +14,7 @@ import net.miginfocom.swing.MigLayout;
 public class Card extends JPanel {
     private static final double RADIUS = 12;
 
-    private final JLabel heading = new JLabel();
+    private final Prose heading = new Prose("", Role.INK, Look.Type.HEAD);
 
     /** A card with a heading that is a sentence. */
     public Card(String sentence) {
@@ -28,7 +27,6 @@ public class Card extends JPanel {
         super(layout);
         setOpaque(false);
         heading.setText(sentence);
-        heading.setFont(Look.font(Look.Type.HEAD));
         if (!sentence.isEmpty()) {
             add(heading, "spanx, growx, wmin 0, gapbottom 4, wrap");
         }
@@ -37,14 +35,6 @@ public class Card extends JPanel {
     /** Says something else above. */
     public void head(String sentence) {
         heading.setText(sentence);
-    }
-
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        if (heading != null) {
-            heading.setFont(Look.font(Look.Type.HEAD));
-        }
     }
 
     @Override

@@ -13,7 +13,7 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
-/** A page that is as wide as its view and as high as it needs; what gets the focus in it comes into view. */
+/** A page that is as wide as its view, or as it needs at least, and as high as it needs; what gets the focus in it comes into view. */
 final class ScrolledPage extends JPanel implements Scrollable {
     private static final int SCROLL_STEP = 24;
     private static final String FOCUS = "focusOwner";
@@ -33,10 +33,10 @@ final class ScrolledPage extends JPanel implements Scrollable {
         return page;
     }
 
-    /** {@return a page that scrolls up and down where it is higher than its place} */
+    /** {@return a page that scrolls where it is higher than its place, or needs more width at least} */
     static JScrollPane scrolled(ScrolledPage page) {
         JScrollPane scroll = new JScrollPane(page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.getVerticalScrollBar().setUnitIncrement(SCROLL_STEP);
         scroll.getViewport().setOpaque(false);
@@ -80,7 +80,7 @@ final class ScrolledPage extends JPanel implements Scrollable {
 
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        return true;
+        return getParent() == null || getMinimumSize().width <= getParent().getWidth();
     }
 
     @Override

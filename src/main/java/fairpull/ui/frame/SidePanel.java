@@ -8,6 +8,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.search.Costs;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.Columns;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Prose;
@@ -19,7 +20,6 @@ import java.awt.Insets;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
@@ -58,9 +58,8 @@ final class SidePanel extends Card {
         content.add(help, "growx, wmin 0, hidemode 3");
         content.add(cautions, "growx, wmin 0, hidemode 3");
         add(ScrolledPage.scrolled(content), "grow, hmin 0, wmin 0");
-        JPanel acts = new JPanel(new MigLayout("insets 2, gap 8 6, fillx", "[grow, fill][pref!, fill]"));
-        acts.setOpaque(false);
-        acts.add(seal, "h 34!, wmin 0");
+        Columns acts = new Columns(8, "[grow, fill]", "[pref!, fill]");
+        acts.add(seal, "h 34!");
         JButton prove = Buttons.of("outlook.prove", proof::prove);
         prove.setMargin(new Insets(2, 10, 2, 10));
         acts.add(prove, "h 34!");

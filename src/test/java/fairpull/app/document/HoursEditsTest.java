@@ -53,6 +53,25 @@ class HoursEditsTest {
     }
 
     @Test
+    void breaksAreThoseOfEachDayAndReadBack() {
+        document.settle();
+        document.edit(HoursEdits.breaks(PlanTyping.breaks("12:30+45, 10:15 + 10 | ")));
+        assertThat(hours(0).breaks()).containsExactly(new Break(LocalTime.of(10, 15), 600), new Break(LocalTime.of(12, 30), 2700));
+        assertThat(hours(1).breaks()).isEmpty();
+        String shown = PlanTyping.breakText(List.of(hours(0).breaks(), hours(1).breaks()));
+        assertThat(shown).isEqualTo("10:15+10\u202fmin, 12:30+45\u202fmin | ");
+        assertThat(PlanTyping.breaks(shown)).isEqualTo(List.of(hours(0).breaks(), hours(1).breaks()));
+        document.undo();
+        assertThat(hours(0).breaks()).isEmpty();
+    }
+
+    @Test
+    void aBreakOutsideItsDayIsRefusedInWords() {
+        assertThatThrownBy(() -> document.edit(HoursEdits.breaks(PlanTyping.breaks("8:00+30 |")))).hasMessageContaining("starts before the day does");
+        assertThatThrownBy(() -> PlanTyping.breaks("noon")).hasMessageContaining("12:30+45");
+    }
+
+    @Test
     void oneDayMayGoWithoutHours() {
         document.edit(HoursEdits.starts(PlanTyping.clocks("9:00 |")));
         assertThat(days().get(1).hours()).isEmpty();

@@ -1,5 +1,6 @@
 package fairpull.ui.page.limits;
 
+import fairpull.ui.form.Columns;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import java.nio.file.Path;
@@ -9,7 +10,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** What must hold before a pull starts: gates, air, heat, checklist. */
 public final class LimitsPage implements Page {
-    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 2", "[50%!, fill][grow, fill]"));
+    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
     private final GatesCard gates;
     private final AirCard air;
     private final HeatCard heat;
@@ -22,10 +23,12 @@ public final class LimitsPage implements Page {
         air = new AirCard(desk);
         heat = new HeatCard(desk);
         checklist = new ChecklistCard(desk);
-        view.add(gates, "aligny top, growy");
-        view.add(air, "aligny top, growy");
-        view.add(heat, "spanx");
-        view.add(checklist, "spanx");
+        Columns now = new Columns(16, "[50%, fill]", "[grow, fill]");
+        now.add(gates);
+        now.add(air);
+        view.add(now);
+        view.add(heat);
+        view.add(checklist);
     }
 
     @Override

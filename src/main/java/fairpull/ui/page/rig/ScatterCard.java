@@ -10,6 +10,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Scatter;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.Columns;
 import fairpull.ui.form.Entry;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
@@ -20,9 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 
 /** How much figures scatter on this rig, how well that is known, and where it is from. */
 final class ScatterCard extends Card {
@@ -55,8 +54,7 @@ final class ScatterCard extends Card {
         add(origin, "skip 1, growx, wmin 0");
         button(guess, "scatter.guess", () -> take(Words.of("scatter.guess.edit"), ScatterSource.guess(plan())));
         button(record, "scatter.record", this::chooseRecord);
-        JPanel sources = new JPanel(new MigLayout("insets 0, gap 8 8"));
-        sources.setOpaque(false);
+        Columns sources = new Columns(8, "[pref!]", "[grow]");
         sources.add(guess);
         sources.add(record);
         add(sources, "skip 1, growx, wmin 0");

@@ -18,6 +18,7 @@ import fairpull.ui.form.Prose;
 import fairpull.ui.form.WorkLine;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.JCheckBox;
@@ -57,14 +58,13 @@ final class DaysCard extends Card {
         add(missing, "growx, wmin 0");
         add(chart, "growx, wmin 0");
         add(answer, "growx, wmin 0");
-        JPanel limits = new JPanel(new MigLayout("insets 0, gap 8 4, hidemode 3, wrap 4", "[pref!][50:70]12[pref!][40:60]"));
+        JPanel limits = new JPanel(new MigLayout("insets 0, gap 8 4, hidemode 3, wrap 2", "[pref!][60:70]"));
         limits.setOpaque(false);
-        limits.add(hours.label());
-        limits.add(hours.field(), "growx");
-        limits.add(installs.label());
-        limits.add(installs.field(), "growx");
-        limits.add(hours.complaint(), "spanx, wmin 0, growx");
-        limits.add(installs.complaint(), "spanx, wmin 0, growx");
+        for (Entry<?> limit : List.of(hours, installs)) {
+            limits.add(limit.label());
+            limits.add(limit.field(), "growx");
+            limits.add(limit.complaint(), "spanx, wmin 0, growx");
+        }
         for (JCheckBox box : new JCheckBox[] {balanced, oneWay}) {
             box.setOpaque(false);
             box.addActionListener(event -> search());

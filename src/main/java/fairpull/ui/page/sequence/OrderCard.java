@@ -5,6 +5,7 @@ import fairpull.app.document.HoursEdits;
 import fairpull.app.document.SequenceEdits;
 import fairpull.app.usecase.PlanTyping;
 import fairpull.app.usecase.StartingPlan;
+import fairpull.domain.plan.Break;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Sequence;
@@ -12,6 +13,7 @@ import fairpull.domain.plan.Session;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Choice;
+import fairpull.ui.form.Columns;
 import fairpull.ui.form.Entry;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
@@ -39,13 +41,15 @@ final class OrderCard extends Card {
     private final Entry<Double> setUp;
     private final Entry<List<Optional<LocalTime>>> start;
     private final Entry<List<Optional<LocalTime>>> end;
+    private final Entry<List<List<Break>>> breaks;
+    private final Columns columns = new Columns(28, "[grow 3, fill]", "[grow 2, fill]", "[grow 2, fill]");
     private final JButton addDay = Buttons.of("sequence.addDay", () -> edit(SequenceEdits.addSession()));
     private final JButton dropDay = Buttons.of("sequence.dropDay",
             () -> edit(SequenceEdits.removeSession(sequence().sessions().size() - 1)));
     private final JButton draw = new JButton(Words.of("sequence.draw"));
 
     OrderCard(Desk desk) {
-        super(Words.of("sequence.head"), new MigLayout("insets 20, gap 28 8, fillx", "[grow 3, fill][grow 2, fill][grow 2, fill]"));
+        super(Words.of("sequence.head"), new MigLayout("insets 20, gap 8 8, fillx", "[grow, fill]"));
         this.desk = desk;
         List<String> templates = new ArrayList<>(StartingPlan.TEMPLATES);
         templates.add(OWN);
@@ -61,15 +65,20 @@ final class OrderCard extends Card {
         setUp = minutes("sequence.setUp", (old, seconds) -> SequenceEdits.times("set-up", old.pullIntervalS(), old.swapS(), seconds));
         start = new Entry<>("sequence.start", PlanTyping::clocks, times -> desk.typed(HoursEdits.starts(times)), settle);
         end = new Entry<>("sequence.end", PlanTyping::clocks, times -> desk.typed(HoursEdits.ends(times)), settle);
+        breaks = new Entry<>("sequence.breaks", PlanTyping::breaks, pauses -> desk.typed(HoursEdits.breaks(pauses)), settle);
         draw.setName("sequence.draw");
         draw.setMnemonic(Words.mnemonic("sequence.draw"));
         draw.setToolTipText(Words.tip(Words.of("sequence.draw.tip")));
         draw.addActionListener(event -> draw());
+        add(columns);
         JPanel order = column();
         template.addTo(order);
         letters.addTo(order);
         order.add(draw, "skip 1, growx 0");
-        order.add(row(addDay, dropDay), "skip 1, growx 0");
+        Columns days = new Columns(8, "[pref!]", "[grow]");
+        days.add(addDay);
+        days.add(dropDay);
+        order.add(days, "skip 1");
         JPanel filling = column();
         pulls.addTo(filling);
         warmUps.addTo(filling);
@@ -79,20 +88,13 @@ final class OrderCard extends Card {
         swap.addTo(clock);
         start.addTo(clock);
         end.addTo(clock);
-    }
-
-    private static JPanel row(JButton first, JButton second) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 8 8"));
-        row.setOpaque(false);
-        row.add(first);
-        row.add(second);
-        return row;
+        breaks.addTo(clock);
     }
 
     private JPanel column() {
         JPanel column = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
         column.setOpaque(false);
-        add(column, "aligny top, wmin 0");
+        columns.add(column);
         return column;
     }
 
@@ -143,13 +145,14 @@ final class OrderCard extends Card {
         List<Optional<Hours>> hours = sequence.sessions().stream().map(Session::hours).toList();
         start.show(PlanTyping.clockText(hours.stream().map(day -> day.map(Hours::start)).toList()));
         end.show(PlanTyping.clockText(hours.stream().map(day -> day.flatMap(Hours::end)).toList()));
+        breaks.show(PlanTyping.breakText(hours.stream().map(day -> day.map(Hours::breaks).orElse(List.of())).toList()));
         draw.setText(sequence.seed().isPresent() ? Words.of("sequence.drawn", sequence.seed().getAsLong()) : Words.of("sequence.draw"));
         boolean open = !desk.document().isFixed();
         draw.setEnabled(open);
         addDay.setEnabled(open);
         dropDay.setEnabled(open && sequence.sessions().size() > 1);
         template.enable(open);
-        List.of(letters, pulls, warmUps, interval, swap, setUp, start, end).forEach(entry -> entry.enable(open));
+        List.of(letters, pulls, warmUps, interval, swap, setUp, start, end, breaks).forEach(entry -> entry.enable(open));
     }
 
     /** Shows the number that all installs share; where they differ, their numbers as a hint in the empty field. */

@@ -1,5 +1,7 @@
 package fairpull.ui.page.sequence;
 
+import fairpull.ui.form.Card;
+import fairpull.ui.form.Columns;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import javax.swing.JComponent;
@@ -8,7 +10,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** The order of installs, their pulls and the clock; beside them the days and the numbers of pulls that could be had instead. */
 public final class SequencePage implements Page {
-    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 2, hidemode 3", "[58%!, fill][grow, fill]"));
+    private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1, hidemode 3", "[grow, fill]"));
     private final FitCard fit;
     private final OrderCard order;
     private final InstallCard install;
@@ -27,13 +29,18 @@ public final class SequencePage implements Page {
         pulls = new PullsCard(desk);
         looks = new LooksCard(desk);
         cost = new CostCard(desk);
-        view.add(fit, "spanx");
-        view.add(order, "spanx");
-        view.add(days, "aligny top, growy");
-        view.add(pulls, "aligny top, growy");
-        view.add(install, "spanx");
-        view.add(looks, "aligny top, growy");
-        view.add(cost, "aligny top, growy");
+        view.add(fit);
+        view.add(order);
+        view.add(beside(days, pulls));
+        view.add(install);
+        view.add(beside(looks, cost));
+    }
+
+    private static Columns beside(Card wide, Card narrow) {
+        Columns columns = new Columns(16, "[58%, fill]", "[grow, fill]");
+        columns.add(wide);
+        columns.add(narrow);
+        return columns;
     }
 
     @Override
