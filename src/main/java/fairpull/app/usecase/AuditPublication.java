@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Publication;
 import fairpull.engine.audit.Audit;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
@@ -27,7 +28,22 @@ public final class AuditPublication {
 
     /** {@return what the publication in a file can and cannot show} */
     public static AuditAnswer audit(Path file) throws IOException {
-        return Audit.of(PublicationJson.read(Bounded.text(file, MOST_BYTES), file.toString()));
+        return audit(read(file), file.toAbsolutePath().getParent());
+    }
+
+    /** {@return what a publication can and cannot show; the files of its curves lie in a folder} */
+    public static AuditAnswer audit(Publication publication, Path folder) throws IOException {
+        return Audit.of(publication, PublishedCurves.of(publication, folder));
+    }
+
+    /** {@return the publication in a file} */
+    public static Publication read(Path file) throws IOException {
+        return PublicationJson.read(Bounded.text(file, MOST_BYTES), file.toString());
+    }
+
+    /** Writes a publication to a file. */
+    public static void save(Publication publication, Path file) throws IOException {
+        put(file, PublicationJson.write(publication).getBytes(StandardCharsets.UTF_8));
     }
 
     /** {@return the answer for people and programs} */

@@ -8,11 +8,13 @@ import java.util.OptionalDouble;
  * What an audit answers. Gains and intervals are in SI.
  *
  * @param publication what was audited
+ * @param curves its curves as they were read
  * @param figures what each figure can show, in their order
  * @param claims how each claim stands, in their order
  */
-public record AuditAnswer(Publication publication, List<OfFigure> figures, List<OfClaim> claims) {
+public record AuditAnswer(Publication publication, List<CurvePair> curves, List<OfFigure> figures, List<OfClaim> claims) {
     public AuditAnswer {
+        curves = List.copyOf(curves);
         figures = List.copyOf(figures);
         claims = List.copyOf(claims);
     }

@@ -2,7 +2,12 @@ package fairpull.domain.audit;
 
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A figure as it was printed: its digits say how it was rounded.
@@ -12,6 +17,17 @@ import java.util.Optional;
  * @param unit the unit printed with it
  */
 public record Printed(double value, int decimals, Unit unit) {
+    private static final int MOST_DECIMALS = 12;
+    private static final Pattern NUMBER = Pattern.compile("\\s*[-+−]?\\d*(?:\\.(?<behind>\\d*))?(?:[eE](?<power>[-+]?\\d{1,3}))?");
+
+    public Printed {
+        Objects.requireNonNull(unit, "unit");
+        if (!Double.isFinite(value) || decimals < 0 || decimals > MOST_DECIMALS) {
+            throw new IllegalArgumentException("a printed figure is finite and has up to " + MOST_DECIMALS + " decimals, was " + value
+                    + " with " + decimals);
+        }
+    }
+
     /** {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number} */
     public static Optional<Printed> parse(String text) {
         return Amount.parse(text).filter(amount -> Double.isFinite(amount.value()))
@@ -19,9 +35,23 @@ public record Printed(double value, int decimals, Unit unit) {
     }
 
     private static int decimals(String text) {
-        String number = text.strip().split("[^0-9.+−-]", 2)[0];
-        int point = number.indexOf('.');
-        return point < 0 ? 0 : number.length() - point - 1;
+        Matcher number = NUMBER.matcher(text);
+        if (!number.lookingAt()) {
+            return 0;
+        }
+        int behind = number.group("behind") == null ? 0 : number.group("behind").length();
+        int power = number.group("power") == null ? 0 : Integer.parseInt(number.group("power"));
+        return Math.max(0, behind - power);
+    }
+
+    /** {@return the figure as it was printed, such as {@code 214.3 hp}; it reads back as the same} */
+    public String words() {
+        return unit.equals(Units.ONE) ? number() : number() + " " + unit.symbol();
+    }
+
+    /** {@return the number alone, with the decimals that were printed} */
+    public String number() {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
     /** {@return the figure in SI} */

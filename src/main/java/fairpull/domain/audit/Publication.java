@@ -2,6 +2,8 @@ package fairpull.domain.audit;
 
 import fairpull.domain.plan.Better;
 import fairpull.domain.pull.Samples;
+import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,18 +15,23 @@ import java.util.Optional;
  * @param remark what a reader should know first
  * @param source where it was published
  * @param changed what was changed
- * @param figures the printed figures, one at least
+ * @param figures the printed figures, one at least, each with a name of its own
+ * @param curves the published curves
  * @param procedure how they came about
  * @param claims what is claimed of them
  */
-public record Publication(String title, String remark, String source, String changed, List<Figure> figures, Procedure procedure,
-        List<Claim> claims) {
+public record Publication(String title, String remark, String source, String changed, List<Figure> figures, List<Curves> curves,
+        Procedure procedure, List<Claim> claims) {
     public Publication {
         Objects.requireNonNull(procedure, "procedure");
         figures = List.copyOf(figures);
+        curves = List.copyOf(curves);
         claims = List.copyOf(claims);
         if (figures.isEmpty()) {
             throw new IllegalArgumentException("a publication without a figure before and after holds nothing to audit");
+        }
+        if (figures.stream().map(Figure::name).distinct().count() < figures.size()) {
+            throw new IllegalArgumentException("two figures have the same name");
         }
         for (Claim claim : claims) {
             if (figures.stream().noneMatch(figure -> figure.name().equals(claim.figure()))) {
@@ -41,16 +48,24 @@ public record Publication(String title, String remark, String source, String cha
      * @param before the figure before
      * @param after the figure after, in a unit of the same quantity
      * @param better which direction is a gain
+     * @param at the engine speed of both, as it was printed; empty where none was named, or the figure is no value at a speed
      * @param values the values behind it, where they were published one by one
      */
-    public record Figure(String name, Printed before, Printed after, Better better, Optional<Values> values) {
+    public record Figure(String name, Printed before, Printed after, Better better, Optional<Printed> at,
+            Optional<Values> values) {
         public Figure {
-            if (before.unit().quantity() != after.unit().quantity()) {
+            if (before.unit().quantity() != after.unit().quantity()
+                    || before.unit().quantity() == Quantity.OTHER && !before.unit().equals(after.unit())) {
                 throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + " and in " + after.unit().symbol());
             }
             if (!(before.si() > 0)) {
                 throw new IllegalArgumentException(name + " before must be above 0");
             }
+            at.ifPresent(speed -> {
+                if (speed.unit().quantity() != Quantity.ENGINE_SPEED || !(speed.si() > 0)) {
+                    throw new IllegalArgumentException(name + " is at an engine speed above 0, such as 5500 rpm");
+                }
+            });
         }
 
         /** {@return the gain, positive where it is one, in SI} */
@@ -62,11 +77,55 @@ public record Publication(String title, String remark, String source, String cha
     /**
      * Values that were published one by one, each of a unit of its own: a car, a battery, an install.
      *
-     * @param before in SI
-     * @param after in SI
+     * @param printedBefore two or more
+     * @param printedAfter two or more, as many where they are paired
      * @param paired whether each after belongs to the before at its place
      */
-    public record Values(Samples before, Samples after, boolean paired) {
+    public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired) {
+        public Values {
+            printedBefore = List.copyOf(printedBefore);
+            printedAfter = List.copyOf(printedAfter);
+            if (printedBefore.size() < 2 || printedAfter.size() < 2 || paired && printedBefore.size() != printedAfter.size()) {
+                throw new IllegalArgumentException("values need two or more on each side, and as many on both where they are paired");
+            }
+        }
+
+        /** {@return the values before, in SI} */
+        public Samples before() {
+            return samples(printedBefore);
+        }
+
+        /** {@return the values after, in SI} */
+        public Samples after() {
+            return samples(printedAfter);
+        }
+
+        private static Samples samples(List<Printed> printed) {
+            return Samples.of(printed.stream().mapToDouble(Printed::si).toArray());
+        }
+    }
+
+    /**
+     * The published curves of a quantity over engine speed.
+     *
+     * @param name what they show
+     * @param unit of the values, in which they are told
+     * @param speedUnit of the speeds
+     * @param before where the curve before stands
+     * @param after where the curve after stands
+     */
+    public record Curves(String name, Unit unit, Unit speedUnit, CurveSource before, CurveSource after) {
+        public Curves {
+            if (unit.quantity() == Quantity.OTHER || unit.quantity() == Quantity.ENGINE_SPEED) {
+                throw new IllegalArgumentException("“" + unit.symbol() + "” is no unit of a curve that is known here; give one such as "
+                        + "hp or N·m");
+            }
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+            if (speedUnit.quantity() != Quantity.ENGINE_SPEED) {
+                throw new IllegalArgumentException("a curve runs over engine speed, in a unit such as rpm");
+            }
+        }
     }
 
     /**

@@ -19,23 +19,38 @@ import java.util.Optional;
  */
 public final class Assumptions {
     private static final double ERROR_RATE = 0.05;
-    private static final Quote WORST_AFTER = new Quote(Quote.Kind.BEST, 5);
+    private static final int WORST_PULLS = 5;
+    private static final int USUAL_PULLS = 3;
 
     private Assumptions() {
     }
 
     /** {@return everything that was not disclosed done well: single pulls, one strap-down, one day, one standard, named before} */
     public static Assumed ordinary(Procedure procedure, ScatterShares scatter, double pickedCritical) {
-        return new Assumed(procedure.before().orElse(Quote.single()), procedure.after().orElse(Quote.single()), scatter,
+        return new Assumed(doneWell(procedure.quoted().before(), procedure.pulls().before()),
+                doneWell(procedure.quoted().after(), procedure.pulls().after()), scatter,
                 is(procedure.strapDown(), Sameness.DIFFERENT), is(procedure.day(), Sameness.DIFFERENT), 0,
                 procedure.namedBefore().orElse(true) ? oneFigure() : pickedCritical);
     }
 
     /** {@return everything that was not disclosed at its worst plausible value} */
     public static Assumed worst(Procedure procedure, ScatterShares scatter, double pickedCritical) {
-        return new Assumed(procedure.before().orElse(Quote.single()), procedure.after().orElse(WORST_AFTER), scatter,
+        return new Assumed(worst(procedure.quoted().before(), procedure.pulls().before(), Quote.Kind.MEAN, 1),
+                worst(procedure.quoted().after(), procedure.pulls().after(), Quote.Kind.BEST, WORST_PULLS), scatter,
                 true, !is(procedure.day(), Sameness.SAME), offset(procedure),
                 procedure.namedBefore().orElse(false) ? oneFigure() : pickedCritical);
+    }
+
+    /** What was not said of the pulls behind a figure: a mean, of three where a mean or the best of some was said. */
+    private static Quote doneWell(Optional<Quote.Kind> kind, Optional<Integer> pulls) {
+        Quote.Kind known = kind.orElse(Quote.Kind.MEAN);
+        return known == Quote.Kind.SINGLE ? Quote.single()
+                : new Quote(known, pulls.orElse(kind.isPresent() ? USUAL_PULLS : 1));
+    }
+
+    private static Quote worst(Optional<Quote.Kind> kind, Optional<Integer> pulls, Quote.Kind otherwise, int number) {
+        Quote.Kind known = kind.orElse(otherwise);
+        return known == Quote.Kind.SINGLE ? Quote.single() : new Quote(known, pulls.orElse(known == Quote.Kind.MEAN ? 1 : number));
     }
 
     /** The largest apparent gain over the pairs of standards that what was disclosed leaves open. */

@@ -2,6 +2,7 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.GradedClaim.Reason;
 import fairpull.domain.audit.Printed;
@@ -12,6 +13,7 @@ import fairpull.domain.audit.StandardsMixed;
 import fairpull.domain.audit.TTest;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Quantity;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -34,10 +36,16 @@ public final class Audit {
                 : PickedSpeed.criticalValue(PickedSpeed.SWEEP_RPM, PickedSpeed.CORRELATION_LENGTH_RPM);
     }
 
-    /** {@return what the publication can and cannot show} */
-    public static AuditAnswer of(Publication publication) {
+    /**
+     * Audits a publication.
+     *
+     * @param publication what was published
+     * @param curves its curves as they were read
+     * @return what it can and cannot show
+     */
+    public static AuditAnswer of(Publication publication, List<CurvePair> curves) {
         Audit audit = new Audit(publication);
-        return new AuditAnswer(publication, publication.figures().stream().map(audit::figure).toList(),
+        return new AuditAnswer(publication, curves, publication.figures().stream().map(audit::figure).toList(),
                 publication.claims().stream().map(audit::claim).toList());
     }
 

@@ -68,17 +68,16 @@ public final class Grading {
         if (procedure.rig().filter(Sameness.DIFFERENT::equals).isPresent()) {
             return Reason.RIGS_DIFFER;
         }
-        if (procedure.otherChanges().filter(Sameness.DIFFERENT::equals).isPresent()) {
+        if (procedure.allElse().filter(Sameness.DIFFERENT::equals).isPresent()) {
             return Reason.OTHER_CHANGES;
         }
-        if (procedure.correctionBefore().isPresent() && procedure.correctionAfter().isPresent()
-                && procedure.correctionBefore().get() != procedure.correctionAfter().get()) {
+        if (procedure.corrections().differs()) {
             return Reason.STANDARDS_DIFFER;
         }
         if (ordinary.low() <= claimed) {
             return Reason.ORDINARY_SCATTER_EXPLAINS_IT;
         }
-        boolean open = procedure.rig().isEmpty() || procedure.otherChanges().isEmpty();
+        boolean open = procedure.rig().isEmpty() || procedure.allElse().isEmpty();
         if (worst.low() <= claimed || open || procedure.returned().isEmpty()) {
             return Reason.HANGS_ON_WHAT_IS_NOT_DISCLOSED;
         }

@@ -18,7 +18,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().readValue(text, type);
         } catch (JsonProcessingException trouble) {
-            throw JsonTrouble.told(trouble, file, firstLine);
+            throw JsonTrouble.told(trouble, text, file, firstLine);
         }
     }
 
@@ -27,7 +27,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().readTree(text);
         } catch (JsonProcessingException trouble) {
-            throw JsonTrouble.told(trouble, file, 1);
+            throw JsonTrouble.told(trouble, text, file, 1);
         }
     }
 
@@ -36,7 +36,7 @@ final class JsonFiles {
         try {
             return Mapper.strict().treeToValue(tree, type);
         } catch (JsonProcessingException trouble) {
-            throw JsonTrouble.told(trouble, file, -1);
+            throw JsonTrouble.told(trouble, file);
         }
     }
 

@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
@@ -15,6 +16,7 @@ import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
 import fairpull.domain.InputException;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -29,13 +31,36 @@ final class JsonTrouble {
     private JsonTrouble() {
     }
 
-    /** {@return the trouble as it is told; without a line where {@code firstLine} is negative} */
-    static InputException told(JsonProcessingException trouble, String file, int firstLine) {
-        JsonLocation location = trouble.getLocation();
-        InputException.Place place = location == null || firstLine < 0
-                ? InputException.Place.of(file)
-                : InputException.Place.of(file, location.getLineNr() + firstLine - 1, String.valueOf(location.getColumnNr()));
+    /** {@return the trouble as it is told, without a line} */
+    static InputException told(JsonProcessingException trouble, String file) {
+        return new InputException(InputException.Place.of(file), where(trouble) + what(trouble), remedy(trouble));
+    }
+
+    /** {@return the trouble with a text, as it is told; {@code firstLine} is that of the text in its file} */
+    static InputException told(JsonProcessingException trouble, String text, String file, int firstLine) {
+        JsonLocation location = unknownField(trouble).flatMap(field -> JsonPlaces.of(text, field)).orElse(trouble.getLocation());
+        InputException.Place place = location == null ? InputException.Place.of(file) : at(location, file, firstLine);
         return new InputException(place, where(trouble) + what(trouble), remedy(trouble));
+    }
+
+    /** {@return what the domain refuses of a file that was read, with the line of the field where one is to blame} */
+    static InputException refused(IllegalArgumentException reason, String text, String file) {
+        InputException.Place place = reason instanceof FieldText.RefusedField field
+                ? JsonPlaces.of(text, JsonPointer.compile(field.pointer())).map(location -> at(location, file, 1))
+                        .orElse(InputException.Place.of(file)) : InputException.Place.of(file);
+        return new InputException(place, String.valueOf(reason.getMessage()), "correct it there");
+    }
+
+    private static InputException.Place at(JsonLocation location, String file, int firstLine) {
+        return InputException.Place.of(file, location.getLineNr() + firstLine - 1, String.valueOf(location.getColumnNr()));
+    }
+
+    /** An unknown field is found out only at the end of its object. */
+    private static Optional<JsonPointer> unknownField(JsonProcessingException trouble) {
+        return trouble instanceof UnrecognizedPropertyException unknown
+                ? Optional.of(JsonPointer.compile(unknown.getPath().stream().map(step -> step.getFieldName() == null
+                        ? "/" + step.getIndex() : "/" + step.getFieldName().replace("~", "~0").replace("/", "~1"))
+                        .collect(Collectors.joining()))) : Optional.empty();
     }
 
     /** A value that this program refuses itself, in its own words. */

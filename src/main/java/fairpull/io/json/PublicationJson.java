@@ -2,26 +2,25 @@ package fairpull.io.json;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.audit.CurveSource;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
-import fairpull.domain.audit.Quote;
-import fairpull.domain.audit.Sameness;
-import fairpull.domain.plan.Better;
-import fairpull.domain.plan.Correction;
-import fairpull.domain.pull.Samples;
-import java.util.Arrays;
+import fairpull.domain.audit.RunOrder;
+import fairpull.domain.audit.StatedScatter;
+import fairpull.domain.unit.PlainNumber;
+import fairpull.domain.unit.Units;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * A publication file: figures as they were printed, in texts with their unit, so that their rounding is known. An item that is left out,
- * or is “not disclosed”, was not disclosed.
+ * A publication file: figures as they were printed, in texts with their unit, so that their rounding is known. What was not disclosed is
+ * written as that, so that a file shows what could be said.
  */
 public final class PublicationJson {
-    private static final String NOT_DISCLOSED = "not disclosed";
-    private static final int VERSION = 1;
+    /** The version of the file format that this program writes, and the only one there is so far; fields were added to it. */
+    public static final int VERSION = 1;
 
     private PublicationJson() {
     }
@@ -33,134 +32,112 @@ public final class PublicationJson {
             throw new InputException(Place.of(file), "this is not a publication to be audited",
                     "it begins with \"publicationVersion\": " + VERSION + "; `fairpull audit --template` writes an empty one");
         }
-        return JsonFiles.read(text, PublicationFile.class, file, 1).publication();
-    }
-
-    private record PublicationFile(int publicationVersion, String title, Optional<String> remark, Optional<String> source, String changed,
-            List<FigureFile> figures, Optional<ProcedureFile> procedure, List<ClaimFile> claims) {
-        /** What a publication refuses is refused while the file is read, so that its line is known. */
-        PublicationFile {
-            publication(title, remark, source, changed, figures, procedure, claims);
-        }
-
-        Publication publication() {
-            return publication(title, remark, source, changed, figures, procedure, claims);
-        }
-
-        private static Publication publication(String title, Optional<String> remark, Optional<String> source, String changed,
-                List<FigureFile> figures, Optional<ProcedureFile> procedure, List<ClaimFile> claims) {
-            return new Publication(title, given(remark).orElse(""), given(source).orElse(""), changed,
-                    figures.stream().map(FigureFile::figure).toList(),
-                    opt(procedure).map(ProcedureFile::procedure).orElseGet(Procedure::notDisclosed),
-                    claims.stream().map(ClaimFile::claim).toList());
+        PublicationFile read = JsonFiles.read(text, PublicationFile.class, file, 1);
+        try {
+            return read.publication();
+        } catch (IllegalArgumentException refused) {
+            throw JsonTrouble.refused(refused, text, file);
         }
     }
 
-    private record FigureFile(String name, String before, String after, Optional<String> better, Optional<ValuesFile> values) {
-        FigureFile {
-            figure(name, before, after, better, values);
-        }
-
-        Publication.Figure figure() {
-            return figure(name, before, after, better, values);
-        }
-
-        private static Publication.Figure figure(String name, String before, String after, Optional<String> better,
-                Optional<ValuesFile> values) {
-            return new Publication.Figure(name, printed(before), printed(after),
-                    given(better).map(word -> constant(word, Better.values(), "better")).orElse(Better.MORE),
-                    opt(values).map(ValuesFile::values));
-        }
+    /** {@return the publication as a file: fields in the order of the template, ending in a line feed} */
+    public static String write(Publication publication) {
+        return Tree.empty().whole("publicationVersion", VERSION).text("title", publication.title())
+                .text("remark", publication.remark()).text("source", publication.source()).text("changed", publication.changed())
+                .trees("figures", publication.figures(), PublicationJson::figure)
+                .trees("curves", publication.curves(), PublicationJson::curves)
+                .tree("procedure", procedure(publication.procedure()))
+                .trees("claims", publication.claims(), PublicationJson::claim).document();
     }
 
-    private record ValuesFile(List<String> before, List<String> after, String paired) {
-        ValuesFile {
-            values(before, after, paired);
-        }
+    private static void figure(Tree tree, Publication.Figure figure) {
+        tree.text("name", figure.name()).text("before", figure.before().words()).text("after", figure.after().words())
+                .text("at", said(figure.at().map(Printed::words))).text("better", Mapper.word(figure.better()));
+        figure.values().ifPresent(values -> tree.tree("values", Tree.empty().texts("before", words(values.printedBefore()))
+                .texts("after", words(values.printedAfter())).text("paired", yes(values.paired()))));
+    }
 
-        Publication.Values values() {
-            return values(before, after, paired);
-        }
+    private static List<String> words(List<Printed> figures) {
+        return figures.stream().map(Printed::words).toList();
+    }
 
-        private static Publication.Values values(List<String> before, List<String> after, String paired) {
-            if (before.size() < 2 || after.size() < 2 || yes(paired) && before.size() != after.size()) {
-                throw new IllegalArgumentException("values need two or more on each side, and as many on both where they are paired");
+    private static void curves(Tree tree, Publication.Curves curves) {
+        tree.text("name", curves.name()).text("unit", curves.unit().symbol()).text("speedUnit", curves.speedUnit().symbol())
+                .tree("before", curve(curves.before())).tree("after", curve(curves.after()));
+    }
+
+    private static Tree curve(CurveSource source) {
+        return source.match(new CurveSource.Cases<Tree>() {
+            @Override
+            public Tree table(CurveSource.Table table) {
+                Tree tree = Tree.empty().text("file", table.name());
+                table.column().ifPresent(column -> tree.text("column", column));
+                return tree;
             }
-            return new Publication.Values(samples(before), samples(after), yes(paired));
-        }
 
-        private static Samples samples(List<String> values) {
-            return Samples.of(values.stream().mapToDouble(value -> printed(value).si()).toArray());
-        }
-    }
-
-    private record ClaimFile(String words, String figure, Optional<String> gain) {
-        Publication.Claim claim() {
-            return new Publication.Claim(words, figure, given(gain).map(PublicationJson::printed));
-        }
-    }
-
-    private record ProcedureFile(Optional<String> pullsBefore, Optional<String> quotedBefore, Optional<String> pullsAfter,
-            Optional<String> quotedAfter, Optional<String> rig, Optional<String> strapDown, Optional<String> day,
-            Optional<String> correctionBefore, Optional<String> correctionAfter, Optional<String> allElse, Optional<String> namedBefore,
-            Optional<String> returned) {
-        Procedure procedure() {
-            return new Procedure(quote(pullsBefore, quotedBefore), quote(pullsAfter, quotedAfter), same(rig), same(strapDown), same(day),
-                    correction(correctionBefore), correction(correctionAfter), same(allElse), given(namedBefore).map(PublicationJson::yes),
-                    given(returned).map(PublicationJson::yes));
-        }
-
-        private static Optional<Quote> quote(Optional<String> pulls, Optional<String> quoted) {
-            Optional<Quote.Kind> kind = given(quoted).map(word -> constant(word, Quote.Kind.values(), "quoted"));
-            if (kind.filter(Quote.Kind.SINGLE::equals).isPresent()) {
-                return Optional.of(Quote.single());
+            @Override
+            public Tree traced(CurveSource.Traced traced) {
+                return Tree.empty().text("trace", traced.name());
             }
-            return kind.flatMap(known -> given(pulls).map(number -> new Quote(known, whole(number))));
-        }
 
-        private static Optional<Sameness> same(Optional<String> word) {
-            return given(word).map(known -> constant(known, Sameness.values(), "an item of the procedure"));
-        }
-
-        private static Optional<Correction> correction(Optional<String> word) {
-            return given(word).map(known -> constant(known, Correction.values(), "a correction"));
-        }
+            @Override
+            public Tree points(CurveSource.Points points) {
+                return Tree.empty().texts("points", points.points().stream()
+                        .map(point -> point.speed().number() + " " + point.value().number()).toList());
+            }
+        });
     }
 
-    private static <T> Optional<T> opt(Optional<T> value) {
-        return value == null ? Optional.empty() : value;
+    private static void claim(Tree tree, Publication.Claim claim) {
+        tree.text("words", claim.words()).text("figure", claim.figure()).text("gain", said(claim.gain().map(Printed::words)));
     }
 
-    private static Optional<String> given(Optional<String> text) {
-        return opt(text).map(String::strip).filter(known -> !known.isEmpty() && !known.equalsIgnoreCase(NOT_DISCLOSED));
+    private static Tree procedure(Procedure procedure) {
+        Tree tree = Tree.empty().text("pullsBefore", said(procedure.pulls().before().map(String::valueOf)))
+                .text("quotedBefore", word(procedure.quoted().before()))
+                .text("pullsAfter", said(procedure.pulls().after().map(String::valueOf)))
+                .text("quotedAfter", word(procedure.quoted().after()))
+                .text("order", said(procedure.order().map(RunOrder::letters)))
+                .text("returned", said(procedure.returnedSaid().map(PublicationJson::yes)))
+                .text("namedBefore", said(procedure.namedBefore().map(PublicationJson::yes))).text("rig", word(procedure.rig()))
+                .text("strapDown", word(procedure.strapDown())).text("day", word(procedure.day()))
+                .text("allElse", word(procedure.otherChanges())).text("alsoChanged", said(procedure.alsoChanged()));
+        tree.text("correctionBefore", word(procedure.correctionBefore())).text("correctionAfter", word(procedure.correctionAfter()))
+                .text("barometerBefore", word(procedure.barometers().before())).text("barometerAfter", word(procedure.barometers().after()))
+                .text("elevation", said(procedure.elevation().map(Printed::words)))
+                .text("smoothingBefore", said(procedure.smoothing().before())).text("smoothingAfter", said(procedure.smoothing().after()))
+                .text("sweepFrom", said(procedure.sweep().map(sweep -> speed(sweep.lowRadPerS()))))
+                .text("sweepTo", said(procedure.sweep().map(sweep -> speed(sweep.highRadPerS()))));
+        Optional<StatedScatter> scatter = procedure.scatter();
+        return tree.tree("scatter", Tree.empty().tree("pull", layer(scatter.map(StatedScatter::pull)))
+                .tree("refit", layer(scatter.flatMap(StatedScatter::refit))).tree("day", layer(scatter.flatMap(StatedScatter::day))));
     }
 
-    private static Printed printed(String text) {
-        return Printed.parse(text).orElseThrow(() -> new IllegalArgumentException("expected a figure as it was printed, such as "
-                + "“214.3 hp”, found “" + text + "”"));
+    private static Tree layer(Optional<StatedScatter.Layer> layer) {
+        OptionalDouble freedom = layer.map(StatedScatter.Layer::degreesOfFreedom).orElse(OptionalDouble.empty());
+        return Tree.empty().text("deviation", said(layer.map(known -> known.deviation().words())))
+                .text("degreesOfFreedom", freedom.isPresent() ? plain(freedom.getAsDouble()) : FieldText.NOT_DISCLOSED);
     }
 
-    private static int whole(String text) {
-        if (!text.matches("\\d{1,4}")) {
-            throw new IllegalArgumentException("expected a number of pulls, found “" + text + "”");
-        }
-        return Integer.parseInt(text);
+    private static String speed(double radPerS) {
+        double rpm = Units.RPM.fromSi(radPerS);
+        double whole = Math.rint(rpm);
+        return plain(Units.RPM.toSi(whole) == radPerS ? whole : rpm) + " " + Units.RPM.symbol();
     }
 
-    private static boolean yes(String text) {
-        if (!text.equals("yes") && !text.equals("no")) {
-            throw new IllegalArgumentException("expected yes or no, found “" + text + "”");
-        }
-        return text.equals("yes");
+    private static String plain(double value) {
+        return PlainNumber.shortest(value).toPlainString();
     }
 
-    private static <T extends Enum<T>> T constant(String word, T[] values, String what) {
-        return Arrays.stream(values).filter(value -> name(value).equals(word)).findFirst().orElseThrow(() -> new IllegalArgumentException(
-                what + " is one of " + String.join(", ", Arrays.stream(values).map(PublicationJson::name).toList()) + ", was “" + word
-                        + "”"));
+    private static String word(Optional<? extends Enum<?>> constant) {
+        return said(constant.map(Mapper::word));
     }
 
-    private static String name(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static String said(Optional<String> words) {
+        return words.orElse(FieldText.NOT_DISCLOSED);
+    }
+
+    private static String yes(boolean isSo) {
+        return isSo ? "yes" : "no";
     }
 }

@@ -128,7 +128,7 @@ public final class AuditWords {
         add(missing, procedure.strapDown().isEmpty(), "whether the car stayed strapped down");
         add(missing, procedure.day().isEmpty(), "whether both were run on one day");
         add(missing, procedure.correctionBefore().isEmpty() || procedure.correctionAfter().isEmpty(), "the corrections of both figures");
-        add(missing, procedure.otherChanges().isEmpty(), "whether all else stayed as it was");
+        add(missing, procedure.allElse().isEmpty(), "whether all else stayed as it was");
         add(missing, procedure.returned().isEmpty(), "whether the state before was run again after the change");
         add(missing, procedure.namedBefore().isEmpty(), "whether the figure was named before the test");
         return missing;

@@ -3,6 +3,7 @@ package fairpull.engine.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.Procedure;
@@ -76,10 +77,8 @@ class GradingTest {
     @Test
     void twoRigsAndTwoStandardsAreNeverShown() {
         Procedure sound = disclosed(Quote.single(), Quote.single(), true);
-        Procedure rigs = new Procedure(sound.before(), sound.after(), Optional.of(Sameness.DIFFERENT), sound.strapDown(), sound.day(),
-                sound.correctionBefore(), sound.correctionAfter(), sound.otherChanges(), sound.namedBefore(), sound.returned());
-        Procedure standards = new Procedure(sound.before(), sound.after(), sound.rig(), sound.strapDown(), sound.day(),
-                Optional.of(Correction.SAE_J1349), Optional.of(Correction.SAE_J607), sound.otherChanges(), sound.namedBefore(), sound.returned());
+        Procedure rigs = sound.withRig(Optional.of(Sameness.DIFFERENT));
+        Procedure standards = sound.withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J607));
 
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, rigs, ONE).grade()).isEqualTo(Grade.NOT_SHOWN);
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, standards, ONE).reason())
@@ -158,8 +157,9 @@ class GradingTest {
     }
 
     private static Procedure disclosed(Quote before, Quote after, boolean named) {
-        return new Procedure(Optional.of(before), Optional.of(after), Optional.of(Sameness.SAME), Optional.of(Sameness.SAME),
-                Optional.of(Sameness.SAME), Optional.of(Correction.SAE_J1349), Optional.of(Correction.SAE_J1349),
-                Optional.of(Sameness.SAME), Optional.of(named), Optional.of(true));
+        Optional<Sameness> same = Optional.of(Sameness.SAME);
+        return Procedure.notDisclosed().withQuotes(BeforeAfter.of(before, after)).withRig(same).withStrapDown(same).withDay(same)
+                .withOtherChanges(same).withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
+                .withNamedBefore(Optional.of(named)).withReturnedSaid(Optional.of(true));
     }
 }
