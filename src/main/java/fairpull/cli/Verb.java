@@ -3,7 +3,6 @@ package fairpull.cli;
 import fairpull.app.usecase.Answer;
 import java.time.OffsetDateTime;
 import java.util.concurrent.Callable;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,9 +13,6 @@ import picocli.CommandLine.Spec;
 @Command(synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
         optionListHeading = "%n", showDefaultValues = false, sortOptions = false, footerHeading = "%nFor instance:%n")
 abstract class Verb implements Callable<Integer> {
-    /** Control characters of strangers would steer the terminal. */
-    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}&&[^\n\t]]");
-
     @Spec
     private CommandSpec spec;
 
@@ -70,8 +66,7 @@ abstract class Verb implements Callable<Integer> {
     }
 
     private void print(String text) {
-        String safe = UNPRINTABLE.matcher(text).replaceAll("\uFFFD");
-        spec.commandLine().getOut().print(safe.endsWith("\n") ? safe : safe + "\n");
+        spec.commandLine().getOut().print(Answer.printed(text));
         spec.commandLine().getOut().flush();
     }
 }

@@ -10,12 +10,10 @@ import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.awt.Component;
 import java.awt.Point;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JScrollPane;
@@ -27,25 +25,10 @@ final class PullsGallery {
     private PullsGallery() {
     }
 
-    /** {@return a copy of a test, in which things may be written} */
-    static Path copy(Path test, Path into) throws IOException {
-        try (Stream<Path> files = Files.walk(test)) {
-            for (Path file : files.toList()) {
-                Path target = into.resolve(test.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
-        return into;
-    }
-
     /** Draws them through {@code keep}, which is told the name of each. */
     static void draw(Mode mode, int width, int height, Consumer<String> keep, Consumer<TestPane> pane) throws Exception {
         Path home = Files.createTempDirectory("gallery");
-        Document document = KeepTest.open(copy(Path.of("plans/electric-pump"), home.resolve("test")));
+        Document document = KeepTest.open(CopiedTest.of(Path.of("plans/electric-pump"), home.resolve("test")));
         TestPane[] shown = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             Look.install(mode, 1);

@@ -66,7 +66,7 @@ class PullsTest {
     }
 
     private Hand complete() throws IOException {
-        return at(PullsGallery.copy(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("complete"))));
+        return at(CopiedTest.of(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("complete"))));
     }
 
     private static Path folder(Hand hand) {
@@ -118,7 +118,7 @@ class PullsTest {
 
     @Test
     void aFileGoesWhereItIsToldAndAsAWarmUp() throws IOException {
-        Hand hand = at(PullsGallery.copy(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("more"))));
+        Hand hand = at(CopiedTest.of(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("more"))));
         hand.drop(Files.copy(DEMO.resolve("B1-1.csv"), home.resolve("spare.csv")));
         assertThat(hand.cell("import.files", 0, 2)).as("its bytes are there already").isNotBlank();
         hand.press("import.drop");
@@ -218,7 +218,7 @@ class PullsTest {
 
     @Test
     void theTableShowsTheValuesOfTheJudge() throws IOException {
-        Path test = PullsGallery.copy(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("judged")));
+        Path test = CopiedTest.of(Path.of("plans/electric-pump"), Files.createDirectories(home.resolve("judged")));
         Judgement judgement = JudgeFolder.judge(test);
         PullsView view = PullsView.of(test, Progress.none());
         List<String> measures = judgement.plan().question().measures().stream().map(measure -> measure.name()).toList();

@@ -24,6 +24,7 @@ import fairpull.report.write.TextFinding;
 import fairpull.report.write.TextPlan;
 import fairpull.report.write.TextSoak;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +34,14 @@ import java.util.stream.Stream;
  * @param json one JSON document, ending in a line feed
  */
 public record Answer(String text, String json) {
+    /** Control characters of strangers would steer a terminal. */
+    private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cntrl}&&[^\n\t]]");
+
+    /** {@return a text as it leaves the program: without control characters, its last line ended} */
+    public static String printed(String text) {
+        String safe = UNPRINTABLE.matcher(text).replaceAll("\uFFFD");
+        return safe.endsWith("\n") ? safe : safe + "\n";
+    }
 
     /** {@return the answer for a table of pulls} */
     public static Answer of(Finding finding) {

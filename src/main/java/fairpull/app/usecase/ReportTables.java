@@ -22,6 +22,8 @@ import java.util.function.UnaryOperator;
 /** The tables from which a finding can be reckoned again. */
 final class ReportTables {
     static final String PULLS = "pulls.csv";
+    /** Every name that a table can have. */
+    static final List<String> NAMES = List.of(PULLS, "settings.csv", "curves.csv", "curve-points.csv", "difference.csv");
 
     private ReportTables() {
     }

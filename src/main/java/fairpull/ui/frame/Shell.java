@@ -22,6 +22,9 @@ interface Shell {
     /** Asks for a folder to open, or for one to save in; {@code key} names what for. */
     Optional<Path> chooseFolder(String key, boolean saving);
 
+    /** Asks for a folder to write into, with a proposal that need not be there yet. */
+    Optional<Path> chooseFolder(String key, Path proposed);
+
     /** Asks for a file to save, with a proposal. */
     Optional<Path> chooseFile(String key, Path proposed);
 

@@ -26,10 +26,17 @@ import javax.swing.SwingUtilities;
 final class TestActions {
     private final OpenTest test;
     private final Windows windows;
+    private final ReportActions reports;
 
     TestActions(OpenTest test, Windows windows) {
         this.test = test;
         this.windows = windows;
+        reports = new ReportActions(test);
+    }
+
+    /** {@return what is done with findings} */
+    ReportActions reports() {
+        return reports;
     }
 
     Document document() {

@@ -2,6 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.KeepReport;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.theme.Words;
 import java.awt.GraphicsEnvironment;
@@ -10,6 +11,7 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
@@ -65,6 +67,11 @@ final class TestMenu {
         menu.add(item("menu.seal", KeyEvent.VK_E, actions::seal));
         menu.add(item("menu.sheet", KeyEvent.VK_P, actions::sheet));
         menu.add(item("menu.print", KeyEvent.VK_T, actions::print));
+        JMenu finding = menu("menu.finding");
+        for (KeepReport.Kind kind : KeepReport.Kind.values()) {
+            finding.add(plain("report." + kind.name().toLowerCase(Locale.ROOT), () -> actions.reports().ask(kind)));
+        }
+        menu.add(finding);
         menu.addSeparator();
         menu.add(plain("menu.trace", actions::trace));
         menu.addSeparator();

@@ -2,11 +2,14 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.KeepReport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Entry;
 import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
+import fairpull.ui.page.finding.FindingPage;
+import fairpull.ui.page.finding.ReportWriter;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
@@ -23,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -34,7 +38,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
-public final class TestPane extends JPanel implements Teller {
+public final class TestPane extends JPanel implements Teller, ReportWriter {
     /** The width of the side panel at the usual size of type. */
     private static final int SIDE = 340;
 
@@ -57,6 +61,7 @@ public final class TestPane extends JPanel implements Teller {
     private Runnable sealing = () -> { };
     private Runnable printing = () -> { };
     private Consumer<String> amending = because -> { };
+    private BiConsumer<KeepReport.Kind, String> reporting = (kind, seen) -> { };
 
     /**
      * A pane.
@@ -229,6 +234,23 @@ public final class TestPane extends JPanel implements Teller {
     /** Hears that the run sheet of a sealed plan is wanted. */
     public void onSheet(Runnable work) {
         printing = work;
+    }
+
+    /** Hears that a finding is to be written. */
+    public void onReport(BiConsumer<KeepReport.Kind, String> work) {
+        reporting = work;
+    }
+
+    @Override
+    public void write(KeepReport.Kind kind, String seen) {
+        reporting.accept(kind, seen);
+    }
+
+    /** {@return the page of the finding, brought into view} */
+    FindingPage finding() {
+        FindingPage finding = pages.stream().filter(FindingPage.class::isInstance).map(FindingPage.class::cast).findFirst().orElseThrow();
+        go(finding);
+        return finding;
     }
 
     /** Hears that an amendment is to be written, with its reason. */

@@ -67,6 +67,14 @@ public final class TestWindow extends JFrame implements Shell {
     }
 
     @Override
+    public Optional<Path> chooseFolder(String key, Path proposed) {
+        JFileChooser chooser = new JFileChooser(proposed.toAbsolutePath().getParent().toFile());
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        chooser.setSelectedFile(proposed.toFile());
+        return chosen(chooser, key, true);
+    }
+
+    @Override
     public Optional<Path> chooseFile(String key, Path proposed) {
         JFileChooser chooser = new JFileChooser(proposed.toAbsolutePath().getParent().toFile());
         chooser.setSelectedFile(proposed.toFile());

@@ -8,6 +8,7 @@ import java.util.Optional;
 /** A frame that is on no display: chooses what it was told to, and remembers what was done with it. */
 final class NoFrame implements Shell {
     Optional<Path> chosen = Optional.empty();
+    Optional<Path> proposed = Optional.empty();
     Optional<Path> viewed = Optional.empty();
     boolean ended;
     int front;
@@ -38,7 +39,14 @@ final class NoFrame implements Shell {
     }
 
     @Override
-    public Optional<Path> chooseFile(String key, Path proposed) {
+    public Optional<Path> chooseFolder(String key, Path wanted) {
+        proposed = Optional.of(wanted);
+        return chosen;
+    }
+
+    @Override
+    public Optional<Path> chooseFile(String key, Path wanted) {
+        proposed = Optional.of(wanted);
         return chosen;
     }
 

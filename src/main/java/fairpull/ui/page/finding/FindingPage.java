@@ -4,7 +4,9 @@ import fairpull.app.document.Document;
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.FindingView;
+import fairpull.app.usecase.KeepReport;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
@@ -14,7 +16,6 @@ import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -23,16 +24,21 @@ import net.miginfocom.swing.MigLayout;
 /** What was found: judged beside the window's thread, the same cards and figures as the report and the command line. */
 public final class FindingPage implements Page {
     private final Desk desk;
+    private final ReportBar bar;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
     private final Latest<FindingView> judging = new Latest<>(SwingUtilities::invokeLater);
     /** The folder that was judged, and its stamp at that time. */
     private String judged = "";
+    /** The stamp of what is in view; empty while nothing is. */
+    private String seen = "";
+    private Optional<KeepReport.Kind> wanted = Optional.empty();
 
     /** The page on a desk. */
     public FindingPage(Desk desk) {
         this.desk = desk;
         view.setOpaque(false);
         view.setName("finding");
+        bar = new ReportBar(desk.settings(), this::write, () -> desk.document().folder().ifPresent(this::judge));
     }
 
     @Override
@@ -62,12 +68,29 @@ public final class FindingPage implements Page {
         return folder + " " + FindingView.stamp(folder);
     }
 
+    /** Has the finding written that is in view; where it is still being judged, as soon as it is. */
+    public void write(KeepReport.Kind kind) {
+        if (seen.isEmpty()) {
+            wanted = Optional.of(kind);
+        } else {
+            ReportWriter.around(view).write(kind, seen);
+        }
+    }
+
     private void judge(Path folder) {
         judged = stamp(folder);
+        String now = FindingView.stamp(folder);
+        seen = "";
         say(Words.of("finding.judging"));
-        judging.ask(Job.onDisk(() -> FindingView.of(folder)), ended -> ended.tell(finding -> tell(finding.sections()), fault -> {
+        judging.ask(Job.onDisk(() -> FindingView.of(folder)), ended -> ended.tell(finding -> {
+            seen = now;
+            tell(finding.sections());
+            wanted.ifPresent(this::write);
+            wanted = Optional.empty();
+        }, fault -> {
+            wanted = Optional.empty();
             say(FaultWords.of(fault));
-            view.add(again(), "growx 0");
+            view.add(Buttons.of("finding.again", () -> judge(folder)), "growx 0");
         }));
     }
 
@@ -79,18 +102,9 @@ public final class FindingPage implements Page {
 
     private void tell(List<FindingView.Section> sections) {
         view.removeAll();
-        view.add(again(), "growx 0, alignx right");
+        view.add(bar, "growx, wmin 0");
         sections.forEach(section -> view.add(new SectionCard(section), "growx, wmin 0"));
         refreshed();
-    }
-
-    /** Pulls may have come in from elsewhere meanwhile. */
-    private JButton again() {
-        JButton again = new JButton(Words.of("finding.again"));
-        again.setName("finding.again");
-        again.setMnemonic(Words.mnemonic("finding.again"));
-        again.addActionListener(event -> desk.document().folder().ifPresent(this::judge));
-        return again;
     }
 
     private void refreshed() {
