@@ -10,12 +10,15 @@ import java.util.OptionalDouble;
  * @param publication what was audited
  * @param curves its curves as they were read
  * @param figures what each figure can show, in their order
+ * @param checks what came of each question put to it
  * @param claims how each claim stands, in their order
  */
-public record AuditAnswer(Publication publication, List<CurvePair> curves, List<OfFigure> figures, List<OfClaim> claims) {
+public record AuditAnswer(Publication publication, List<CurvePair> curves, List<OfFigure> figures, List<AuditCheck> checks,
+        List<OfClaim> claims) {
     public AuditAnswer {
         curves = List.copyOf(curves);
         figures = List.copyOf(figures);
+        checks = List.copyOf(checks);
         claims = List.copyOf(claims);
     }
 
@@ -23,17 +26,24 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
      * What a figure can show.
      *
      * @param figure the figure
+     * @param scatter that it is held against
      * @param chanceAlone how often an unchanged car gives as much at ordinary scatter
      * @param chanceLeast the same at the least plausible scatter
      * @param chanceMost the same at the most
      * @param tippingPull the pull scatter, relative, above which chance alone gives as much in 5 % of unchanged pairs, the other layers in
      *     proportion
      * @param nearestMix the pair of standards whose mixing comes nearest, for power and torque
+     * @param explainingElevation in m, at which mixed barometers alone give as much, for power and torque
      * @param errors what the comparison makes of a true gain of 1 % at ordinary scatter
      * @param test of the values published one by one
+     * @param budget what but the part moves it; empty for what is neither power nor torque
      */
-    public record OfFigure(Publication.Figure figure, double chanceAlone, double chanceLeast, double chanceMost,
-            OptionalDouble tippingPull, Optional<StandardsMixed> nearestMix, Optional<TypeErrors> errors, Optional<TTest> test) {
+    public record OfFigure(Publication.Figure figure, ScatterRange scatter, double chanceAlone, double chanceLeast, double chanceMost,
+            OptionalDouble tippingPull, Optional<StandardsMixed> nearestMix, OptionalDouble explainingElevation,
+            Optional<TypeErrors> errors, Optional<TTest> test, List<BudgetTerm> budget) {
+        public OfFigure {
+            budget = List.copyOf(budget);
+        }
     }
 
     /**

@@ -25,6 +25,8 @@ public record GradedClaim(Grade grade, Reason reason, double claimed, double pub
         OTHER_CHANGES,
         /** One correction before, another after. */
         STANDARDS_DIFFER,
+        /** The pressure at the rig behind one correction, one reduced to sea level behind the other. */
+        BAROMETERS_DIFFER,
         /** A rig of ordinary scatter gives as much without any change. */
         ORDINARY_SCATTER_EXPLAINS_IT,
         /** It would stand on a rig of ordinary scatter; what is not disclosed could undo it. */

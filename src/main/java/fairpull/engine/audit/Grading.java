@@ -6,7 +6,7 @@ import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.GradedClaim.Reason;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Sameness;
-import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.finding.Interval;
 
 /**
@@ -14,8 +14,8 @@ import fairpull.domain.finding.Interval;
  *
  * <ol>
  * <li>contradicted: the printed difference falls short of x by more than its rounding, or the whole interval at the worst lies below x.
- * <li>not shown: the rigs differ, something else was changed, or the standards differ; or the interval on a rig of ordinary scatter, with
- * all that is not disclosed done well, reaches down to x.
+ * <li>not shown: the rigs differ, something else was changed, or standards or barometers differ; or the interval on a rig of ordinary
+ * scatter, with all that is not disclosed done well, reaches down to x.
  * <li>plausible: that interval lies above x, but the one at the worst plausible values does not, or the state before
  * was not run again after the change.
  * <li>shown: the interval at the high end of the plausible scatter, with all that is not disclosed at its worst, lies above x.
@@ -35,13 +35,19 @@ public final class Grading {
      * @param claimed the gain claimed, 0 for any gain, in the unit of the pair
      * @param procedure what was disclosed
      * @param pickedCritical critical value of the largest of those picked from, in case the figure was
+     * @param scatter that it is held against
      * @return the grade with its reason
      */
-    public static GradedClaim grade(Pair pair, double claimed, Procedure procedure, double pickedCritical) {
-        Interval ordinary = interval(pair, Assumptions.ordinary(procedure, ScatterShares.ORDINARY, pickedCritical));
-        Interval worst = interval(pair, Assumptions.worst(procedure, ScatterShares.MOST, pickedCritical));
+    public static GradedClaim grade(Pair pair, double claimed, Procedure procedure, double pickedCritical, ScatterRange scatter) {
+        Interval ordinary = interval(pair, Assumptions.ordinary(procedure, scatter.ordinary(), pickedCritical));
+        Interval worst = interval(pair, Assumptions.worst(procedure, scatter.most(), pickedCritical));
         Reason reason = reason(pair, claimed, procedure, ordinary, worst);
         return new GradedClaim(gradeOf(reason), reason, claimed, pair.difference(), ordinary, worst);
+    }
+
+    /** {@return the grade of a claim where nothing is known of the scatter} */
+    public static GradedClaim grade(Pair pair, double claimed, Procedure procedure, double pickedCritical) {
+        return grade(pair, claimed, procedure, pickedCritical, ScatterRange.ASSUMED);
     }
 
     /**
@@ -74,6 +80,9 @@ public final class Grading {
         if (procedure.corrections().differs()) {
             return Reason.STANDARDS_DIFFER;
         }
+        if (procedure.barometers().differs()) {
+            return Reason.BAROMETERS_DIFFER;
+        }
         if (ordinary.low() <= claimed) {
             return Reason.ORDINARY_SCATTER_EXPLAINS_IT;
         }
@@ -87,7 +96,7 @@ public final class Grading {
     static Grade gradeOf(Reason reason) {
         return switch (reason) {
             case FIGURES_FALL_SHORT, BELOW_WHAT_IS_CLAIMED -> Grade.CONTRADICTED;
-            case RIGS_DIFFER, OTHER_CHANGES, STANDARDS_DIFFER, ORDINARY_SCATTER_EXPLAINS_IT -> Grade.NOT_SHOWN;
+            case RIGS_DIFFER, OTHER_CHANGES, STANDARDS_DIFFER, BAROMETERS_DIFFER, ORDINARY_SCATTER_EXPLAINS_IT -> Grade.NOT_SHOWN;
             case HANGS_ON_WHAT_IS_NOT_DISCLOSED, NO_RETURN -> Grade.PLAUSIBLE;
             case STANDS_AT_THE_WORST -> Grade.SHOWN;
         };

@@ -14,6 +14,8 @@ public final class PickedSpeed {
     public static final double CORRELATION_LENGTH_RPM = 400;
     /** How long a sweep is taken to be where nothing is disclosed: 4000 rpm; common practice, no source. */
     public static final double SWEEP_RPM = 4000;
+    /** No engine sweeps through more; longer ones are reckoned as this. */
+    public static final double LONGEST_RPM = 20_000;
 
     private static final MaximumT.Scatter KNOWN = new MaximumT.Scatter(Double.POSITIVE_INFINITY, 0);
     private static final double ERROR_RATE = 0.05;

@@ -15,7 +15,6 @@ import java.util.stream.IntStream;
 /** What the checks share: rows of a sweep, the channel that is compared, the last digit of a column, medians. */
 final class Rows {
     private static final List<Quantity> COMPARED = List.of(Quantity.POWER, Quantity.TORQUE, Quantity.FORCE, Quantity.CURRENT);
-    private static final int MOST_DECIMALS = 9;
 
     private Rows() {
     }
@@ -36,24 +35,7 @@ final class Rows {
     /** {@return one unit of the last digit that a channel was written with, in SI} */
     static double lastDigit(PullTrace pull, Quantity quantity) {
         Unit unit = pull.units().get(quantity);
-        return unit.factor() * lastDigit(pull.channels().find(quantity).orElseThrow().map(unit::fromSi));
-    }
-
-    private static double lastDigit(Samples readings) {
-        double digit = 1;
-        for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
-            double scale = Math.pow(10, decimals);
-            digit = 1 / scale;
-            if (readings.stream().filter(Double::isFinite).allMatch(value -> isWhole(value * scale))) {
-                return digit;
-            }
-        }
-        return digit;
-    }
-
-    /** Readings went through SI: a whole number comes back with the noise of the last bits. */
-    private static boolean isWhole(double value) {
-        return Math.abs(value - Math.rint(value)) <= 1e-9 * Math.max(1, Math.abs(value));
+        return unit.factor() * LastDigit.of(pull.channels().find(quantity).orElseThrow().map(unit::fromSi));
     }
 
     /** {@return the values of a channel in some rows} */

@@ -51,6 +51,7 @@ public final class AuditWords {
             case RIGS_DIFFER -> "the figures are of two rigs, which read 5 to 10" + Numbers.THIN + "% apart (common practice, no source).";
             case OTHER_CHANGES -> "something else was changed with the part, and the figures cannot tell the two apart.";
             case STANDARDS_DIFFER -> "one correction was quoted before and another after.";
+            case BAROMETERS_DIFFER -> "the pressure at the rig stands behind one correction, one reduced to sea level behind the other.";
             case ORDINARY_SCATTER_EXPLAINS_IT -> "on a rig of ordinary scatter the gain is " + interval(graded.ordinary(), unit)
                     + ", which reaches down to " + least + ".";
             case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> "on a rig of ordinary scatter the gain is " + interval(graded.ordinary(), unit)

@@ -1,0 +1,41 @@
+package fairpull.engine.audit;
+
+import fairpull.domain.audit.Assumed;
+import fairpull.domain.audit.AuditCheck;
+import fairpull.domain.audit.AuditCheck.Code;
+import fairpull.domain.audit.AuditCheck.Found;
+import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.ScatterShares;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The best of several pulls against fewer of them: without any change the figure after is higher by L·s_p·(e(m) − e(n)) on average, e the
+ * expected maximum of so many standard normal values ({@link fairpull.engine.stats.ExpectedMaximum}).
+ */
+final class PickedPulls implements Question {
+    @Override
+    public AuditCheck put(Publication publication, List<CurvePair> curves) {
+        Procedure procedure = publication.procedure();
+        List<Found> found = new ArrayList<>();
+        boolean looked = procedure.before().isPresent() && procedure.after().isPresent();
+        if (looked) {
+            for (Publication.Figure figure : publication.figures()) {
+                look(figure, procedure, found);
+            }
+        }
+        return AuditCheck.of(Code.PICKED_PULLS, looked, found);
+    }
+
+    private static void look(Publication.Figure figure, Procedure procedure, List<Found> found) {
+        ScatterShares scatter = PlausibleScatter.of(procedure.scatter(), figure.before()).ordinary();
+        Assumed assumed = Assumptions.ordinary(procedure, scatter, Assumptions.oneFigure());
+        double picked = new PublishedDifference(figure.gainSi(), figure.before().si(), figure.before().halfDigitSi(), assumed).pickedBest();
+        if (picked > 0) {
+            found.add(new Found(figure.name(), AuditCheck.Side.BOTH, figure.before().unit(),
+                    List.of(picked, (double) assumed.before().pulls(), (double) assumed.after().pulls()), ""));
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package fairpull.engine.audit;
+
+import fairpull.domain.audit.AuditCheck;
+import fairpull.domain.audit.AuditCheck.Code;
+import fairpull.domain.audit.AuditCheck.Found;
+import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.curve.SpeedRange;
+import fairpull.domain.unit.Units;
+import java.util.List;
+import java.util.Optional;
+
+/** A figure, or its speed, picked after the test: the largest difference along a sweep passes more by chance ({@link PickedSpeed}). */
+final class SpeedPicked implements Question {
+    @Override
+    public AuditCheck put(Publication publication, List<CurvePair> curves) {
+        Optional<Boolean> named = publication.procedure().namedBefore();
+        if (named.isEmpty() || named.get()) {
+            return AuditCheck.of(Code.PICKED_SPEED, named.isPresent(), List.of());
+        }
+        SweptSpan span = SweptSpan.of(publication.procedure(), curves);
+        return AuditCheck.of(Code.PICKED_SPEED, List.of(new Found("", AuditCheck.Side.BOTH, Units.RPM, List.of(span.criticalValue(),
+                Assumptions.oneFigure(), span.range().map(SpeedRange::lowRadPerS).orElse(Double.NaN),
+                span.range().map(SpeedRange::highRadPerS).orElse(Double.NaN)), "")));
+    }
+}
