@@ -16,6 +16,7 @@ import fairpull.domain.unit.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Audits a publication: what each figure can show, how each claim stands. A claim about values that were published one by one is held
@@ -24,6 +25,8 @@ import java.util.OptionalDouble;
 public final class Audit {
     private static final double TRUE_GAIN = 0.01;
     private static final double ERROR_RATE = 0.05;
+    private static final int CHANCES = 80;
+    private static final double BEYOND = 1.25;
 
     private final Publication publication;
     private final Procedure procedure;
@@ -46,7 +49,7 @@ public final class Audit {
     public static AuditAnswer of(Publication publication, List<CurvePair> curves) {
         Audit audit = new Audit(publication);
         return new AuditAnswer(publication, curves, publication.figures().stream().map(audit::figure).toList(),
-                publication.claims().stream().map(audit::claim).toList());
+                publication.claims().stream().map(audit::claim).toList(), Disclosure.missing(publication, audit.pickedCritical));
     }
 
     private AuditAnswer.OfFigure figure(Publication.Figure figure) {
@@ -58,9 +61,16 @@ public final class Audit {
         double standardError = ordinary.standardErrorOfInterval();
         return new AuditAnswer.OfFigure(figure, ordinary.chanceAlone(), difference(figure, ScatterShares.LEAST).chanceAlone(),
                 difference(figure, ScatterShares.MOST).chanceAlone(),
-                scatters ? OptionalDouble.of(ordinary.tippingFactor() * ScatterShares.ORDINARY.pull()) : OptionalDouble.empty(), mix,
+                scatters ? OptionalDouble.of(ordinary.tippingFactor() * ScatterShares.ORDINARY.pull()) : OptionalDouble.empty(),
+                scatters ? chances(ordinary) : List.of(), mix,
                 scatters ? Optional.of(Exaggeration.at(TRUE_GAIN * figure.before().si(), standardError, ERROR_RATE)) : Optional.empty(),
                 figure.values().map(Audit::test));
+    }
+
+    private static List<AuditAnswer.ChanceAt> chances(PublishedDifference ordinary) {
+        double most = Math.max(ScatterShares.MOST.pull(), ordinary.tippingFactor() * ScatterShares.ORDINARY.pull()) * BEYOND;
+        return IntStream.rangeClosed(1, CHANCES).mapToDouble(k -> most * k / CHANCES)
+                .mapToObj(pull -> new AuditAnswer.ChanceAt(pull, ordinary.chanceAlone(pull / ScatterShares.ORDINARY.pull()))).toList();
     }
 
     private PublishedDifference difference(Publication.Figure figure, ScatterShares scatter) {

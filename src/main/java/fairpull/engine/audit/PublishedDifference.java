@@ -59,6 +59,11 @@ public final class PublishedDifference {
         return unchanged.bothTails(difference);
     }
 
+    /** {@return P(|D| ≥ |d|) without any change were scatter and rounding so many times what is assumed, for a figure named before} */
+    public double chanceAlone(double times) {
+        return unchanged.bothTails(difference / times);
+    }
+
     /** {@return how many times the assumed scatter would make |D| reach |d| in 5 % of unchanged pairs; less and the figure stands} */
     public double tippingFactor() {
         return Math.abs(difference) / unchanged.sizeReached(1 - LEVEL);
