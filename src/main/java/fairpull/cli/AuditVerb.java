@@ -13,8 +13,9 @@ import picocli.CommandLine.Parameters;
 /** {@code audit}: what published figures can and cannot show. */
 @Command(name = "audit",
         description = "Says what a published comparison can and cannot show: every claim graded with the reason and the figures behind it, "
-                + "chance alone, the scatter at which it tips, and what is not disclosed.",
-        footer = {"  fairpull audit --template", "  fairpull audit demo-data/published/battery-trial-1953.json"})
+                + "chance alone, the scatter at which it tips, what is not disclosed by how much it could matter, and the fair repeat.",
+        footer = {"  fairpull audit --template", "  fairpull audit demo-data/published/battery-trial-1953.json",
+            "  fairpull audit demo-data/published/sound.json --html audit.html --plan fair-repeat"})
 final class AuditVerb extends Verb {
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "The publication; --template prints an empty one.")
     private Path file;
@@ -28,6 +29,9 @@ final class AuditVerb extends Verb {
     @Option(names = "--pdf", paramLabel = "FILE", description = "Write the audit as PDF too.")
     private Path pdf;
 
+    @Option(names = "--plan", paramLabel = "FOLDER", description = "Write the fair repeat as a test into a new folder.")
+    private Path plan;
+
     @Override
     protected void work() throws IOException {
         if (template == (file != null)) {
@@ -39,6 +43,9 @@ final class AuditVerb extends Verb {
             return;
         }
         AuditAnswer audited = AuditPublication.audit(file);
+        if (plan != null) {
+            AuditPublication.plan(audited, plan);
+        }
         AuditPublication.write(audited, Optional.ofNullable(html), Optional.ofNullable(pdf));
         answer(AuditPublication.said(audited));
     }

@@ -29,7 +29,7 @@ class AuditVerbTest {
         JsonNode audited = audit("silent.json");
 
         assertThat(audited.get("claims").get(0).get("grade").asText()).isEqualTo("not shown");
-        assertThat(audited.get("notDisclosed")).hasSize(8);
+        assertThat(audited.get("notDisclosed")).hasSize(9);
     }
 
     /** Paired t of the trial of 1953: 0.43 for the additive, 2.38 for the salts (computed from the published table). */
@@ -49,7 +49,7 @@ class AuditVerbTest {
         SmallTest.write(file, Run.of("audit", "--template").succeeded().out());
 
         assertThat(Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).words())
-                .contains("Not disclosed: how many pulls were run");
+                .contains("9 things are not disclosed").contains("How many pulls were run");
         assertThat(SmallTest.read(folder.resolve("a.html"))).contains("What the figures can show").doesNotContain("<script");
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }

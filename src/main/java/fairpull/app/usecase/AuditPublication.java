@@ -1,13 +1,18 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Repeat;
 import fairpull.engine.audit.Audit;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
+import fairpull.io.folder.TestFolder;
 import fairpull.io.json.AuditJson;
 import fairpull.io.json.PublicationJson;
-import fairpull.report.wording.AuditWords;
+import fairpull.report.wording.RepeatWords;
+import fairpull.report.wording.UndisclosedWords;
 import fairpull.report.write.AuditReport;
 import fairpull.report.write.Paper;
 import fairpull.report.write.TextAudit;
@@ -48,7 +53,22 @@ public final class AuditPublication {
 
     /** {@return the answer for people and programs} */
     public static Answer said(AuditAnswer answer) {
-        return new Answer(TextAudit.text(answer), AuditJson.document(answer, AuditWords.notDisclosed(answer)));
+        Repeat repeat = repeat(answer);
+        return new Answer(TextAudit.text(answer, repeat), AuditJson.document(answer, repeat, UndisclosedWords::item));
+    }
+
+    /** {@return the fair repeat of what was audited; its plan can be opened as a new test} */
+    public static Repeat repeat(AuditAnswer answer) {
+        return FairRepeat.of(answer);
+    }
+
+    /** Writes the fair repeat as a test into a folder that holds none. */
+    public static void plan(AuditAnswer answer, Path folder) throws IOException {
+        Repeat repeat = repeat(answer);
+        if (repeat.outcome() != Repeat.Outcome.FOUND) {
+            throw new InputException(Place.none(), RepeatWords.heading(repeat), "nothing was written; the audit says what would help");
+        }
+        TestFolder.create(folder, repeat.plan().orElseThrow());
     }
 
     /** {@return an empty publication to fill in} */
@@ -61,8 +81,9 @@ public final class AuditPublication {
 
     /** Writes the report of an answer; nothing before everything is made. */
     public static void write(AuditAnswer answer, Optional<Path> html, Optional<Path> pdf) throws IOException {
-        Optional<byte[]> page = html.map(file -> AuditReport.html(answer).getBytes(StandardCharsets.UTF_8));
-        Optional<byte[]> paper = pdf.map(file -> AuditReport.pdf(answer, Paper.A4).bytes());
+        Repeat repeat = repeat(answer);
+        Optional<byte[]> page = html.map(file -> AuditReport.html(answer, repeat).getBytes(StandardCharsets.UTF_8));
+        Optional<byte[]> paper = pdf.map(file -> AuditReport.pdf(answer, repeat, Paper.A4).bytes());
         if (html.isPresent()) {
             put(html.get(), page.orElseThrow());
         }

@@ -75,7 +75,7 @@ public final class Assumptions {
     }
 
     /** A rig does not change its barometer within a day, so that only a disclosed difference counts there. */
-    private static double barometer(Procedure procedure) {
+    static double barometer(Procedure procedure) {
         boolean oneDay = is(procedure.rig(), Sameness.SAME) && is(procedure.day(), Sameness.SAME);
         boolean raises = open(procedure.barometers().before(), Barometer.Kind.SEA_LEVEL)
                 && open(procedure.barometers().after(), Barometer.Kind.STATION);

@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Audits a publication: what each figure can show, what comes of each question put to it, how each claim stands. A claim about values that
@@ -29,6 +30,8 @@ import java.util.OptionalDouble;
 public final class Audit {
     private static final double TRUE_GAIN = 0.01;
     private static final double ERROR_RATE = 0.05;
+    private static final int CHANCES = 80;
+    private static final double BEYOND = 1.25;
 
     private final Publication publication;
     private final double pickedCritical;
@@ -49,7 +52,8 @@ public final class Audit {
     public static AuditAnswer of(Publication publication, List<CurvePair> curves) {
         Audit audit = new Audit(publication, curves);
         return new AuditAnswer(publication, curves, publication.figures().stream().map(audit::figure).toList(),
-                Questions.of(publication, curves), publication.claims().stream().map(audit::claim).toList());
+                Questions.of(publication, curves), publication.claims().stream().map(audit::claim).toList(),
+                Disclosure.missing(publication, audit.pickedCritical));
     }
 
     private AuditAnswer.OfFigure figure(Publication.Figure figure) {
@@ -62,7 +66,8 @@ public final class Audit {
         double standardError = ordinary.standardErrorOfInterval();
         return new AuditAnswer.OfFigure(figure, scatter, ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
                 difference(figure, scatter.most()).chanceAlone(),
-                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(), mix,
+                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
+                scatters ? chances(ordinary, scatter) : List.of(), mix,
                 scatters && !publication.procedure().barometers().isSame()
                         ? BarometerMix.elevationGiving(Assumptions.correction(publication.procedure()), gain) : OptionalDouble.empty(),
                 scatters ? Optional.of(Exaggeration.at(TRUE_GAIN * figure.before().si(), standardError, ERROR_RATE)) : Optional.empty(),
@@ -76,6 +81,13 @@ public final class Audit {
         return Arrays.stream(BudgetTerm.Kind.values())
                 .map(kind -> new BudgetTerm(kind, ordinary.deviation(kind), worst.deviation(kind)))
                 .filter(term -> term.ordinary() != 0 || term.worst() != 0).toList();
+    }
+
+    private static List<AuditAnswer.ChanceAt> chances(PublishedDifference ordinary, ScatterRange scatter) {
+        double usual = scatter.ordinary().pull();
+        double most = Math.max(scatter.most().pull(), ordinary.tippingFactor() * usual) * BEYOND;
+        return IntStream.rangeClosed(1, CHANCES).mapToDouble(k -> most * k / CHANCES)
+                .mapToObj(pull -> new AuditAnswer.ChanceAt(pull, ordinary.chanceAlone(pull / usual))).toList();
     }
 
     private PublishedDifference difference(Publication.Figure figure, ScatterShares scatter) {

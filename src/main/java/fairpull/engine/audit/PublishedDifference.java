@@ -117,7 +117,12 @@ public final class PublishedDifference {
 
     /** {@return P(|D| ≥ |d|) without any change, for a figure named before} */
     public double chanceAlone() {
-        double chance = unchanged.bothTails(difference);
+        return chanceAlone(1);
+    }
+
+    /** {@return P(|D| ≥ |d|) without any change were scatter and rounding so many times what is assumed, for a figure named before} */
+    public double chanceAlone(double times) {
+        double chance = unchanged.bothTails(difference / times);
         boolean known = Double.isInfinite(degreesOfFreedom) || !(chance > 0 && chance < 1);
         return known ? chance : StudentT.bothTails(Normal.upperQuantile(chance / 2), degreesOfFreedom);
     }
@@ -148,8 +153,8 @@ public final class PublishedDifference {
     /** {@return the interval of the true difference} */
     public Interval interval() {
         double t = StudentT.upperQuantile(Normal.upperTail(assumed.criticalValue()), degreesOfFreedom);
-        DifferenceOfMaxima mirrored = new DifferenceOfMaxima(unchanged.scatter(), unchanged.rest(), unchanged.after(), unchanged.before());
-        return new Interval(LEVEL, difference - quantile(unchanged, t) - assumed.offset() * level, difference + quantile(mirrored, t));
+        return new Interval(LEVEL, difference - quantile(unchanged, t) - assumed.offset() * level,
+                difference + quantile(unchanged.mirrored(), t));
     }
 
     /** {@return the value that is passed as seldom as a normal deviate passes t} */

@@ -3,24 +3,27 @@ package fairpull.io.json;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Repeat;
+import fairpull.domain.audit.Undisclosed;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Unit;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** An audit as JSON; gains and intervals are in the unit of the figure before. */
 public final class AuditJson {
     private AuditJson() {
     }
 
-    /** {@return the answer as a document; {@code missing} says what was not disclosed} */
-    public static String document(AuditAnswer answer, List<String> missing) {
+    /** {@return the answer with its fair repeat as a document; {@code words} says an item that was not disclosed} */
+    public static String document(AuditAnswer answer, Repeat repeat, Function<Undisclosed.Item, String> words) {
         return Tree.empty().text("title", answer.publication().title())
                 .trees("claims", answer.claims(), (tree, claim) -> claim(tree, claim, answer.publication().figure(claim.claim().figure())))
                 .trees("figures", answer.figures(), AuditJson::figure)
-                .texts("notDisclosed", missing).document();
+                .trees("notDisclosed", answer.undisclosed(), (tree, gap) -> gap(tree, gap, answer, words))
+                .tree("repeat", RepeatJson.tree(repeat)).document();
     }
 
     private static void claim(Tree tree, AuditAnswer.OfClaim claim, Publication.Figure figure) {
@@ -30,6 +33,13 @@ public final class AuditJson {
                 .text("grade", words(graded.grade())).text("reason", words(graded.reason()))
                 .number("claimed", unit.differenceFromSi(graded.claimed())).number("published", unit.differenceFromSi(graded.published()))
                 .tree("ordinary", interval(graded.ordinary(), unit)).tree("worst", interval(graded.worst(), unit));
+    }
+
+    private static void gap(Tree tree, Undisclosed gap, AuditAnswer answer, Function<Undisclosed.Item, String> words) {
+        Optional<Unit> unit = answer.measured().map(figure -> figure.before().unit());
+        double moves = unit.isPresent() ? unit.get().differenceFromSi(gap.moves().orElse(Double.NaN)) : Double.NaN;
+        tree.text("item", words(gap.item())).text("words", words.apply(gap.item())).number("moves", moves)
+                .text("unit", unit.map(Unit::symbol).orElse(""));
     }
 
     private static Tree interval(Interval interval, Unit unit) {

@@ -4,7 +4,6 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.Printed;
-import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.finding.Interval;
@@ -44,7 +43,7 @@ public final class AuditWords {
         }
         String least = claim.claim().gain().isPresent() ? "what is claimed" : "zero";
         return switch (graded.reason()) {
-            case FIGURES_FALL_SHORT -> "the printed figures differ by " + printedGain(figure)
+            case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure)
                     + ", less than is claimed, whatever their rounding.";
             case BELOW_WHAT_IS_CLAIMED -> "at the worst plausible scatter the gain is " + interval(graded.worst(), unit)
                     + ", below what is claimed.";
@@ -61,13 +60,6 @@ public final class AuditWords {
             case STANDS_AT_THE_WORST -> "even with scatter and all that is not disclosed at their worst the gain is "
                     + interval(graded.worst(), unit) + ".";
         };
-    }
-
-    /** With as many decimals as the figure before has. */
-    private static String printedGain(Publication.Figure figure) {
-        Unit unit = figure.before().unit();
-        return Numbers.resolving(Math.pow(10, 1 - figure.before().decimals()) * 1.0001, unit.symbol())
-                .signed(unit.differenceFromSi(figure.gainSi()));
     }
 
     private static String chance(double share) {
@@ -87,7 +79,7 @@ public final class AuditWords {
         for (AuditAnswer.OfFigure figure : answer.figures()) {
             Publication.Figure printed = figure.figure();
             said.add(new Said(printed.name(), printed(printed.before()) + " before, " + printed(printed.after()) + " after: "
-                    + printedGain(printed) + " of gain."));
+                    + DifferenceWords.gain(printed) + " of gain."));
             figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
                     "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
                             + Numbers.p(test.pValue()) + ".")));
@@ -117,27 +109,5 @@ public final class AuditWords {
 
     private static String printed(Printed figure) {
         return String.format(Locale.ROOT, "%." + figure.decimals() + "f", figure.value()) + Numbers.THIN + figure.unit().symbol();
-    }
-
-    /** {@return what was not disclosed} */
-    public static List<String> notDisclosed(AuditAnswer answer) {
-        Procedure procedure = answer.publication().procedure();
-        List<String> missing = new ArrayList<>();
-        add(missing, procedure.before().isEmpty() || procedure.after().isEmpty(),
-                "how many pulls were run, and whether the best is quoted");
-        add(missing, procedure.rig().isEmpty(), "whether both were run on one rig");
-        add(missing, procedure.strapDown().isEmpty(), "whether the car stayed strapped down");
-        add(missing, procedure.day().isEmpty(), "whether both were run on one day");
-        add(missing, procedure.correctionBefore().isEmpty() || procedure.correctionAfter().isEmpty(), "the corrections of both figures");
-        add(missing, procedure.allElse().isEmpty(), "whether all else stayed as it was");
-        add(missing, procedure.returned().isEmpty(), "whether the state before was run again after the change");
-        add(missing, procedure.namedBefore().isEmpty(), "whether the figure was named before the test");
-        return missing;
-    }
-
-    private static void add(List<String> missing, boolean isMissing, String words) {
-        if (isMissing) {
-            missing.add(words);
-        }
     }
 }

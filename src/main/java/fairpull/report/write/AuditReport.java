@@ -1,8 +1,14 @@
 package fairpull.report.write;
 
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Repeat;
+import fairpull.report.chart.ChanceChart;
 import fairpull.report.chart.Palette;
+import fairpull.report.chart.PublishedChart;
+import fairpull.report.wording.AuditMethodWords;
 import fairpull.report.wording.AuditWords;
+import fairpull.report.wording.RepeatWords;
+import fairpull.report.wording.UndisclosedWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,27 +17,51 @@ import java.util.Optional;
 
 /** An audit as one HTML page that needs nothing else, or the same cards on paper. */
 public final class AuditReport {
-    private AuditReport() {
+    private final AuditAnswer answer;
+    private final List<Card> cards = new ArrayList<>();
+
+    private AuditReport(AuditAnswer answer, Repeat repeat) {
+        this.answer = answer;
+        cards.add(Card.plain(AuditWords.heading(answer)).as("verdict").answering(AuditWords.claims(answer)));
+        List<Figure> published = published();
+        if (!published.isEmpty()) {
+            cards.add(Card.plain("How far the published differences can be trusted").showing(published, AuditMethodWords.intervals()));
+        }
+        UndisclosedWords.heading(answer).ifPresent(heading -> cards.add(Card.plain(heading).saying(UndisclosedWords.measure(answer))
+                .answering(UndisclosedWords.all(answer))));
+        cards.add(Card.plain(RepeatWords.heading(repeat)).saying(RepeatWords.paragraph(repeat)).answering(RepeatWords.all(repeat)));
+        cards.add(Card.plain("What the figures can show").showing(chances(), AuditMethodWords.chance())
+                .answering(AuditWords.figures(answer)));
+        cards.add(Card.plain("How this was reckoned").answering(AuditMethodWords.all()));
     }
 
     /** {@return the page} */
-    public static String html(AuditAnswer answer) {
-        return page(answer, Optional.empty());
+    public static String html(AuditAnswer answer, Repeat repeat) {
+        return new AuditReport(answer, repeat).page(Optional.empty());
     }
 
     /** {@return the same cards on paper; the same audit gives the same bytes} */
-    public static HtmlToPdf.Pdf pdf(AuditAnswer answer, Paper paper) {
-        return HtmlToPdf.pdf(page(answer, Optional.of(paper)), Optional.empty(), answer.publication().title());
+    public static HtmlToPdf.Pdf pdf(AuditAnswer answer, Repeat repeat, Paper paper) {
+        AuditReport report = new AuditReport(answer, repeat);
+        return HtmlToPdf.pdf(report.page(Optional.of(paper)), Optional.empty(), answer.publication().title(),
+                report.cards.stream().flatMap(card -> card.figures().stream()).toList());
     }
 
-    private static String page(AuditAnswer answer, Optional<Paper> paper) {
-        List<Card> cards = new ArrayList<>();
-        cards.add(Card.plain(AuditWords.heading(answer)).as("verdict").answering(AuditWords.claims(answer)));
-        cards.add(Card.plain("What the figures can show").answering(AuditWords.figures(answer)));
-        List<String> missing = AuditWords.notDisclosed(answer);
-        if (!missing.isEmpty()) {
-            cards.add(Card.plain("Not disclosed").stepping(missing));
-        }
+    private List<Figure> published() {
+        List<Figure> charts = new ArrayList<>();
+        answer.figures().forEach(figure -> PublishedChart.draw(answer, figure.figure())
+                .ifPresent(chart -> charts.add(new Figure("published" + (charts.size() + 1), chart))));
+        return charts;
+    }
+
+    private List<Figure> chances() {
+        List<Figure> charts = new ArrayList<>();
+        answer.figures().forEach(figure -> ChanceChart.draw(figure)
+                .ifPresent(chart -> charts.add(new Figure("chance" + (charts.size() + 1), chart))));
+        return charts;
+    }
+
+    private String page(Optional<Paper> paper) {
         Map<String, Object> page = new LinkedHashMap<>();
         page.put("title", answer.publication().title());
         page.put("line", answer.publication().source());

@@ -1,0 +1,169 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Repeat;
+import fairpull.domain.audit.Repeat.Days;
+import fairpull.domain.audit.Repeat.Outcome;
+import fairpull.domain.audit.StatedScatter;
+import fairpull.domain.finding.SizeAnswer;
+import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Claim;
+import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
+import fairpull.domain.plan.Question;
+import fairpull.domain.plan.Rig;
+import fairpull.domain.plan.Scatter;
+import fairpull.domain.rig.StartingGuess;
+import fairpull.domain.search.Costs;
+import fairpull.domain.search.Range;
+import fairpull.domain.search.SearchQuestion;
+import fairpull.domain.search.SearchRow;
+import fairpull.domain.search.SearchSpace;
+import fairpull.domain.unit.UnitSystem;
+import fairpull.engine.planning.PlanSizing;
+import fairpull.engine.planning.Search;
+import fairpull.engine.planning.Sizing;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The fair repeat of a published comparison: a plan that decides by the figure claimed about, for the smallest gain claimed, on the
+ * shortest day that finds it in a counterbalanced order; where no single day does, on the fewest hours over several days of one order.
+ * It is judged by its own data: the scatter that it is sized by is no record.
+ */
+public final class FairRepeat {
+    /** Of two pulls that differ nobody can say which one is out of line; judgement, no source. */
+    private static final int FEWEST_PULLS = 3;
+    private static final int MOST_PULLS = 8;
+    private static final double MINUTES_AN_HOUR = 60;
+    private static final Costs FREE = new Costs(0, 0, 0, 0);
+
+    private final Publication publication;
+    private final Publication.Figure figure;
+
+    private FairRepeat(Publication publication, Publication.Figure figure) {
+        this.publication = publication;
+        this.figure = figure;
+    }
+
+    /** {@return the fair repeat of what was audited} */
+    public static Repeat of(AuditAnswer answer) {
+        List<AuditAnswer.OfClaim> claims = answer.claims();
+        Publication publication = answer.publication();
+        Publication.Figure figure = claims.stream().map(claim -> publication.figure(claim.claim().figure()))
+                .filter(claimed -> sized(publication, claimed).isPresent()).findFirst()
+                .orElseGet(() -> claims.isEmpty() ? publication.figures().get(0) : publication.figure(claims.get(0).claim().figure()));
+        return new FairRepeat(publication, figure).repeat(claims.stream()
+                .filter(claim -> claim.claim().figure().equals(figure.name())).toList());
+    }
+
+    /** What the test is sized by. */
+    private record Sized(Scatter pull, Scatter refit) {
+    }
+
+    /** Each layer as it was stated, or else by the starting guess; no record either way. */
+    private static Optional<Sized> sized(Publication publication, Publication.Figure figure) {
+        Optional<StartingGuess> guess = StartingGuess.of(figure.before().unit().quantity(), Rig.Kind.ROLLER_BRAKE);
+        Optional<StatedScatter> stated = publication.procedure().scatter();
+        Optional<Scatter> pull = stated(figure, stated.map(StatedScatter::pull))
+                .or(() -> guess.map(known -> planning(figure, known.pullShare(), Scatter.Origin.STARTING_GUESS)));
+        Optional<Scatter> refit = stated(figure, stated.flatMap(StatedScatter::refit))
+                .or(() -> guess.map(known -> planning(figure, known.refitShare(), Scatter.Origin.STARTING_GUESS)));
+        return pull.flatMap(pulls -> refit.map(refits -> new Sized(pulls, refits)));
+    }
+
+    private static Optional<Scatter> stated(Publication.Figure figure, Optional<StatedScatter.Layer> layer) {
+        return layer.flatMap(known -> known.share(figure.before())).filter(share -> share > 0)
+                .map(share -> planning(figure, share, Scatter.Origin.TYPED_IN));
+    }
+
+    private static Scatter planning(Publication.Figure figure, double share, Scatter.Origin origin) {
+        return new Scatter(share * figure.before().si(), 0, origin);
+    }
+
+    private Repeat repeat(List<AuditAnswer.OfClaim> claims) {
+        double gainSi = claims.stream().mapToDouble(claim -> claim.graded().claimed())
+                .map(claimed -> claimed > 0 ? claimed : figure.gainSi()).min().orElse(figure.gainSi());
+        double gain = figure.before().unit().differenceFromSi(gainSi);
+        if (!(gainSi > 0)) {
+            return without(gain, Outcome.NO_GAIN);
+        }
+        return sized(publication, figure).map(scatter -> within(plan(claims, gainSi, scatter), gain))
+                .orElseGet(() -> without(gain, Outcome.NO_SCATTER));
+    }
+
+    private Repeat without(double gain, Outcome outcome) {
+        return new Repeat(figure, gain, outcome, Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty());
+    }
+
+    private Repeat within(Plan plan, double gain) {
+        List<SearchRow> front = front(plan);
+        Optional<Days> found = shortest(plan, front, gain);
+        Plan recorded = plan.with(plan.rig().scattering(plan.rig().pullScatter(), plan.rig().refitScatter().map(
+                refit -> new Scatter(refit.standardDeviationSi(), Repeat.RECORD_DEGREES_OF_FREEDOM, Scatter.Origin.RIG_RECORD))));
+        Optional<Days> best = found.or(() -> all(plan, front).min(Comparator.comparingDouble(Days::detectableGain)));
+        return new Repeat(figure, gain, found.isPresent() ? Outcome.FOUND : Outcome.OUT_OF_REACH,
+                best.map(days -> filled(plan, days)), best,
+                front.stream().mapToDouble(SearchRow::detectableGain).min(), shortest(recorded, front(recorded), gain));
+    }
+
+    private static List<SearchRow> front(Plan plan) {
+        SizeQuestion asked = PlanSizing.question(plan).orElseThrow();
+        SearchSpace space = new SearchSpace(SearchSpace.MOST_INSTALLS, OptionalInt.empty(), true, true, false,
+                new Range(FEWEST_PULLS, MOST_PULLS), new Range(asked.warmUps(), asked.warmUps()));
+        return Search.search(new SearchQuestion(asked, space, Repeat.HOURS_A_DAY * MINUTES_AN_HOUR, OptionalDouble.empty(), FREE),
+                share -> { }, () -> true).orElseThrow().front();
+    }
+
+    private static Optional<Days> shortest(Plan plan, List<SearchRow> front, double gain) {
+        return all(plan, front).filter(days -> days.detectableGain() <= gain)
+                .min(Comparator.comparing((Days days) -> days.days() > 1).thenComparingDouble(Days::minutes));
+    }
+
+    /** Each day of the front by itself, and run two and three times. */
+    private static Stream<Days> all(Plan plan, List<SearchRow> front) {
+        return IntStream.rangeClosed(1, Repeat.MOST_DAYS).boxed().flatMap(days -> front.stream().flatMap(row -> {
+            String order = String.join("|", Collections.nCopies(days, row.order()));
+            return seen(plan, order, row).stream();
+        }));
+    }
+
+    private static Optional<Days> seen(Plan plan, String order, SearchRow row) {
+        Plan filled = plan.with(StartingPlan.refilled(plan.sequence(), order, row.pulls(), row.warmUps()));
+        SizeAnswer seen = Sizing.figures(PlanSizing.question(filled).orElseThrow());
+        return seen.detectableGain().stream()
+                .mapToObj(gain -> new Days(order, row.pulls(), row.warmUps(), seen.minutes(), gain)).findFirst();
+    }
+
+    private static Plan filled(Plan plan, Days days) {
+        return plan.with(StartingPlan.refilled(plan.sequence(), days.order(), days.pulls(), days.warmUps()));
+    }
+
+    private Plan plan(List<AuditAnswer.OfClaim> claims, double gainSi, Sized scatter) {
+        double level = figure.before().si();
+        Measure deciding = RepeatMeasure.of(figure, correction());
+        List<Claim> held = claims.stream().map(claim -> new Claim(claim.claim().words(), deciding.name(),
+                claim.graded().claimed())).toList();
+        Plan start = StartingPlan.in(UnitSystem.METRIC);
+        Question question = start.question().between("before the change", "after the change: " + publication.changed())
+                .claiming(List.of()).measuredBy(deciding, List.of()).expecting(OptionalDouble.of(level))
+                .worth(OptionalDouble.of(gainSi)).claiming(held);
+        return start.titled("Fair repeat: " + publication.title())
+                .remarked("Planned from published figures. Its scatter only sizes it; the repeat is judged by its own data.")
+                .with(question).with(start.rig().scattering(Optional.of(scatter.pull()), Optional.of(scatter.refit())));
+    }
+
+    /** That of both figures; none where they differ, or one was not disclosed. */
+    private Correction correction() {
+        return publication.procedure().mayMixStandards() ? Correction.NONE
+                : publication.procedure().correctionAfter().orElse(Correction.NONE);
+    }
+}

@@ -1,0 +1,34 @@
+package fairpull.domain.audit;
+
+import java.util.OptionalDouble;
+
+/**
+ * Something that was not disclosed, and how much it could matter.
+ *
+ * @param item what
+ * @param moves how far the near end of the interval falls on a rig of ordinary scatter where this alone is at its worst plausible value and
+ *     all else that was not disclosed was done well; in SI, of the figure that the answer says; empty where no figure can be put on it
+ */
+public record Undisclosed(Item item, OptionalDouble moves) {
+    /** What a publication may keep to itself. */
+    public enum Item {
+        /** Whether both figures are of one rig. */
+        RIG,
+        /** The corrections of both figures. */
+        CORRECTIONS,
+        /** Whether the pressure behind each correction is that at the rig, or one reduced to sea level. */
+        BAROMETERS,
+        /** Whether both were run on one day. */
+        DAY,
+        /** Whether the car stayed strapped down. */
+        STRAP_DOWN,
+        /** How many pulls were run, and what is quoted of them. */
+        PULLS,
+        /** Whether the figure was named before the test. */
+        NAMED_BEFORE,
+        /** Whether the state before was run again after the change. */
+        RETURN,
+        /** Whether all else stayed as it was. */
+        OTHER_CHANGES
+    }
+}

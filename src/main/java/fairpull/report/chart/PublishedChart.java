@@ -1,0 +1,158 @@
+package fairpull.report.chart;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.GradedClaim;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.finding.Interval;
+import fairpull.domain.unit.Unit;
+import fairpull.report.wording.DifferenceWords;
+import fairpull.report.wording.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/** A published difference with its interval at ordinary scatter and at the worst, against zero and against what is claimed of it. */
+public final class PublishedChart {
+    private static final double TOP = 30;
+    private static final double ROW = 46;
+    private static final double LINE = 16;
+    private static final double GAP = 8;
+
+    private final Publication.Figure figure;
+    private final List<AuditAnswer.OfClaim> claims;
+    private final Unit unit;
+    private final Numbers numbers;
+    private final List<Row> rows;
+    private final Scale scale;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private record Row(String words, Interval interval, boolean isWorst) {
+    }
+
+    private PublishedChart(Publication.Figure figure, List<AuditAnswer.OfClaim> claims) {
+        this.figure = figure;
+        this.claims = claims;
+        this.unit = figure.before().unit();
+        GradedClaim graded = claims.get(0).graded();
+        this.rows = claims.get(0).byValues() ? List.of(new Row("by the values published one by one", graded.ordinary(), false))
+                : List.of(new Row("ordinary scatter, what is not disclosed done well", graded.ordinary(), false),
+                        new Row("scatter and what is not disclosed at their worst", graded.worst(), true));
+        this.numbers = Numbers.resolving(shown(graded.ordinary().high() - graded.ordinary().low()) / 2, unit.symbol());
+        this.scale = scale();
+    }
+
+    /** {@return the chart of a figure; empty where nothing is claimed of it} */
+    public static Optional<Drawing> draw(AuditAnswer answer, Publication.Figure figure) {
+        List<AuditAnswer.OfClaim> claims = answer.claims().stream().filter(claim -> claim.claim().figure().equals(figure.name())).toList();
+        return claims.isEmpty() ? Optional.empty() : Optional.of(new PublishedChart(figure, claims).draw());
+    }
+
+    private double shown(double si) {
+        return unit.differenceFromSi(si);
+    }
+
+    private Scale scale() {
+        DoubleStream ends = rows.stream().flatMapToDouble(row -> DoubleStream.of(row.interval().low(), row.interval().high()));
+        double[] values = DoubleStream.concat(DoubleStream.concat(ends, claimed()), DoubleStream.of(0, figure.gainSi())).map(this::shown)
+                .sorted().toArray();
+        double low = values[0];
+        double high = values[values.length - 1];
+        double room = GAP + 4 + DoubleStream.of(values).mapToObj(numbers::signedBare)
+                .mapToDouble(text -> LetterWidths.of(text, Shape.Type.SMALL)).max().orElse(0);
+        double widest = Math.min(room, Drawing.WIDTH / 4);
+        return new Scale(low, high > low ? high : low + 1, widest, Drawing.WIDTH - widest);
+    }
+
+    private DoubleStream claimed() {
+        return claims.stream().mapToDouble(claim -> claim.graded().claimed()).filter(gain -> gain > 0).distinct().sorted();
+    }
+
+    private Drawing draw() {
+        double foot = TOP + rows.size() * ROW;
+        upright(0, Role.INK, Shape.Dash.SOLID, foot);
+        claimed().map(this::shown).forEach(gain -> upright(gain, Role.GATE, Shape.Dash.BROKEN, foot));
+        double x = scale.at(shown(figure.gainSi()));
+        shapes.add(new Shape.Line(new Point(x, TOP - 8), new Point(x, foot - 12), Role.B, 1, Shape.Dash.DOTTED));
+        shapes.add(new Shape.Words(new Point(x, TOP - 14), "published " + DifferenceWords.gain(figure), Role.B, Shape.Type.STRONG,
+                Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
+        for (int row = 0; row < rows.size(); row++) {
+            bar(rows.get(row), TOP + row * ROW + 30);
+        }
+        double end = names(foot);
+        words(2, end + 20, "← less than before", Role.SOFT, Shape.Anchor.START);
+        words(Drawing.WIDTH - 2, end + 20, "gain →", Role.SOFT, Shape.Anchor.END);
+        return new Drawing(Drawing.WIDTH, end + 28, "The published difference of " + figure.name() + " with its "
+                + Numbers.level(rows.get(0).interval().level()) + " intervals", description(), shapes);
+    }
+
+    private String description() {
+        StringBuilder text = new StringBuilder("Published " + DifferenceWords.gain(figure) + ".");
+        rows.forEach(row -> text.append(" With ").append(row.words()).append(": ").append(numbers.signedBare(shown(row.interval().low())))
+                .append(" to ").append(numbers.signed(shown(row.interval().high()))).append('.'));
+        claimed().map(this::shown).forEach(gain -> text.append(" Claimed ").append(claimText(gain)).append('.'));
+        return text.toString();
+    }
+
+    private void upright(double value, Role role, Shape.Dash dash, double foot) {
+        double x = scale.at(value);
+        shapes.add(new Shape.Line(new Point(x, TOP - 4), new Point(x, foot), role, 1.4, dash));
+    }
+
+    /** What the bar is of stands over its start, both ends beside it. */
+    private void bar(Row row, double y) {
+        double from = scale.at(shown(row.interval().low()));
+        double to = scale.at(shown(row.interval().high()));
+        Shape.Words name = new Shape.Words(new Point(from, y - 9), row.words(), Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START)
+                .within(Drawing.WIDTH);
+        shapes.add(name.ground());
+        shapes.add(name);
+        shapes.add(new Shape.Line(new Point(from, y), new Point(to, y), row.isWorst() ? Role.B_FAINT : Role.B, 5, Shape.Dash.SOLID));
+        shapes.add(new Shape.Disc(new Point(scale.at(shown(figure.gainSi())), y), 6, Role.B));
+        grounded(from - GAP, y + 4, numbers.signedBare(shown(row.interval().low())), Shape.Anchor.END);
+        grounded(to + GAP, y + 4, numbers.signedBare(shown(row.interval().high())), Shape.Anchor.START);
+    }
+
+    private void grounded(double x, double y, String text, Shape.Anchor anchor) {
+        Shape.Words words = new Shape.Words(new Point(x, y), text, Role.B, Shape.Type.SMALL, anchor);
+        shapes.add(words.ground());
+        shapes.add(words);
+    }
+
+    /** Zero and what is claimed, each under its line; where two would run into each other the later one goes a line lower. */
+    private double names(double foot) {
+        List<Shape.Words> placed = new ArrayList<>();
+        place(placed, 0, "0", Role.SOFT, foot);
+        claimed().map(this::shown).forEach(gain -> place(placed, gain, "claimed " + claimText(gain), Role.GATE, foot));
+        shapes.addAll(placed);
+        return placed.stream().mapToDouble(words -> words.at().y()).max().orElse(foot);
+    }
+
+    private void place(List<Shape.Words> placed, double value, String text, Role role, double foot) {
+        double y = foot + LINE;
+        Shape.Words words = named(value, text, role, y);
+        while (runsInto(placed, words)) {
+            y += LINE;
+            words = named(value, text, role, y);
+        }
+        placed.add(words);
+    }
+
+    private Shape.Words named(double value, String text, Role role, double y) {
+        return new Shape.Words(new Point(scale.at(value), y), text, role, Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(Drawing.WIDTH);
+    }
+
+    private static boolean runsInto(List<Shape.Words> placed, Shape.Words words) {
+        Bounds bounds = words.bounds();
+        Bounds wide = new Bounds(bounds.x() - GAP, bounds.y(), bounds.width() + 2 * GAP, bounds.height());
+        return placed.stream().anyMatch(other -> other.bounds().overlaps(wide));
+    }
+
+    private String claimText(double gain) {
+        return Numbers.brief(gain, unit.symbol());
+    }
+
+    private void words(double x, double y, String text, Role role, Shape.Anchor anchor) {
+        shapes.add(new Shape.Words(new Point(x, y), text, role, Shape.Type.SMALL, anchor));
+    }
+}

@@ -1,0 +1,83 @@
+package fairpull.report.wording;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Undisclosed;
+import fairpull.domain.audit.Undisclosed.Item;
+import fairpull.domain.unit.Unit;
+import java.util.List;
+import java.util.Optional;
+
+/** What a publication does not disclose, what could matter most first. */
+public final class UndisclosedWords {
+    private UndisclosedWords() {
+    }
+
+    /** {@return what stands over the list; empty where all is disclosed} */
+    public static Optional<String> heading(AuditAnswer answer) {
+        List<Undisclosed> gaps = answer.undisclosed();
+        return gaps.isEmpty() ? Optional.empty()
+                : Optional.of(gaps.size() == 1 ? "One thing is not disclosed"
+                        : gaps.size() + " things are not disclosed; what could matter most stands first");
+    }
+
+    /** {@return what the figures of the list are} */
+    public static String measure(AuditAnswer answer) {
+        return answer.measured().map(figure -> "Each figure says how far the near end of the " + Numbers.level(0.95) + " interval of “"
+                + figure.name() + "” would fall were this alone at its worst plausible value, all else done well, on a rig of ordinary "
+                + "scatter (published difference " + DifferenceWords.gain(figure) + ").")
+                .orElse("How much each could matter cannot be told in figures: no scatter of such a figure is known.");
+    }
+
+    /** {@return each item with how much it could matter} */
+    public static List<Said> all(AuditAnswer answer) {
+        Optional<Publication.Figure> figure = answer.measured();
+        return answer.undisclosed().stream().map(gap -> new Said(capital(item(gap.item())), size(gap, figure))).toList();
+    }
+
+    /** {@return an item in a few words} */
+    public static String item(Item item) {
+        return switch (item) {
+            case RIG -> "whether both were run on one rig";
+            case CORRECTIONS -> "the corrections of both figures";
+            case BAROMETERS -> "whether barometers were read at the rig or reduced to sea level";
+            case DAY -> "whether both were run on one day";
+            case STRAP_DOWN -> "whether the car stayed strapped down";
+            case PULLS -> "how many pulls were run, and whether the best is quoted";
+            case NAMED_BEFORE -> "whether the figure was named before the test";
+            case RETURN -> "whether the state before was run again after the change";
+            case OTHER_CHANGES -> "whether all else stayed as it was";
+        };
+    }
+
+    private static String size(Undisclosed gap, Optional<Publication.Figure> figure) {
+        return gap.moves().stream().boxed().findFirst().flatMap(moves -> figure.map(of -> fall(of, moves) + ": " + worst(gap.item())))
+                .orElseGet(() -> "no figure can be put on it" + (figure.isPresent() ? ": " + worst(gap.item()) : "")) + ".";
+    }
+
+    private static String fall(Publication.Figure figure, double moves) {
+        Unit unit = figure.before().unit();
+        double fall = unit.differenceFromSi(moves);
+        double share = moves / figure.before().si();
+        return share < 5e-5 ? "nothing" : "up to " + Numbers.resolving(fall, unit.symbol()).with(fall) + " ("
+                + Numbers.resolving(100 * share, "%").with(100 * share) + ")";
+    }
+
+    private static String worst(Item item) {
+        return switch (item) {
+            case RIG -> "rigs read 5 to 10" + Numbers.THIN + "% apart (common practice, no source)";
+            case CORRECTIONS -> "the pair of standards furthest apart of those left open";
+            case BAROMETERS -> "a pressure reduced to sea level before, one read at the rig after";
+            case DAY -> "another day, and the new strap-down that comes with it";
+            case STRAP_DOWN -> "a new strap-down";
+            case PULLS -> "a single pull before against the best of five after";
+            case NAMED_BEFORE -> "the best-looking speed picked from the whole sweep";
+            case RETURN -> "heat and weather that moved between the two would count as the change";
+            case OTHER_CHANGES -> "what else was changed would count as the change";
+        };
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

@@ -1,0 +1,61 @@
+package fairpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The fair repeat of a publication, written as a test. */
+class AuditPlanTest {
+    private static final Path PUBLISHED = Path.of("demo-data/published");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theFairRepeatIsATestThatCheckTakes() {
+        Path test = folder.resolve("repeat");
+        JsonNode repeat = Run.of("audit", PUBLISHED.resolve("silent.json"), "--plan", test, "--json").json().get("repeat");
+        Run checked = Run.of("check", test);
+
+        assertThat(repeat.get("outcome").asText()).isEqualTo("found");
+        assertThat(checked.status()).isZero();
+        assertThat(checked.words()).contains("largest power of the pull").contains("Fair repeat");
+        assertThat(Run.of("seal", test).status()).isZero();
+    }
+
+    @Test
+    void aTestThatIsThereIsNotReplaced() {
+        Path test = folder.resolve("repeat");
+        Run.of("audit", PUBLISHED.resolve("sound.json"), "--plan", test).succeeded();
+        String plan = SmallTest.read(test.resolve("plan.json"));
+
+        Run.of("audit", PUBLISHED.resolve("silent.json"), "--plan", test, "--html", folder.resolve("a.html")).refused(3, "repeat");
+        assertThat(SmallTest.read(test.resolve("plan.json"))).isEqualTo(plan);
+        assertThat(folder.resolve("a.html")).doesNotExist();
+    }
+
+    @Test
+    void whatNoRepeatCanSeeIsSaidAndNotWritten() {
+        Path file = folder.resolve("small.json");
+        SmallTest.write(file, SmallTest.read(PUBLISHED.resolve("silent.json")).replace("\"figure\": \"peak power\"}",
+                "\"figure\": \"peak power\", \"gain\": \"0.5 hp\"}"));
+
+        Run.of("audit", file, "--plan", folder.resolve("repeat")).refused(3, "No fair repeat within 3 days can see 0.5", "would help");
+        assertThat(folder.resolve("repeat")).doesNotExist();
+        assertThat(Run.of("audit", file).words()).contains("What else would help").contains("With a record");
+    }
+
+    @Test
+    void whatIsNotDisclosedIsOrderedInFigures() {
+        JsonNode missing = Run.of("audit", PUBLISHED.resolve("silent.json"), "--json").json().get("notDisclosed");
+
+        assertThat(missing.get(0).get("item").asText()).isEqualTo("rig");
+        assertThat(missing.get(1).get("item").asText()).isEqualTo("barometers");
+        assertThat(missing.get(0).get("moves").asDouble()).isGreaterThan(missing.get(1).get("moves").asDouble());
+        assertThat(missing.get(7).get("moves").isNull()).isTrue();
+        assertThat(Run.of("audit", PUBLISHED.resolve("sound.json"), "--json").json().get("notDisclosed")).isEmpty();
+    }
+}

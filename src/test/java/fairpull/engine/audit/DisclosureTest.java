@@ -1,0 +1,81 @@
+package fairpull.engine.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Undisclosed;
+import fairpull.domain.audit.Undisclosed.Item;
+import fairpull.io.json.PublicationJson;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is not disclosed, by how much it could matter, against figures reckoned by hand for 200 hp. */
+class DisclosureTest {
+    private static final double HP = 745.69987;
+
+    @Test
+    void whatCouldMoveTheFigureFurthestStandsFirst() {
+        List<Undisclosed> missing = missing("");
+
+        assertThat(missing).extracting(Undisclosed::item).containsExactly(Item.RIG, Item.BAROMETERS, Item.CORRECTIONS, Item.DAY, Item.STRAP_DOWN,
+                Item.NAMED_BEFORE, Item.PULLS, Item.RETURN, Item.OTHER_CHANGES);
+        assertThat(missing.subList(7, 9)).allMatch(gap -> gap.moves().isEmpty());
+    }
+
+    /**
+     * One standard deviation of single pulls is 0.7 % · √2 · 200 hp = 1.980 hp; with a strap-down √(1.980² + 2·2²) = 3.453 hp, on another
+     * day too √(1.980² + 4·2²) = 4.463 hp; each times 1.960. Mixed standards: 4.0 % (PairIdentityTest); another rig: 10 %.
+     */
+    @Test
+    void sizesAreThoseOfTheInterval() {
+        assertThat(moves(missing(""), Item.RIG)).isCloseTo(20, within(1e-6));
+        assertThat(moves(missing(""), Item.CORRECTIONS)).isCloseTo(8, within(0.1));
+        assertThat(moves(missing(""), Item.STRAP_DOWN)).isCloseTo(1.96 * (3.453 - 1.980), within(0.01));
+        assertThat(moves(missing(""), Item.DAY)).isCloseTo(1.96 * (4.463 - 1.980), within(0.01));
+    }
+
+    @Test
+    void anotherDayAloneCountsWhereTheStrapsAreSaidToHaveStayed() {
+        List<Undisclosed> missing = missing("\"strapDown\": \"same\"");
+
+        assertThat(moves(missing, Item.DAY)).isCloseTo(1.96 * (3.453 - 1.980), within(0.01));
+    }
+
+    @Test
+    void whatIsDisclosedIsNotListedWhateverItIs() {
+        assertThat(missing("\"rig\": \"different\", \"day\": \"same\", \"returned\": \"no\"")).extracting(Undisclosed::item)
+                .containsExactly(Item.BAROMETERS, Item.CORRECTIONS, Item.STRAP_DOWN, Item.NAMED_BEFORE, Item.PULLS, Item.OTHER_CHANGES);
+        assertThat(missing("\"correctionBefore\": \"sae-j1349\"")).extracting(Undisclosed::item).contains(Item.CORRECTIONS);
+        assertThat(missing("\"correctionBefore\": \"none\", \"correctionAfter\": \"none\"")).extracting(Undisclosed::item)
+                .doesNotContain(Item.CORRECTIONS);
+    }
+
+    /** After SAE J607, which reads highest, no other standard after it makes a gain: half a disclosure may be a whole one. */
+    @Test
+    void aStandardThatNothingReadsAboveLeavesNothingOpen() {
+        assertThat(moves(missing("\"correctionBefore\": \"sae-j607\""), Item.CORRECTIONS)).isZero();
+    }
+
+    @Test
+    void withoutScatterOfSuchAFigureNothingHasASize() {
+        Publication capacity = publication("1.0 W·h", "1.1 W·h", "");
+
+        assertThat(Disclosure.missing(capacity, 3)).hasSize(9).allMatch(gap -> gap.moves().isEmpty());
+    }
+
+    private static double moves(List<Undisclosed> missing, Item item) {
+        return missing.stream().filter(gap -> gap.item() == item).findFirst().orElseThrow().moves().orElseThrow() / HP;
+    }
+
+    private static List<Undisclosed> missing(String procedure) {
+        return Disclosure.missing(publication("200.000 hp", "203.000 hp", procedure), 3.3);
+    }
+
+    private static Publication publication(String before, String after, String procedure) {
+        return PublicationJson.read("""
+                {"publicationVersion": 1, "title": "t", "changed": "c", "figures": [{"name": "f", "before": "%s", "after": "%s"}],
+                 "procedure": {%s}, "claims": []}
+                """.formatted(before, after, procedure), "simulated");
+    }
+}

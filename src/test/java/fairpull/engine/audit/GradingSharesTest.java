@@ -1,0 +1,210 @@
+package fairpull.engine.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairpull.domain.audit.Grade;
+import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.ScatterShares;
+import fairpull.engine.audit.Grading.Pair;
+import fairpull.engine.stats.Deviates;
+import fairpull.io.json.PublicationJson;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Simulated publications of an unchanged car: how often a gain is graded “shown”. Scatter of pulls, strap-downs and days is drawn anywhere
+ * within the plausible range, or is at its high end; the part is always fitted anew, so that refit scatter counts in full. What a
+ * publication keeps to itself was done in the worst way that the method takes for plausible.
+ */
+class GradingSharesTest {
+    private static final double LEVEL = 200;
+    private static final long SEED = 20261;
+    private static final double MOST = 0.05;
+    private static final int SPEEDS = 81;
+
+    /** What a publication says of itself, and what was done. */
+    private enum Manner {
+        SINGLE_PULLS("single", "single", "same", 1, 1, ""),
+        MEANS("mean of 3", "mean of 5", "same", 3, 5, ""),
+        BEST_AGAINST_SINGLE("single", "best of 5", "same", 1, 5, ""),
+        BEST_AGAINST_BEST("best of 2", "best of 5", "same", 2, 5, ""),
+        OTHER_DAY("single", "single", "different", 1, 1, ""),
+        SILENT_ON_PULLS("", "", "same", 1, 5, ""),
+        SILENT_ON_DAY_AND_STRAPS("single", "single", "", 1, 1, "day"),
+        SILENT_ON_STANDARDS("single", "single", "same", 1, 1, "standards");
+
+        private final String quotedBefore;
+        private final String quotedAfter;
+        private final String day;
+        private final int before;
+        private final int after;
+        private final String silent;
+
+        Manner(String quotedBefore, String quotedAfter, String day, int before, int after, String silent) {
+            this.quotedBefore = quotedBefore;
+            this.quotedAfter = quotedAfter;
+            this.day = day;
+            this.before = before;
+            this.after = after;
+            this.silent = silent;
+        }
+
+        private boolean isMean() {
+            return quotedBefore.startsWith("mean");
+        }
+
+        private Procedure procedure() {
+            return GradingSharesTest.procedure(quotedBefore, quotedAfter, day, !silent.equals("standards"), "yes");
+        }
+    }
+
+    /** How the differences along a sweep of 81 speeds, 50 rpm apart, hang together; none of them as the method has it. */
+    private enum Curves {
+        WHITE(1, 0), BOX_200_RPM(4, 0), BOX_400_RPM(8, 0), BOX_800_RPM(16, 0), DECAY_100_RPM(0, 100), DECAY_200_RPM(0, 200),
+        DECAY_400_RPM(0, 400), DECAY_800_RPM(0, 800);
+
+        private final int box;
+        private final double decay;
+
+        Curves(int box, double decay) {
+            this.box = box;
+            this.decay = decay;
+        }
+
+        /** A curve of unit variance: a moving average of white noise, or an autoregression of first order, e^(−δ/ℓ). */
+        private double[] draw(Deviates deviates) {
+            double[] curve = new double[SPEEDS];
+            if (box > 0) {
+                double[] noise = new double[SPEEDS + box - 1];
+                for (int k = 0; k < noise.length; k++) {
+                    noise[k] = deviates.normal();
+                }
+                for (int k = 0; k < SPEEDS; k++) {
+                    for (int j = 0; j < box; j++) {
+                        curve[k] += noise[k + j] / Math.sqrt(box);
+                    }
+                }
+                return curve;
+            }
+            double share = Math.exp(-50 / decay);
+            curve[0] = deviates.normal();
+            for (int k = 1; k < SPEEDS; k++) {
+                curve[k] = share * curve[k - 1] + Math.sqrt(1 - share * share) * deviates.normal();
+            }
+            return curve;
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Manner.class)
+    void anUnchangedCarIsHardlyEverShownToHaveGained(Manner manner) {
+        assertThat(shown(manner, false, 300)).isLessThan(MOST);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Curves.class)
+    void norWhereTheBestSpeedWasPicked(Curves curves) {
+        assertThat(shown(curves, false, 300)).isLessThan(MOST);
+    }
+
+    /** Seed 20261, 1500 publications a manner and an amount of scatter. */
+    @Tag("slow")
+    @ParameterizedTest
+    @EnumSource(Manner.class)
+    void norInManyMorePublications(Manner manner) {
+        report(manner, shown(manner, false, 1500), shown(manner, true, 1500));
+    }
+
+    /** Seed 20261, 1500 publications a kind of curve and an amount of scatter. */
+    @Tag("slow")
+    @ParameterizedTest
+    @EnumSource(Curves.class)
+    void norInManyMorePickedSpeeds(Curves curves) {
+        report(curves, shown(curves, false, 1500), shown(curves, true, 1500));
+    }
+
+    private static void report(Enum<?> manner, double anywhere, double highEnd) {
+        System.out.printf("%-26s scatter anywhere %.2f %%, at the high end %.2f %%%n", manner, 100 * anywhere, 100 * highEnd);
+        assertThat(anywhere).isLessThan(MOST);
+        assertThat(highEnd).isLessThan(MOST);
+    }
+
+    private static double shown(Manner manner, boolean highEnd, int publications) {
+        Deviates deviates = new Deviates(SEED);
+        Procedure procedure = manner.procedure();
+        int shown = 0;
+        for (int k = 0; k < publications; k++) {
+            ScatterShares scatter = scatter(highEnd, deviates);
+            boolean otherDay = manner.silent.equals("day") || manner.day.equals("different");
+            double difference = scatter.pull() * (quoted(manner.isMean(), manner.after, deviates) - quoted(manner.isMean(), manner.before,
+                    deviates)) + Math.sqrt(2) * (scatter.refit() * deviates.normal() + (otherDay ? scatter.day() * deviates.normal() : 0))
+                    + (manner.silent.equals("standards") ? MixedStandards.all(MixedStandards.REFERENCE).get(0).apparentGain() : 0);
+            shown += isShown(LEVEL * difference, procedure, Assumptions.oneFigure());
+        }
+        return (double) shown / publications;
+    }
+
+    private static double shown(Curves curves, boolean highEnd, int publications) {
+        Deviates deviates = new Deviates(SEED);
+        Procedure procedure = procedure("single", "single", "same", true, "no");
+        double critical = PickedSpeed.criticalValue(PickedSpeed.SWEEP_RPM, PickedSpeed.CORRELATION_LENGTH_RPM);
+        int shown = 0;
+        for (int k = 0; k < publications; k++) {
+            ScatterShares scatter = scatter(highEnd, deviates);
+            double[] pulls = curves.draw(deviates);
+            double[] refits = curves.draw(deviates);
+            double largest = Double.NEGATIVE_INFINITY;
+            for (int speed = 0; speed < SPEEDS; speed++) {
+                largest = Math.max(largest, Math.sqrt(2) * (scatter.pull() * pulls[speed] + scatter.refit() * refits[speed]));
+            }
+            shown += isShown(LEVEL * largest, procedure, critical);
+        }
+        return (double) shown / publications;
+    }
+
+    private static int isShown(double difference, Procedure procedure, double critical) {
+        return Grading.grade(new Pair(difference, LEVEL, 0.05), 0, procedure, critical).grade() == Grade.SHOWN ? 1 : 0;
+    }
+
+    private static ScatterShares scatter(boolean highEnd, Deviates deviates) {
+        return highEnd ? ScatterShares.MOST : new ScatterShares(between(ScatterShares.LEAST.pull(), ScatterShares.MOST.pull(), deviates),
+                between(ScatterShares.LEAST.refit(), ScatterShares.MOST.refit(), deviates),
+                between(ScatterShares.LEAST.day(), ScatterShares.MOST.day(), deviates));
+    }
+
+    private static double between(double least, double most, Deviates deviates) {
+        return least + (most - least) * deviates.uniform();
+    }
+
+    private static double quoted(boolean mean, int pulls, Deviates deviates) {
+        double best = Double.NEGATIVE_INFINITY;
+        double sum = 0;
+        for (int pull = 0; pull < pulls; pull++) {
+            double value = deviates.normal();
+            best = Math.max(best, value);
+            sum += value;
+        }
+        return mean ? sum / pulls : best;
+    }
+
+    /** What is given as an empty text is not disclosed. */
+    private static Procedure procedure(String before, String after, String day, boolean standards, String named) {
+        String straps = day.equals("different") ? "different" : day;
+        return PublicationJson.read("""
+                {"publicationVersion": 1, "title": "t", "changed": "c", "figures": [{"name": "f", "before": "1 hp", "after": "1 hp"}],
+                 "procedure": {%s %s "rig": "same", "strapDown": "%s", "day": "%s", "correctionBefore": "%s", "correctionAfter": "%s",
+                 "allElse": "same", "namedBefore": "%s", "returned": "yes"}, "claims": []}
+                """.formatted(quote("Before", before), quote("After", after), straps, day, standards ? "sae-j1349" : "",
+                standards ? "sae-j1349" : "", named), "simulated").procedure();
+    }
+
+    private static String quote(String which, String words) {
+        if (words.isEmpty()) {
+            return "";
+        }
+        String[] parts = words.split(" of ");
+        String pulls = parts.length == 1 ? "1" : parts[1];
+        return "\"quoted%s\": \"%s\", \"pulls%s\": \"%s\",".formatted(which, parts[0], which, pulls);
+    }
+}
