@@ -11,6 +11,7 @@ import fairpull.ui.form.Card;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.form.Sentences;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
