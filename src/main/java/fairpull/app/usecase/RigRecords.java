@@ -3,6 +3,7 @@ package fairpull.app.usecase;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.finding.Fate;
+import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Install;
@@ -76,8 +77,9 @@ public final class RigRecords {
         OptionalDouble levelSi = level == null ? plan.question().expectedLevelSi()
                 : OptionalDouble.of(Typed.levelSi("--level", level, measure));
         RigKey key = key(plan.rig().name(), measure, plan.bandwidthRadPerS(), unstrapped(plan));
-        return add(new Source(plan.title(), baseline(evidence)), records, key, measure, levelSi.orElseThrow(() -> new UsageException(
-                "--level", "is missing, and the plan names no expected level; give the level that scatter is relative to")), now);
+        double given = levelSi.orElseThrow(() -> new UsageException("--level",
+                "is missing, and the plan names no expected level; give the level that scatter is relative to"));
+        return add(new Source(plan.title(), baseline(plan, evidence.pulls())), records, key, measure, given, now);
     }
 
     private record Source(String name, Baseline baseline) {
@@ -93,14 +95,33 @@ public final class RigRecords {
         return kinds.get(0);
     }
 
-    private static Baseline baseline(Evidence evidence) {
+    /**
+     * {@return the record that the A installs of a judged test would make, as {@link #addTest} would add it; empty where they make none,
+     * such as with a single pull or without an expected level}
+     */
+    static Optional<RigRecord> ofTest(Judgement judgement, OffsetDateTime now) {
+        Plan plan = judgement.plan();
+        Measure measure = plan.question().deciding();
+        OptionalDouble level = plan.question().expectedLevelSi();
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            RigKey key = key(plan.rig().name(), measure, plan.bandwidthRadPerS(), unstrapped(plan));
+            return Optional.of(record(new Source(plan.title(), baseline(plan, judgement.pulls())), key, measure, level.getAsDouble(), now));
+        } catch (InputException | UsageException | IllegalArgumentException none) {
+            return Optional.empty();
+        }
+    }
+
+    private static Baseline baseline(Plan plan, List<PullSeen> pulls) {
         List<Baseline.Session> sessions = new ArrayList<>();
-        String measure = evidence.plan().question().deciding().name();
-        int ofB = (int) used(evidence).filter(seen -> seen.pull().install().startsWith("B")).count();
-        for (Session session : evidence.plan().sequence().sessions()) {
+        String measure = plan.question().deciding().name();
+        int ofB = (int) used(pulls).filter(seen -> seen.pull().install().startsWith("B")).count();
+        for (Session session : plan.sequence().sessions()) {
             List<Baseline.Install> installs = new ArrayList<>();
             for (Install install : session.installs()) {
-                List<Double> values = used(evidence)
+                List<Double> values = used(pulls)
                         .filter(seen -> install.part() == Part.A && seen.pull().install().equals(install.label()))
                         .map(seen -> seen.values().get(measure)).toList();
                 if (!values.isEmpty()) {
@@ -108,7 +129,7 @@ public final class RigRecords {
                 }
             }
             if (!installs.isEmpty()) {
-                sessions.add(new Baseline.Session(day(evidence, installs.get(0).label()).orElse(session.name()), installs));
+                sessions.add(new Baseline.Session(day(pulls, installs.get(0).label()).orElse(session.name()), installs));
             }
         }
         if (sessions.isEmpty()) {
@@ -117,12 +138,12 @@ public final class RigRecords {
         return new Baseline(sessions, ofB);
     }
 
-    private static Stream<PullSeen> used(Evidence evidence) {
-        return evidence.pulls().stream().filter(seen -> seen.fate() == Fate.USED);
+    private static Stream<PullSeen> used(List<PullSeen> pulls) {
+        return pulls.stream().filter(seen -> seen.fate() == Fate.USED);
     }
 
-    private static Optional<String> day(Evidence evidence, String install) {
-        return used(evidence).filter(seen -> seen.pull().install().equals(install)).flatMap(seen -> seen.startedAt().stream())
+    private static Optional<String> day(List<PullSeen> pulls, String install) {
+        return used(pulls).filter(seen -> seen.pull().install().equals(install)).flatMap(seen -> seen.startedAt().stream())
                 .map(start -> start.toLocalDate().toString()).findFirst();
     }
 
@@ -200,7 +221,7 @@ public final class RigRecords {
         return new Answer("Wrote " + target, RigJson.written(target.toString(), all.size()));
     }
 
-    private static List<RigEvidence> all(Path records) throws IOException {
+    static List<RigEvidence> all(Path records) throws IOException {
         List<RigEvidence> all = RigSummary.all(RecordFolder.open(records).records());
         if (all.isEmpty()) {
             throw new InputException(Place.of(records.toString()), "there is no rig record in it",

@@ -20,10 +20,14 @@ public record RigEvidence(RigKey key, List<RigRecord> records, List<Pooled> pool
      * @param layer which
      * @param share standard deviation over level
      * @param degreesOfFreedom the sum over records
+     * @param low lower end of its interval at {@link #LEVEL}
+     * @param high upper end
      * @param records how many records tell it
      * @param recordsAtZero how many estimated it as 0 and so added nothing
      */
-    public record Pooled(Layer layer, double share, double degreesOfFreedom, int records, int recordsAtZero) {
+    public record Pooled(Layer layer, double share, double degreesOfFreedom, double low, double high, int records, int recordsAtZero) {
+        /** The level of the interval of every scatter. */
+        public static final double LEVEL = 0.95;
     }
 
     /**

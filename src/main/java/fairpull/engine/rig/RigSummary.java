@@ -10,6 +10,7 @@ import fairpull.domain.rig.RigKey;
 import fairpull.domain.rig.RigRecord;
 import fairpull.domain.rig.RigRecord.InstallMean;
 import fairpull.engine.stats.ChangePoint;
+import fairpull.engine.stats.ChiSquared;
 import fairpull.engine.stats.IndividualsChart;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -26,7 +27,7 @@ import java.util.OptionalInt;
  * What records of one key come to together.
  *
  * <p>Pooling adds: s² = Σν·s²/Σν and ν = Σν over the records that tell a layer; a record that estimated a layer as 0 has ν = 0 and adds
- * nothing, so that the pooled figure is, if anything, too large.
+ * nothing, so that the pooled figure is, if anything, too large. Its interval is s·√(ν/χ²), equal tails of 2.5 %.
  *
  * <p>The chart takes install means over the record's own level. Its order in time is that of the sessions' dates where all are written as
  * year-month-day, otherwise that of the records. The change is looked for between sessions, on the means of their installs' means,
@@ -83,7 +84,12 @@ public final class RigSummary {
                 }
             }
         }
-        return count == 0 ? Optional.empty() : Optional.of(new Pooled(layer, Math.sqrt(squares / freedom), freedom, count, atZero));
+        if (count == 0) {
+            return Optional.empty();
+        }
+        double share = Math.sqrt(squares / freedom);
+        double[] ends = ChiSquared.scatterFactors(Pooled.LEVEL, freedom);
+        return Optional.of(new Pooled(layer, share, freedom, share * ends[0], share * ends[1], count, atZero));
     }
 
     /** Installs of all records in the order of their sessions' dates, or as they stand where a session is no date. */

@@ -51,9 +51,7 @@ public final class RigJson {
         key(tree, evidence.key());
         tree.texts("sources", evidence.records().stream().map(RigRecord::source).toList());
         for (Layer layer : Layer.values()) {
-            evidence.of(layer).ifPresentOrElse(pooled -> tree.tree(name(layer), Tree.empty().number("percent", PERCENT * pooled.share())
-                    .number("degreesOfFreedom", pooled.degreesOfFreedom()).whole("tables", pooled.records())
-                    .whole("tablesAtZero", pooled.recordsAtZero())), () -> tree.nothing(name(layer)));
+            evidence.of(layer).ifPresentOrElse(pooled -> tree.tree(name(layer), layer(pooled)), () -> tree.nothing(name(layer)));
         }
         tree.tree("repeatabilityLimitPercent", Tree.empty().number("oneInstall", percent(evidence.repeatabilityLimit(Layer.PULL)))
                 .number("refitted", percent(evidence.repeatabilityLimit(Layer.REFIT)))
@@ -66,6 +64,13 @@ public final class RigJson {
         if (!sentences.isEmpty()) {
             tree.texts("sentences", sentences);
         }
+    }
+
+    private static Tree layer(RigEvidence.Pooled pooled) {
+        return Tree.empty().number("percent", PERCENT * pooled.share()).number("degreesOfFreedom", pooled.degreesOfFreedom())
+                .number("level", RigEvidence.Pooled.LEVEL).number("lowPercent", PERCENT * pooled.low())
+                .number("highPercent", PERCENT * pooled.high()).whole("tables", pooled.records())
+                .whole("tablesAtZero", pooled.recordsAtZero());
     }
 
     private static void key(Tree tree, RigKey key) {

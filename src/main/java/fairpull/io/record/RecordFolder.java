@@ -54,11 +54,7 @@ public final class RecordFolder {
     public List<RigRecord> records() throws IOException {
         List<RigRecord> records = new ArrayList<>();
         for (Path file : files()) {
-            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-                throw new InputException(Place.of(file.toString()), "this is a link or a folder, no record",
-                        "rig records are plain files in their folder");
-            }
-            records.add(RigRecordJson.read(Bounded.text(file, MOST_BYTES), file.toString()));
+            records.add(record(file));
         }
         records.sort((one, other) -> {
             int byTime = one.addedAt().toInstant().compareTo(other.addedAt().toInstant());
@@ -67,9 +63,23 @@ public final class RecordFolder {
         return records;
     }
 
+    /** {@return whether a file has the name of a rig record} */
+    public static boolean isRecord(Path file) {
+        return file.getFileName().toString().endsWith(ENDING);
+    }
+
+    /** {@return the record in a file} */
+    public static RigRecord record(Path file) throws IOException {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new InputException(Place.of(file.toString()), "this is a link or a folder, no record",
+                    "rig records are plain files in their folder");
+        }
+        return RigRecordJson.read(Bounded.text(file, MOST_BYTES), file.toString());
+    }
+
     private List<Path> files() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            List<Path> found = files.filter(file -> file.getFileName().toString().endsWith(ENDING)).sorted().toList();
+            List<Path> found = files.filter(RecordFolder::isRecord).sorted().toList();
             if (found.size() > MOST_RECORDS) {
                 throw new InputException(Place.of(folder.toString()), "more than " + MOST_RECORDS + " rig records", "part the folder");
             }

@@ -134,9 +134,19 @@ public final class RigWords {
     }
 
     private static String pooled(Pooled pooled) {
-        return capital(layer(pooled.layer())) + " scatter: " + percent(pooled.share()) + " with "
+        return capital(layer(pooled.layer())) + " scatter: " + percent(pooled.share()) + " (" + interval(pooled) + ") with "
                 + Numbers.withDegreesOfFreedom(pooled.degreesOfFreedom()) + ", from " + Numbers.count(pooled.records(), "table")
                 + (pooled.recordsAtZero() > 0 ? "; " + Numbers.count(pooled.recordsAtZero(), "table") + " showed none" : "") + ".";
+    }
+
+    /** {@return the interval of a scatter with its level} */
+    public static String interval(Pooled pooled) {
+        return Numbers.level(Pooled.LEVEL) + " interval " + ends(pooled);
+    }
+
+    /** {@return the ends of the interval of a scatter} */
+    public static String ends(Pooled pooled) {
+        return Numbers.brief(pooled.low() * 100, "") + " to " + percent(pooled.high());
     }
 
     private static Optional<String> limits(RigEvidence evidence) {
@@ -171,7 +181,8 @@ public final class RigWords {
         return point.session() + " " + point.install();
     }
 
-    private static String change(RigEvidence evidence) {
+    /** {@return whether the rig has changed, in one sentence} */
+    public static String change(RigEvidence evidence) {
         if (evidence.change().isEmpty()) {
             return "Whether the rig has changed is not looked for in fewer than four sessions.";
         }

@@ -30,7 +30,16 @@ public final class Keys {
 
     /** Does some work at a stroke while the component has the focus. */
     public static void bind(JComponent component, String stroke, Runnable work) {
-        component.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+        bind(component, JComponent.WHEN_FOCUSED, stroke, work);
+    }
+
+    /** Does some work at a stroke wherever in the window the focus is. */
+    public static void bindInWindow(JComponent component, String stroke, Runnable work) {
+        bind(component, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke, work);
+    }
+
+    private static void bind(JComponent component, int when, String stroke, Runnable work) {
+        component.getInputMap(when).put(KeyStroke.getKeyStroke(stroke), stroke);
         component.getActionMap().put(stroke, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent event) {

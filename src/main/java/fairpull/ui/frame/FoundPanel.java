@@ -9,6 +9,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;

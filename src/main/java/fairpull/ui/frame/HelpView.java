@@ -4,6 +4,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.BorderLayout;

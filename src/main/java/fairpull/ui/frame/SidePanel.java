@@ -12,6 +12,7 @@ import fairpull.ui.form.Columns;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Figures;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.form.Sentences;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;

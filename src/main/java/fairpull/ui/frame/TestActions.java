@@ -229,6 +229,11 @@ final class TestActions {
                 fault -> pane().say(Words.of("sheet.unviewed", sheet))));
     }
 
+    /** The tests in a folder stand in a window of their own. */
+    void shelf() {
+        windows.shelf();
+    }
+
     /** A chart in a picture is traced in a window of its own; it belongs to no test. */
     void trace() {
         new TracingWindow(windows.settings()).setVisible(true);

@@ -73,6 +73,7 @@ final class TestMenu {
         }
         menu.add(finding);
         menu.addSeparator();
+        menu.add(item("menu.shelf", KeyEvent.VK_L, actions::shelf));
         menu.add(plain("menu.trace", actions::trace));
         menu.addSeparator();
         menu.add(item("menu.close", KeyEvent.VK_W, actions::close));

@@ -5,6 +5,7 @@ import fairpull.app.document.Settings;
 import fairpull.app.usecase.KeepReport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;

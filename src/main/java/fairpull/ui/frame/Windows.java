@@ -16,16 +16,19 @@ public final class Windows {
 
     private final Settings settings;
     private final Function<OpenTest, Shell> framing;
+    private final Function<OpenShelf, Shell> shelving;
     private final List<OpenTest> open = new ArrayList<>();
+    private Optional<OpenShelf> shelf = Optional.empty();
     private int numbers;
 
     /** No windows yet. */
     public Windows(Settings settings) {
-        this(settings, TestWindow::new);
+        this(settings, TestWindow::new, ShelfWindow::new);
     }
 
-    /** No windows yet; {@code framing} makes what stands around each test. */
-    Windows(Settings settings, Function<OpenTest, Shell> framing) {
+    /** No windows yet; {@code framing} makes what stands around each test, {@code shelving} what stands around the list of them. */
+    Windows(Settings settings, Function<OpenTest, Shell> framing, Function<OpenShelf, Shell> shelving) {
+        this.shelving = shelving;
         this.settings = settings;
         this.framing = framing;
     }
@@ -77,6 +80,26 @@ public final class Windows {
     /** Shows the invented example, with the tour for who has not seen it. */
     void welcome() {
         add(Document.unsaved(ExamplePlan.plan())).pane().offerTour();
+    }
+
+    /** Shows the list of the tests in a folder, with the folder that was listed last; where it is open already it comes to the front. */
+    void shelf() {
+        if (shelf.isPresent()) {
+            shelf.get().shell().toFront();
+            return;
+        }
+        shelf = Optional.of(new OpenShelf(this, shelving));
+        shelf.get().shell().setVisible(true);
+        shelf.get().board().pane().resume();
+    }
+
+    void closed(OpenShelf closed) {
+        shelf = Optional.empty();
+    }
+
+    /** {@return the list of tests, while it is open} */
+    Optional<OpenShelf> openShelf() {
+        return shelf;
     }
 
     void closed(OpenTest test) {

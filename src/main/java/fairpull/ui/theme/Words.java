@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  */
 public final class Words {
     private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "run", "pulls",
-            "finding", "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
+            "finding", "shelf", "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {

@@ -51,7 +51,10 @@ class RigSummaryTest {
         RigRecord mixed = record(key(true), "2026-03-01", layer(Layer.PULL, 0.006, 12),
                 new LayerScatter(List.of(Layer.REFIT, Layer.DAY), 0.02, 5, 0.03));
         RigEvidence.Pooled refit = RigSummary.matching(key(true), List.of(first, none, mixed)).orElseThrow().of(Layer.REFIT).orElseThrow();
-        assertThat(refit).isEqualTo(new RigEvidence.Pooled(Layer.REFIT, 0.008, 3, 1, 1));
+        assertThat(List.of(refit.share(), refit.degreesOfFreedom(), refit.records(), refit.recordsAtZero())).isEqualTo(List.of(0.008, 3.0, 1, 1));
+        // chi-squared with 3 degrees of freedom: 2.5 % below 0.216, 2.5 % above 9.348 (published/scatter)
+        assertThat(refit.low()).isCloseTo(0.008 * Math.sqrt(3 / 9.348), offset(1e-6));
+        assertThat(refit.high()).isCloseTo(0.008 * Math.sqrt(3 / 0.216), offset(5e-5));
     }
 
     @Test

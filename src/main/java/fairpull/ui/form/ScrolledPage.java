@@ -1,4 +1,4 @@
-package fairpull.ui.frame;
+package fairpull.ui.form;
 
 import java.awt.Component;
 import java.awt.Dimension;
@@ -14,27 +14,27 @@ import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** A page that is as wide as its view, or as it needs at least, and as high as it needs; what gets the focus in it comes into view. */
-final class ScrolledPage extends JPanel implements Scrollable {
+public final class ScrolledPage extends JPanel implements Scrollable {
     private static final int SCROLL_STEP = 24;
     private static final String FOCUS = "focusOwner";
 
     private final transient PropertyChangeListener following = change -> follow(change.getNewValue());
 
     /** A page with so many pixels left free beside its scroll bar. */
-    ScrolledPage(int free) {
+    public ScrolledPage(int free) {
         super(new MigLayout("insets 0 0 0 " + free + ", fillx, wrap 1", "[grow, fill]"));
         setOpaque(false);
     }
 
     /** {@return a page with one view on it} */
-    static ScrolledPage of(JComponent view) {
+    public static ScrolledPage of(JComponent view) {
         ScrolledPage page = new ScrolledPage(0);
         page.add(view, "growx, pushx, aligny top");
         return page;
     }
 
     /** {@return a page that scrolls where it is higher than its place, or needs more width at least} */
-    static JScrollPane scrolled(ScrolledPage page) {
+    public static JScrollPane scrolled(ScrolledPage page) {
         JScrollPane scroll = new JScrollPane(page, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -1,0 +1,75 @@
+package fairpull.ui.page.shelf;
+
+import fairpull.app.document.Settings;
+import fairpull.app.usecase.ListedTest;
+import fairpull.app.usecase.ListedTest.Outcome;
+import fairpull.ui.page.shelf.TestRows.Column;
+import fairpull.ui.page.shelf.TestRows.Row;
+import fairpull.ui.theme.LocalNumbers;
+import fairpull.ui.theme.Words;
+import java.util.Comparator;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What stands in a cell: a line, and a lesser one beneath. */
+final class RowWords {
+    private final Settings settings;
+
+    RowWords(Settings settings) {
+        this.settings = settings;
+    }
+
+    String first(Row row, Column column) {
+        return switch (column) {
+            case TEST -> row.test().map(ListedTest::title).orElse(String.valueOf(row.folder().getFileName()));
+            case STATE -> row.test().map(ListedTest::stateWords).orElse(Words.of("shelf.awaited"));
+            case VERDICT -> outcome(row, Outcome::verdictWords);
+            case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::change));
+            case MARK -> "";
+            case DATE -> row.test().flatMap(ListedTest::date).map(date -> date.toLocalDate().toString()).orElse("");
+        };
+    }
+
+    String second(Row row, Column column) {
+        return switch (column) {
+            case TEST -> row.test().map(test -> test.trouble().isEmpty() ? parts(test) : test.trouble()).orElse("");
+            case VERDICT -> outcome(row, Outcome::alarm);
+            case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::interval));
+            case STATE -> row.test().map(ListedTest::measure).orElse("");
+            case MARK, DATE -> "";
+        };
+    }
+
+    /** {@return whether the lesser line says that something is wrong} */
+    static boolean isWrong(Row row, Column column) {
+        return column == Column.TEST && row.test().filter(test -> !test.trouble().isEmpty()).isPresent()
+                || column == Column.VERDICT && !outcome(row, Outcome::alarm).isEmpty();
+    }
+
+    /** Who looks blind at a day is not told here what is fitted. */
+    private String parts(ListedTest test) {
+        boolean blind = test.state() != ListedTest.State.COMPLETE
+                && settings.find("run.blind:" + test.folder().toAbsolutePath().normalize()).filter("on"::equals).isPresent();
+        return blind ? "" : test.parts();
+    }
+
+    private static String outcome(Row row, Function<Outcome, String> words) {
+        return row.test().flatMap(ListedTest::outcome).map(words).orElse("");
+    }
+
+    /** {@return everything that is said of a row, for who looks for a word} */
+    String all(Row row) {
+        return String.join(" ", Stream.of(Column.values()).map(column -> first(row, column) + " " + second(row, column)).toList()) + " "
+                + row.folder().getFileName();
+    }
+
+    /** {@return the order of a column: words by their letters, states as the work goes, changes by worthwhile gains, days by time} */
+    Comparator<Row> order(Column column) {
+        return switch (column) {
+            case STATE -> Comparator.comparing(row -> row.test().map(test -> test.state().ordinal()).orElse(-1));
+            case CHANGE, MARK -> Comparator.comparing(row -> row.test().flatMap(ListedTest::outcome).map(Outcome::inGains)
+                    .orElse(Double.NaN));
+            case TEST, VERDICT, DATE -> Comparator.comparing(row -> first(row, column), String.CASE_INSENSITIVE_ORDER);
+        };
+    }
+}
