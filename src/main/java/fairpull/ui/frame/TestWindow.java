@@ -29,6 +29,7 @@ public final class TestWindow extends JFrame implements Shell {
         setSize((int) settings.number("window.width", 1280), (int) settings.number("window.height", 800));
         setLocationByPlatform(true);
         test.document().listen(this::retitle);
+        test.pane().addPropertyChangeListener(TestPane.BLIND, change -> retitle());
         retitle();
         addWindowListener(new WindowAdapter() {
             @Override
@@ -55,7 +56,7 @@ public final class TestWindow extends JFrame implements Shell {
     }
 
     private void retitle() {
-        setTitle(Titles.window(test.document()));
+        setTitle(Titles.window(test.document(), test.pane().isBlind()));
     }
 
     @Override

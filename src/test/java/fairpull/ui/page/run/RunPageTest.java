@@ -33,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -55,6 +56,7 @@ class RunPageTest {
     private TestPane pane;
     private RunPage page;
     private int files;
+    private final List<Double> tones = new CopyOnWriteArrayList<>();
 
     /** A clock that goes when it is told to. */
     private static final class Hands extends Clock {
@@ -87,7 +89,7 @@ class RunPageTest {
         Waiting.onWindowThread(() -> {
             Look.install(Mode.LIGHT, 1);
             pane = new TestPane(document, settings, desk -> {
-                page = new RunPage(desk, clock, 20);
+                page = new RunPage(desk, clock, 20, tones::add);
                 return List.of(page);
             });
             OffScreen.laidOut(pane, 1280, 800);
