@@ -329,7 +329,8 @@ public final class DayStripView extends JPanel {
         Keys.bind(this, "alt RIGHT", () -> moveBy(1));
         Keys.bind(this, "DELETE", () -> change(SequenceEdits::remove, 0));
         Keys.bind(this, "INSERT", () -> change(SequenceEdits::addAfter, 0));
-        Keys.bind(this, "X", () -> change(SequenceEdits::otherPart, 0));
+        // on the day of a sealed plan X says that a pull was aborted
+        Keys.bind(this, "X", () -> change(SequenceEdits::otherPart, 0), () -> !document.isFixed());
         for (String plus : List.of("PLUS", "ADD", "shift EQUALS")) {
             Keys.bind(this, plus, () -> pulls(1));
         }

@@ -51,6 +51,7 @@ final class ActsCard extends Card {
         keys.add(done, "spanx, growx, hmin 34");
         for (JButton button : new JButton[] {abort, swap, go, undo}) {
             button.setMargin(new Insets(2, 4, 2, 4));
+            DayKeys.leaveFocus(button);
             keys.add(button, "growx, wmin 0");
         }
         keys.add(sound);
@@ -68,6 +69,7 @@ final class ActsCard extends Card {
         box.setMnemonic(Words.mnemonic(key));
         box.setToolTipText(Words.tip(Words.of(key + ".tip")));
         box.setOpaque(false);
+        DayKeys.leaveFocus(box);
         return box;
     }
 

@@ -50,6 +50,7 @@ final class WatchCard extends Card {
         JButton choose = Buttons.of("run.watch.choose", this::choose);
         for (JButton button : List.of(choose, stop)) {
             button.setMargin(new Insets(2, 4, 2, 4));
+            DayKeys.leaveFocus(button);
             add(button, "growx, wmin 0");
         }
         add(news, "spanx, growx, wmin 0");
