@@ -2,11 +2,17 @@ package fairpull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.usecase.KeepTest;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.limits.CoolDowns;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +25,7 @@ class EventThreadTest {
     /** The first round loads classes and typefaces and runs interpreted; it is held to what is still felt as one movement. */
     private static final double LONGEST_FIRST_MS = 1000;
     private static final int ROUNDS = 3;
+    private static final int PULLS = 4;
 
     @TempDir
     private Path home;
@@ -42,6 +49,49 @@ class EventThreadTest {
             assertThat(first.get(0).heldMs()).as(first.get(0).toString()).isLessThan(LONGEST_FIRST_MS);
             assertThat(last.get(0).heldMs()).as(last.get(0).toString()).isLessThan(LONGEST_MS);
         }
+    }
+
+    @Test
+    void noEventHoldsTheWindowWhileADayIsRunAndExportsComeIn() throws IOException {
+        Path test = home.resolve("day");
+        Path rig = Files.createDirectories(home.resolve("rig"));
+        KeepTest.create(test, KeepTest.open(Path.of("plans/electric-pump")).plan());
+        KeepTest.seal(test, OffsetDateTime.now().minusHours(1));
+        try (OnScreen screen = OnScreen.started(home.resolve("settings"), Optional.of(test))) {
+            screen.press(InputEvent.CTRL_DOWN_MASK, KeyEvent.VK_5);
+            screen.click("run.watch.choose");
+            screen.nameFolder(rig);
+            screen.untilSays("run.watch.state", "Watching");
+            screen.press(0, KeyEvent.VK_SPACE);
+            screen.press(0, KeyEvent.VK_SPACE);
+            EventWatch watch = EventWatch.begun();
+            List<EventWatch.Held> last = List.of();
+            for (int pull = 1; pull <= PULLS; pull++) {
+                run(screen, rig, pull);
+                last = watch.taken();
+                say("day, pull " + pull, last);
+            }
+            watch.end();
+            assertThat(last).hasSizeGreaterThan(50);
+            assertThat(last.get(0).heldMs()).as(last.get(0).toString()).isLessThan(LONGEST_MS);
+        }
+    }
+
+    /** A gate, a pull aborted and taken back, the pull, its export, then a look at the page of the pulls. */
+    private static void run(OnScreen screen, Path rig, int pull) throws IOException {
+        screen.untilSays("run.head", "Pull " + pull + " on A1");
+        screen.type("run.gate.intake-air", "2" + pull + " C");
+        screen.click("run.abort");
+        screen.type("run.reason.field", "wheel slip");
+        screen.press(0, KeyEvent.VK_U);
+        screen.press(0, KeyEvent.VK_SPACE);
+        Files.copy(Path.of("demo-data/electric-pump/A1-" + pull + ".csv"), rig.resolve("run" + pull + ".csv"));
+        screen.untilSays("run.watch.news", "is now pull A1-" + pull + ".");
+        screen.settle();
+        screen.click("page.pulls");
+        screen.settle();
+        screen.click("page.run");
+        screen.settle();
     }
 
     private static void say(String round, List<EventWatch.Held> events) {

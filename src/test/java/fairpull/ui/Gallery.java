@@ -4,7 +4,6 @@ import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.KeepTest;
-import fairpull.report.chart.Shape;
 import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
@@ -62,7 +61,7 @@ public final class Gallery {
             SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
         drawFinding(folder, mode, scale);
-        drawRun(folder, mode, scale);
+        new RunGallery(mode, WIDTH, HEIGHT, scale, (name, day) -> write(folder, name, mode, scale, day)).draw();
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, OffScreen.onScreenOf(scale, new HelpView())));
         TracingPane tracing = TracedExample.pane(folder);
         SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, OffScreen.onScreenOf(scale, tracing)));
@@ -83,26 +82,6 @@ public final class Gallery {
         });
         Waiting.forQuiet();
         SwingUtilities.invokeAndWait(() -> write(folder, "finding", mode, scale, pane[0]));
-    }
-
-    /** The day under way, in place of the page of a test that is not sealed. */
-    private static void drawRun(Path folder, Mode mode, int scale) throws Exception {
-        Path test = Files.createTempDirectory("gallery");
-        Settings settings = Settings.in(folder.resolve("none"));
-        TestPane[] pane = new TestPane[1];
-        SwingUtilities.invokeAndWait(() -> {
-            try {
-                pane[0] = DayUnderWay.pane(test, settings);
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
-            }
-            OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
-            pane[0].go(pane[0].pages().get(0));
-        });
-        Waiting.until(() -> pane[0].strip().drawing().shapes().stream().anyMatch(Shape.Disc.class::isInstance));
-        SwingUtilities.invokeAndWait(() -> OffScreen.laidOut(pane[0], WIDTH, HEIGHT));
-        Waiting.forQuiet();
-        SwingUtilities.invokeAndWait(() -> write(folder, "run", mode, scale, pane[0]));
     }
 
     private static void write(Path folder, String shown, Mode mode, int scale, JComponent view) {

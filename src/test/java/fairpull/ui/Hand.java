@@ -2,6 +2,7 @@ package fairpull.ui;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
+import fairpull.domain.pull.PullId;
 import fairpull.ui.form.ChartView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
@@ -177,6 +178,16 @@ final class Hand {
             send(strip, MouseEvent.MOUSE_PRESSED, start, y);
             send(strip, MouseEvent.MOUSE_DRAGGED, beyond, y);
             send(strip, MouseEvent.MOUSE_RELEASED, beyond, y);
+        });
+    }
+
+    /** Clicks a pull of the strip. */
+    void click(PullId pull) {
+        DayStripView strip = pane.strip();
+        done(() -> {
+            var at = strip.boundsOf(pull).orElseThrow();
+            send(strip, MouseEvent.MOUSE_PRESSED, (int) Math.round(at.middle()), (int) Math.round((at.y() + at.bottom()) / 2));
+            send(strip, MouseEvent.MOUSE_RELEASED, (int) Math.round(at.middle()), (int) Math.round((at.y() + at.bottom()) / 2));
         });
     }
 

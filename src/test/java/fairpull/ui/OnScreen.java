@@ -26,11 +26,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.plaf.basic.ComboPopup;
@@ -63,10 +65,15 @@ final class OnScreen implements AutoCloseable {
 
     /** The same with a test that is opened at once. */
     static OnScreen started(Path home, Optional<Path> test) throws IOException {
-        System.setProperty("fairpull.home", home.toString());
         // not the first start: that one shows the invented example
         Files.createDirectories(home);
         Files.writeString(home.resolve("settings.properties"), "started=yes\n");
+        return resumed(home, test);
+    }
+
+    /** Starts it as it was left. */
+    static OnScreen resumed(Path home, Optional<Path> test) throws IOException {
+        System.setProperty("fairpull.home", home.toString());
         Desktop.open(test);
         OnScreen screen = new OnScreen();
         screen.until(() -> screen.windows().anyMatch(Window::isFocused));
@@ -145,6 +152,32 @@ final class OnScreen implements AutoCloseable {
             }
             return found;
         });
+    }
+
+    /** {@return what stands in a label, a field or an area; empty where it is not in view} */
+    String text(String name) {
+        return got(() -> look(name, JComponent.class).map(OnScreen::words).orElse(""));
+    }
+
+    /** {@return all text within a component} */
+    String textWithin(String name) {
+        return got(() -> look(name, JComponent.class).stream().flatMap(Hand::within).filter(JComponent.class::isInstance)
+                .map(component -> words((JComponent) component)).filter(words -> !words.isBlank()).collect(Collectors.joining("\n")));
+    }
+
+    private static String words(JComponent component) {
+        return component instanceof JLabel label ? String.valueOf(label.getText())
+                : component instanceof JTextComponent text ? text.getText() : "";
+    }
+
+    /** Waits until a text holds some words. */
+    void untilSays(String name, String words) {
+        until(() -> look(name, JComponent.class).filter(component -> words(component).contains(words)).isPresent());
+    }
+
+    /** Waits until a text that is in view does not hold some words. */
+    void untilNoLongerSays(String name, String words) {
+        until(() -> look(name, JComponent.class).filter(component -> !words(component).contains(words)).isPresent());
     }
 
     /** Waits until something holds; where it does not, what is to be seen is kept as a picture beside the test's report. */

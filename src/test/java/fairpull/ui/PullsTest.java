@@ -14,6 +14,8 @@ import fairpull.domain.finding.PullSeen;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
+import fairpull.report.chart.Role;
+import fairpull.report.chart.Shape;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -249,6 +251,29 @@ class PullsTest {
         hand.settle();
         hand.key("overlay.chart", "RIGHT");
         assertThat(hand.described("overlay.chart")).as("arrows read what is chosen").contains("A2-3").doesNotContain("A2-2");
+    }
+
+    @Test
+    void aPullIsChosenOnTheStripByAClickAndByKeysAndInTheTable() throws IOException {
+        Hand hand = complete();
+        JTable table = hand.find("pulls.list", JTable.class);
+        hand.click(new PullId("B1", false, 2));
+        assertThat(hand.pane().strip().chosenPull()).contains(new PullId("B1", false, 2));
+        assertThat(table.getSelectedRowCount()).isEqualTo(1);
+        assertThat(hand.cell("pulls.list", table.getSelectedRow(), 0)).isEqualTo("B1-2");
+        hand.strip("RIGHT");
+        assertThat(hand.cell("pulls.list", table.getSelectedRow(), 0)).isEqualTo("B1-3");
+        hand.strip("UP");
+        assertThat(hand.pane().strip().chosenPull()).isEmpty();
+        assertThat(table.getSelectedRowCount()).as("the install again").isEqualTo(7);
+        hand.strip("RIGHT");
+        hand.strip("DOWN");
+        assertThat(hand.pane().strip().chosenPull().map(PullId::install)).contains("A2");
+        int row = IntStream.range(0, 35).filter(one -> hand.cell("pulls.list", one, 0).equals("A3-4")).findFirst().orElseThrow();
+        hand.select("pulls.list", row, row);
+        assertThat(hand.pane().strip().chosenPull()).contains(new PullId("A3", false, 4));
+        assertThat(hand.pane().strip().drawing().shapes().stream().filter(Shape.Frame.class::isInstance).map(Shape.Frame.class::cast))
+                .as("marked by a frame in ink").anyMatch(frame -> frame.role() == Role.INK && frame.bounds().width() < 20);
     }
 
     @ParameterizedTest

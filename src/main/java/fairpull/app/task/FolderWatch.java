@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -27,8 +29,14 @@ public final class FolderWatch {
     private final Map<Path, Seen> before = new HashMap<>();
     private final Map<Path, Seen> settled = new HashMap<>();
 
-    private record Seen(long size, FileTime changed) {
+    /** A copy keeps the time of its original on some systems, but is made anew. */
+    private record Seen(long size, FileTime changed, FileTime made) {
+        Instant came() {
+            return (changed.compareTo(made) > 0 ? changed : made).toInstant();
+        }
     }
+
+    private int already;
 
     private FolderWatch(Path folder) {
         this.folder = folder;
@@ -38,6 +46,20 @@ public final class FolderWatch {
     public static FolderWatch of(Path folder) throws IOException {
         FolderWatch watch = new FolderWatch(folder);
         watch.settled.putAll(watch.look());
+        watch.already = watch.settled.size();
+        return watch;
+    }
+
+    /** {@return a watch that goes on after an interruption: what came since its first start and is not known is new} */
+    public static FolderWatch resumed(Path folder, Instant since, Predicate<Path> known) throws IOException {
+        FolderWatch watch = new FolderWatch(folder);
+        watch.look().forEach((file, seen) -> {
+            boolean before = seen.came().isBefore(since);
+            watch.already += before ? 1 : 0;
+            if (before || known.test(file)) {
+                watch.settled.put(file, seen);
+            }
+        });
         return watch;
     }
 
@@ -48,7 +70,7 @@ public final class FolderWatch {
 
     /** {@return how many files were there before} */
     public int already() {
-        return settled.size();
+        return already;
     }
 
     /**
@@ -80,7 +102,7 @@ public final class FolderWatch {
                 try {
                     BasicFileAttributes facts = Files.readAttributes(file, BasicFileAttributes.class);
                     if (facts.isRegularFile()) {
-                        seen.put(file, new Seen(facts.size(), facts.lastModifiedTime()));
+                        seen.put(file, new Seen(facts.size(), facts.lastModifiedTime(), facts.creationTime()));
                     }
                 } catch (IOException goneMeanwhile) {
                     continue;

@@ -73,6 +73,11 @@ public final class PreparedImport {
      * @throws InputException if one of them cannot be used, or has changed since; nothing is taken then
      */
     public List<ImportPulls.Taken> take(OffsetDateTime now, Progress progress) throws IOException {
+        return take(now, List.of(), progress);
+    }
+
+    /** Takes all of the files, and writes more that is known of their pulls with them. */
+    List<ImportPulls.Taken> take(OffsetDateTime now, List<LogEntry> beside, Progress progress) throws IOException {
         checked.stream().flatMap(file -> file.refusal().stream()).findFirst().ifPresent(refusal -> {
             throw refusal;
         });
@@ -92,6 +97,7 @@ public final class PreparedImport {
                 entries.add(entry(checked.get(file), pull, names.get(file)));
             }
         }
+        entries.addAll(beside);
         test.append(now, entries);
         return checked.stream().flatMap(file -> file.pulls().stream()).map(Checked.OfPull::taken).toList();
     }

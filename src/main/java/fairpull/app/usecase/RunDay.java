@@ -82,9 +82,9 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return !next.install().isEmpty() && !last;
     }
 
-    /** {@return what “undo” would take back} */
-    public Optional<LogRecord> last() {
-        return log.lastOfTheDay();
+    /** {@return whether there is something that “undo” would take back} */
+    public boolean canUndo() {
+        return !log.lastAct().isEmpty();
     }
 
     /** Writes down that the next pull was run. */
@@ -150,18 +150,26 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return write(now, List.of(new LogEntry.Swap(install, phase, time)));
     }
 
-    /** Takes the last entry of the day back; it stays in the log. */
+    /** Takes the last act of the day back, an export with the gates that were read from it; it stays in the log. */
     public RunDay undo(OffsetDateTime now) throws IOException {
-        int number = last().orElseThrow(() -> refused("nothing of the day is in the log yet")).number();
-        return takeBack(number, now);
+        List<LogRecord> last = log.lastAct();
+        if (last.isEmpty()) {
+            throw refused("nothing of the day is in the log yet");
+        }
+        return takeBack(last, now);
     }
 
-    /** Takes an entry of the day back by its number. */
+    /** Takes an entry of the day back by its number, with those that were written in one act with it. */
     public RunDay takeBack(int number, OffsetDateTime now) throws IOException {
-        if (log.standing().stream().noneMatch(record -> record.number() == number && record.entry().isOfTheDay())) {
+        List<LogRecord> act = log.actOf(number);
+        if (act.isEmpty()) {
             throw refused("entry " + number + " of the log tells nothing of the day that still stands");
         }
-        return write(now, List.of(new LogEntry.TakenBack(number)));
+        return takeBack(act, now);
+    }
+
+    private RunDay takeBack(List<LogRecord> act, OffsetDateTime now) throws IOException {
+        return write(now, act.stream().map(record -> (LogEntry) new LogEntry.TakenBack(record.number())).toList());
     }
 
     private PullId nextPull(OffsetDateTime now) {

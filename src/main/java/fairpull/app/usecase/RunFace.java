@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Plan;
 import fairpull.domain.running.GateNow;
 import fairpull.domain.running.NextAction;
 import fairpull.domain.unit.UnitSystem;
@@ -27,9 +28,9 @@ public record RunFace(NextAction next, String head, String beside, String counti
                 RunWords.clock(next, now), RunWords.sign(next, now), RunWords.window(next));
     }
 
-    /** {@return what comes before everything else on a rig} */
-    public static String caution() {
-        return SafetyWords.deferral();
+    /** {@return the cautions that stay in view while a plan is run} */
+    public static String cautions(Plan plan) {
+        return SafetyWords.onTheDay(plan.rig().kind());
     }
 
     /**

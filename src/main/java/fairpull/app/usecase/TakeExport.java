@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Condition;
@@ -7,7 +8,7 @@ import fairpull.domain.plan.Gate;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
-import fairpull.io.folder.TestFolder;
+import fairpull.io.folder.Sha256;
 import fairpull.io.table.ColumnGuess;
 import fairpull.io.table.ExportFile;
 import fairpull.io.table.GuessedColumn;
@@ -20,8 +21,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Takes an export that appeared in the watched folder as the pull that waits for it. */
 public final class TakeExport {
@@ -67,12 +70,25 @@ public final class TakeExport {
                 : Optional.of(pull.install()), named.isPresent() ? OptionalInt.empty() : OptionalInt.of(pull.number()), pull.warmUp(),
                 new ImportPulls.Reading(List.of(), StatedCorrection.nothing(), Optional.empty(), false, Optional.empty()),
                 Optional.of(started));
-        List<ImportPulls.Taken> taken = ImportPulls.run(request, now);
-        Map<Condition, Double> readings = readings(day, file, pull);
-        if (!readings.isEmpty()) {
-            TestFolder.open(folder).append(now, List.of(new LogEntry.ConditionsNoted(pull, Optional.empty(), readings)));
-        }
+        PreparedImport prepared = ImportPulls.prepare(request, Progress.none());
+        Map<Condition, Double> readings = prepared.files().get(0).refusal().isEmpty() ? readings(day, file, pull) : Map.of();
+        // one write: a kill leaves no pull without its gates, and one undo takes both back
+        List<ImportPulls.Taken> taken = prepared.take(now, readings.isEmpty() ? List.of()
+                : List.of(new LogEntry.ConditionsNoted(pull, Optional.empty(), readings)), Progress.none());
         return new Taken(pull, file.getFileName().toString(), taken.get(0).doubts());
+    }
+
+    /** {@return whether the bytes of a file ever came into the test, also where they were taken back} */
+    public static Predicate<Path> known(Path folder) throws IOException {
+        Set<String> came = RunDay.of(folder).log().records().stream().filter(record -> record.entry() instanceof LogEntry.PullTaken)
+                .map(record -> ((LogEntry.PullTaken) record.entry()).fileSha256()).collect(Collectors.toSet());
+        return file -> {
+            try {
+                return came.contains(Sha256.of(file));
+            } catch (IOException unreadable) {
+                return false;
+            }
+        };
     }
 
     private static Optional<PullId> named(RunDay day, Path file) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * A log read from first to last: what stands at its end. Later entries replace earlier ones about the same thing; what was taken back is
@@ -34,9 +35,43 @@ public record DayLog(List<LogRecord> records) {
         return gone.isEmpty() ? records : records.stream().filter(record -> !gone.contains(record.number())).toList();
     }
 
-    /** {@return the last entry of the day that stands: what “undo” would take back} */
-    public Optional<LogRecord> lastOfTheDay() {
-        return standing().stream().filter(record -> record.entry().isOfTheDay()).reduce((earlier, later) -> later);
+    /**
+     * {@return the last act of the day that stands, which is what “undo” would take back: one entry, or those that one act wrote together;
+     * empty where there is none}
+     */
+    public List<LogRecord> lastAct() {
+        List<LogRecord> day = standing().stream().filter(record -> record.entry().isOfTheDay()).toList();
+        return day.isEmpty() ? List.of() : actOf(day, day.size() - 1);
+    }
+
+    /** {@return the standing entries of the day that were written together with one of them; empty where none has that number} */
+    public List<LogRecord> actOf(int number) {
+        List<LogRecord> day = standing().stream().filter(record -> record.entry().isOfTheDay()).toList();
+        return IntStream.range(0, day.size()).filter(place -> day.get(place).number() == number).mapToObj(place -> actOf(day, place))
+                .findFirst().orElse(List.of());
+    }
+
+    private static List<LogRecord> actOf(List<LogRecord> day, int place) {
+        int from = place;
+        while (from > 0 && isOneAct(day.get(from - 1), day.get(from))) {
+            from--;
+        }
+        int to = place + 1;
+        while (to < day.size() && isOneAct(day.get(to - 1), day.get(to))) {
+            to++;
+        }
+        return day.subList(from, to);
+    }
+
+    /** A pull that came in and what was read from its first row, or several gates overridden with one reason. */
+    private static boolean isOneAct(LogRecord earlier, LogRecord later) {
+        if (!earlier.at().equals(later.at()) || earlier.number() + 1 != later.number()) {
+            return false;
+        }
+        return earlier.entry() instanceof LogEntry.PullTaken taken && later.entry() instanceof LogEntry.ConditionsNoted noted
+                ? taken.pull().equals(noted.pull()) && noted.startedAt().isEmpty()
+                : earlier.entry() instanceof LogEntry.GateOverridden one && later.entry() instanceof LogEntry.GateOverridden other
+                        && one.pull().equals(other.pull());
     }
 
     /** {@return the records that were taken back, in order} */

@@ -28,6 +28,31 @@ public record NextAction(Kind kind, String install, Optional<PullId> pull, boole
         Objects.requireNonNull(install, "the install of an action");
     }
 
+    /** Where its count-down stands. */
+    public enum CountDown {
+        /** Nothing is due. */
+        NONE,
+        /** Too early. */
+        WAIT,
+        /** It may start; the count-down still runs. */
+        OPEN,
+        /** The count-down has ended. */
+        DUE,
+        /** Too late. */
+        LATE
+    }
+
+    /** {@return where its count-down stands at a time; what is due without a window is late at once} */
+    public CountDown countDown(OffsetDateTime now) {
+        if (due.isEmpty()) {
+            return CountDown.NONE;
+        }
+        if (now.isBefore(due.get())) {
+            return earliest.isPresent() && !now.isBefore(earliest.get()) ? CountDown.OPEN : CountDown.WAIT;
+        }
+        return now.isAfter(latest.orElse(due.get())) ? CountDown.LATE : CountDown.DUE;
+    }
+
     /** {@return an action that may start at any time} */
     public static NextAction atAnyTime(Kind kind, String install) {
         return new NextAction(kind, install, Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());

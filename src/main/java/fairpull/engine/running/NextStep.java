@@ -58,6 +58,13 @@ public final class NextStep {
         return plan.sequence().sessions().indexOf(day.sessionOf(day.current()));
     }
 
+    /** {@return whether every install was run: nothing is next} */
+    public static boolean isDone(Plan plan, DayLog log) {
+        DayStanding day = new DayStanding(plan, log);
+        return !day.isSwapping() && day.nextPull().isEmpty()
+                && new NextStep(day, OffsetDateTime.MIN).betweenInstalls().kind() == Kind.DONE;
+    }
+
     private NextAction find() {
         Install install = day.current();
         if (day.isSwapping()) {

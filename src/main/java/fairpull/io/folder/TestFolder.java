@@ -165,7 +165,8 @@ public final class TestFolder {
     /**
      * Copies an export into the test byte for byte, under the pull's name; returns the name it has there.
      *
-     * @param takenBack names of exports of pulls that were taken back: they stay as they came, and the new one's name gets a number
+     * @param takenBack names of exports of pulls that were taken back: they stay as they came; the same bytes are not copied again, others
+     *     get a name with a number
      * @throws InputException if its bytes are not those of the SHA-256 that it was checked with; nothing is kept then
      */
     public String keepExport(Path source, String pull, String sha256, List<String> takenBack) throws IOException {
@@ -174,7 +175,10 @@ public final class TestFolder {
         String ending = dot > 0 ? original.substring(dot + 1).replaceAll("\\W", "") : "";
         String behind = ending.isEmpty() || ending.length() > LONGEST_ENDING ? "" : "." + ending;
         String name = pull + behind;
-        for (int copy = 2; takenBack.contains(name) && !Sha256.of(source).equals(Sha256.of(export(name))); copy++) {
+        for (int copy = 2; takenBack.contains(name); copy++) {
+            if (Files.exists(export(name)) && Sha256.of(export(name)).equals(sha256)) {
+                return name;
+            }
             name = pull + "_" + copy + behind;
         }
         Path target = export(name);
@@ -185,10 +189,13 @@ public final class TestFolder {
         return name;
     }
 
-    /** Lets go of exports that were kept and did not come into the log after all. */
+    /** Lets go of exports that were kept and did not come into the log after all. What the log ever named stays, whoever asks. */
     public void dropExports(List<String> names) throws IOException {
+        List<String> logged = new DayLog(log().read().records()).filesNamed();
         for (String name : names) {
-            Files.deleteIfExists(export(name));
+            if (!logged.contains(name)) {
+                Files.deleteIfExists(export(name));
+            }
         }
     }
 

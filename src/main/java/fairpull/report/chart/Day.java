@@ -2,6 +2,7 @@ package fairpull.report.chart;
 
 import fairpull.domain.finding.Fate;
 import fairpull.domain.plan.Part;
+import fairpull.domain.pull.PullId;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -36,11 +37,12 @@ public record Day(String name, List<Block> blocks, OptionalDouble clockOfZero) {
     /**
      * One pull.
      *
+     * @param pull which one
      * @param fate what became of it
      * @param minutes when, in minutes of the session
      * @param value of the measure shown, where there is one
      */
-    public record Mark(Fate fate, double minutes, OptionalDouble value) {
+    public record Mark(PullId pull, Fate fate, double minutes, OptionalDouble value) {
     }
 
     public Day {

@@ -109,7 +109,8 @@ public final class DaysOfTest {
     }
 
     private static Day.Block block(Install install, List<PullSeen> pulls, Map<PullSeen, Double> minutes, String measure, double margin) {
-        List<Day.Mark> marks = pulls.stream().map(pull -> new Day.Mark(pull.fate(), minutes.get(pull), value(pull, measure))).toList();
+        List<Day.Mark> marks = pulls.stream().map(pull -> new Day.Mark(pull.pull(), pull.fate(), minutes.get(pull),
+                value(pull, measure))).toList();
         double first = marks.stream().mapToDouble(Day.Mark::minutes).min().orElseThrow();
         double last = marks.stream().mapToDouble(Day.Mark::minutes).max().orElseThrow();
         return new Day.Block(install.label(), install.part(), first - margin, last + margin, marks);

@@ -18,15 +18,18 @@ public final class MeasuredStrip {
     private static final double PANEL_HEIGHT = 62;
     private static final double HEIGHT = 136;
     private static final double LEAST_ROOM = 60;
+    /** Half the size of what a click on a pull hits. */
+    private static final double HALF = 5;
 
     private final List<Day> days;
     private final ValueAxis axis;
-    private final Optional<String> chosen;
+    private final Optional<Marked> chosen;
     private final double width;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<PlanStrip.Region> regions = new ArrayList<>();
+    private final List<PlanStrip.Spot> spots = new ArrayList<>();
 
-    private MeasuredStrip(List<Day> days, ValueAxis axis, Optional<String> chosen, double width) {
+    private MeasuredStrip(List<Day> days, ValueAxis axis, Optional<Marked> chosen, double width) {
         this.days = days;
         this.axis = axis;
         this.chosen = chosen;
@@ -38,11 +41,11 @@ public final class MeasuredStrip {
      *
      * @param days as they were run; one at least
      * @param axis of the values
-     * @param chosen the install that is marked; empty for none
+     * @param chosen the install or pull that is marked; empty for none
      * @param width of the drawing
      * @return the strip
      */
-    public static PlanStrip draw(List<Day> days, ValueAxis axis, Optional<String> chosen, double width) {
+    public static PlanStrip draw(List<Day> days, ValueAxis axis, Optional<Marked> chosen, double width) {
         return new MeasuredStrip(days, axis, chosen, width).draw();
     }
 
@@ -57,11 +60,25 @@ public final class MeasuredStrip {
             title(day, x == 0, clock);
             clockLabels(day, clock);
             day.blocks().forEach(block -> block(block, clock));
-            shapes.addAll(ValueStrip.shapes(day, axis, clock, new Bounds(start, PANEL_TOP, share, PANEL_HEIGHT)));
+            Bounds panel = new Bounds(start, PANEL_TOP, share, PANEL_HEIGHT);
+            shapes.addAll(ValueStrip.shapes(day, axis, clock, panel));
+            spots(day, clock, panel);
             x = start + share + ValueStrip.ROOM_AT_RIGHT;
         }
         return new PlanStrip(new Drawing(width, HEIGHT, "The day as measured: installs and the value of every pull over the clock",
-                description(), shapes), regions);
+                description(), shapes), regions, spots);
+    }
+
+    private void spots(Day day, Scale clock, Bounds panel) {
+        for (Day.Block block : day.blocks()) {
+            for (Day.Mark mark : block.marks()) {
+                ValueStrip.place(mark, day, axis, clock, panel).ifPresent(at -> {
+                    PlanStrip.Spot spot = new PlanStrip.Spot(mark.pull(), new Bounds(at.x() - HALF, at.y() - HALF, 2 * HALF, 2 * HALF));
+                    spots.add(spot);
+                    chosen.flatMap(Marked::pull).filter(mark.pull()::equals).ifPresent(marked -> shapes.add(spot.frame()));
+                });
+            }
+        }
     }
 
     private static double from(Day day) {
@@ -115,7 +132,7 @@ public final class MeasuredStrip {
             shapes.add(new Shape.Hatch(bounds, 8, Role.B));
         }
         shapes.add(new Shape.Frame(bounds, 4, role, 1.6));
-        if (chosen.filter(block.label()::equals).isPresent()) {
+        if (chosen.filter(mark -> mark.isWhole(block.label())).isPresent()) {
             shapes.add(new Shape.Frame(new Bounds(bounds.x() - 3, bounds.y() - 3, bounds.width() + 6, bounds.height() + 6), 6, Role.INK,
                     2));
         }

@@ -17,8 +17,9 @@ import java.util.Set;
  *
  * @param drawing the strip
  * @param regions where each install stands on it, in the order in which they are run
+ * @param pulls where each pull stands within them
  */
-public record PlanStrip(Drawing drawing, List<Region> regions) {
+public record PlanStrip(Drawing drawing, List<Region> regions, List<Spot> pulls) {
     private static final double BLOCK_HEIGHT = 46;
     private static final double TOP = 14;
     private static final double GATE_TOP = TOP + BLOCK_HEIGHT + 24;
@@ -38,6 +39,22 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
      * @param bounds its block
      */
     public record Region(String install, Bounds bounds) {
+    }
+
+    /**
+     * Where a pull stands.
+     *
+     * @param pull which one
+     * @param bounds what a click on it hits
+     */
+    public record Spot(PullId pull, Bounds bounds) {
+        private static final double MARGIN = 2;
+
+        /** {@return a frame around it, where it is marked} */
+        Shape.Frame frame() {
+            return new Shape.Frame(new Bounds(bounds.x() - MARGIN, bounds.y() - MARGIN, bounds.width() + 2 * MARGIN,
+                    bounds.height() + 2 * MARGIN), 3, Role.INK, 2);
+        }
     }
 
     /**
@@ -78,6 +95,7 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
 
     public PlanStrip {
         regions = List.copyOf(regions);
+        pulls = List.copyOf(pulls);
     }
 
     /**
@@ -85,30 +103,31 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
      *
      * @param days their clocks
      * @param heat the start temperatures; empty where no cool-down is known
-     * @param chosen the install that is marked; empty for none
+     * @param chosen the install or pull that is marked; empty for none
      * @param width of the drawing
      * @return the strip
      */
-    public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width) {
+    public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<Marked> chosen, double width) {
         return new Layout(days, heat, chosen, width, Optional.empty()).draw();
     }
 
     /** Draws the same while the day is run: what was driven in full, what is to come thinly, a line at the time now. */
-    public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width, Running running) {
+    public static PlanStrip draw(List<DayClock> days, Optional<Heat> heat, Optional<Marked> chosen, double width, Running running) {
         return new Layout(days, heat, chosen, width, Optional.of(running)).draw();
     }
 
     private static final class Layout {
         private final List<DayClock> days;
         private final Optional<Heat> heat;
-        private final Optional<String> chosen;
+        private final Optional<Marked> chosen;
         private final double width;
         private final List<Shape> shapes = new ArrayList<>();
         private final List<Region> regions = new ArrayList<>();
+        private final List<Spot> spots = new ArrayList<>();
 
         private final Optional<Running> running;
 
-        Layout(List<DayClock> days, Optional<Heat> heat, Optional<String> chosen, double width, Optional<Running> running) {
+        Layout(List<DayClock> days, Optional<Heat> heat, Optional<Marked> chosen, double width, Optional<Running> running) {
             this.running = running;
             this.days = days;
             this.heat = heat;
@@ -129,7 +148,7 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
                 x += share + BETWEEN_DAYS;
             }
             String title = "The day as planned: installs, pulls and start temperature over the clock";
-            return new PlanStrip(new Drawing(width, HEIGHT, title, description(), shapes), regions);
+            return new PlanStrip(new Drawing(width, HEIGHT, title, description(), shapes), regions, spots);
         }
 
         /** From the start of the day to its end, or to the last pull where that is later. */
@@ -211,7 +230,7 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
                     shapes.add(new Shape.Hatch(bounds, 8, Role.B));
                 }
                 shapes.add(new Shape.Frame(bounds, 4, role, 1.6));
-                if (chosen.filter(span.install()::equals).isPresent()) {
+                if (chosen.filter(mark -> mark.isWhole(span.install())).isPresent()) {
                     shapes.add(new Shape.Frame(new Bounds(bounds.x() - 3, bounds.y() - 3, bounds.width() + 6, bounds.height() + 6), 6,
                             Role.INK, 2));
                 }
@@ -239,6 +258,10 @@ public record PlanStrip(Drawing drawing, List<Region> regions) {
                 double y = bounds.bottom() - 10;
                 for (DayEvent pull : pulls) {
                     double x = clock.at((pull.startS() + pull.endS()) / 2);
+                    double half = Math.min(6, apart / 2);
+                    Spot spot = new Spot(idOf(pull), new Bounds(x - half, y - 11, 2 * half, 18));
+                    spots.add(spot);
+                    chosen.flatMap(Marked::pull).filter(spot.pull()::equals).ifPresent(marked -> shapes.add(spot.frame()));
                     if (pull.kind() == DayEvent.Kind.WARM_UP) {
                         shapes.add(new Shape.Ring(new Point(x, y), Math.min(2.8, apart * 0.35), role, 1.3));
                     } else {

@@ -69,6 +69,12 @@ final class ValueStrip {
         return shapes;
     }
 
+    /** {@return where the value of a pull stands in a panel; empty where it has none} */
+    static Optional<Point> place(Day.Mark mark, Day day, ValueAxis axis, Scale clock, Bounds panel) {
+        return mark.value().isEmpty() ? Optional.empty() : Optional.of(new Point(clock.at(mark.minutes()),
+                scale(day, axis, panel.bottom(), panel.y()).at(mark.value().getAsDouble())));
+    }
+
     /** Where the figure of a mean may stand: half-way to both neighbours. */
     private static Bounds columnOf(Day day, int place, Scale clock, Bounds panel) {
         double middle = middle(day.blocks().get(place), clock);

@@ -4,6 +4,7 @@ import fairpull.domain.finding.Checks;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
+import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.Cut;
 import fairpull.domain.running.GateNow;
@@ -49,7 +50,7 @@ public final class RunWords {
                     : "on goes: " + (next.install().startsWith(Part.A.name()) ? plan.question().partA() : plan.question().partB());
             case BREAK -> "then " + pull(next.pull().orElseThrow());
             case LOOK -> "planned here, before the next swap; go to Finding to take it";
-            case DONE -> "go to Finding";
+            case DONE -> "";
             case WARM_UP, PULL -> next.again() ? "again: it was aborted" : "";
         };
     }
@@ -61,7 +62,7 @@ public final class RunWords {
     /** {@return what the count-down counts} */
     public static String counting(NextAction next, OffsetDateTime now) {
         if (next.due().isEmpty()) {
-            return next.kind() == NextAction.Kind.DONE ? "" : "when ready";
+            return "";
         }
         boolean late = now.isAfter(next.due().get());
         return switch (next.kind()) {
@@ -79,13 +80,15 @@ public final class RunWords {
         }).orElse("");
     }
 
-    /** {@return a sign that needs no colour: wait, now, or late; empty where nothing is due} */
+    /** {@return a sign that needs no colour: wait, now, when ready, or late; empty where nothing is next} */
     public static String sign(NextAction next, OffsetDateTime now) {
-        if (next.due().isEmpty() || next.earliest().isEmpty()) {
-            return "";
-        }
-        return now.isBefore(next.earliest().get()) ? "‖ wait"
-                : next.latest().isPresent() && now.isAfter(next.latest().get()) ? "■ late" : "▶ now";
+        boolean swapping = next.kind() == NextAction.Kind.SWAP_UNDER_WAY;
+        return switch (next.countDown(now)) {
+            case NONE -> next.kind() == NextAction.Kind.DONE ? "" : "▶ when ready";
+            case WAIT -> swapping ? "‖ under way" : "‖ wait";
+            case OPEN, DUE -> "▶ now";
+            case LATE -> swapping ? "■ over time" : "■ late";
+        };
     }
 
     /** {@return between which times it may start} */
@@ -140,10 +143,10 @@ public final class RunWords {
         if (cut.dropped().isEmpty()) {
             return late + "No choice of pulls to drop makes it fit: end later, or go on another day.";
         }
-        return late + "Dropping " + dropped(cut.dropped()) + " costs least: " + cost(cut, unit) + ".";
+        return late + "Dropping " + listed(cut.dropped()) + " costs least: " + cost(cut, unit) + ".";
     }
 
-    private static String dropped(List<PullId> pulls) {
+    private static String listed(List<PullId> pulls) {
         List<String> names = new ArrayList<>(pulls.stream().map(PullId::toString).toList());
         String last = names.remove(names.size() - 1);
         return names.isEmpty() ? last : String.join(", ", names) + " and " + last;
@@ -153,8 +156,10 @@ public final class RunWords {
         if (cut.gainBefore().isEmpty() || cut.gainAfter().isEmpty()) {
             return "what it costs is not known without figures for scatter";
         }
-        return "the smallest gain found becomes " + SizeWords.detectable(cut.gainAfter().getAsDouble(), unit) + " instead of "
-                + SizeWords.detectable(cut.gainBefore().getAsDouble(), unit);
+        String after = SizeWords.detectable(cut.gainAfter().getAsDouble(), unit);
+        String before = SizeWords.detectable(cut.gainBefore().getAsDouble(), unit);
+        return after.equals(before) ? "the smallest gain found stays " + after
+                : "the smallest gain found becomes " + after + " instead of " + before;
     }
 
     /** {@return the scatter so far beside that of the plan} */
@@ -174,6 +179,24 @@ public final class RunWords {
                 + numbers.signed(check.withRefit().high()) + ")";
         return interval + (!check.byRecord() ? ", by pull scatter alone; refitting adds to it."
                 : check.cameBack() ? ": the car came back." : ": the car did not come back; look for what changed.");
+    }
+
+    /** {@return what is known of a pull while the day is run; without its value for blind eyes} */
+    public static String pull(PullId pull, DayLog log, Optional<String> value) {
+        List<String> known = new ArrayList<>();
+        Optional.ofNullable(log.aborted().get(pull)).ifPresent(stopped -> known.add("aborted: " + stopped.reason()));
+        Optional.ofNullable(log.repeated().get(pull)).ifPresent(stopped -> known.add("run again after: " + stopped.reason()));
+        log.startOf(pull).ifPresent(start -> known.add("started " + MINUTE.format(start)));
+        value.ifPresent(known::add);
+        Optional.ofNullable(log.excluded().get(pull)).ifPresent(out -> known.add("left out: " + out.reason()));
+        Optional.ofNullable(log.gatesOverridden().get(pull)).ifPresent(over -> known.add("gate overridden: " + over.reason()));
+        return pull + (known.isEmpty() ? ": not run yet." : ": " + String.join("; ", known) + ".");
+    }
+
+    /** {@return that the day is done, and which exports the finding still waits for} */
+    public static String waitingFor(List<PullId> missing) {
+        return missing.isEmpty() ? "The finding stands on the page Finding."
+                : "The finding waits for the export of " + listed(missing) + ".";
     }
 
     /** {@return why there is no verdict yet} */

@@ -18,6 +18,10 @@ public final class SafetyWords {
     private static final double NIOSH_DAY_MIN = 480;
     private static final double LOUD_CELL_DBA = 100;
 
+    private static final String FIRST = "Local codes, the makers’ instructions and licensed practice come first. If in doubt, do not run.";
+    private static final String IN_A_ROOM = ", nobody ever in line with turning parts; extraction running, carbon monoxide meter in sight; "
+            + "ear and eye protection on; mind hot parts; extinguisher at hand. " + FIRST;
+
     private SafetyWords() {
     }
 
@@ -25,6 +29,20 @@ public final class SafetyWords {
     public static String deferral() {
         return "Local codes, the makers’ instructions and licensed practice come first; where they ask for more than this sheet, they "
                 + "hold. If in doubt, do not run.";
+    }
+
+    /** {@return the cautions for a kind of rig in two sentences, to be in view as long as the day is run} */
+    public static String onTheDay(Rig.Kind kind) {
+        return switch (kind) {
+            case ROLLER_INERTIA, ROLLER_BRAKE -> "A car at full throttle on rollers can kill: look at every strap, hook and anchor before "
+                    + "each install; nobody in the cell but the driver" + IN_A_ROOM;
+            case HUB -> "A car at full throttle on hubs can kill: look at stands, tether and hub bolts before each install; nobody in the "
+                    + "cell but the driver" + IN_A_ROOM;
+            case ENGINE_BENCH -> "An engine at full throttle can kill: look at mounts, couplings and the shaft guard before each install; "
+                    + "nobody in the cell" + IN_A_ROOM;
+            case ROAD, STRIP -> "A car at full throttle can kill: look at harness, tyres and brakes before each run; nobody on or beside "
+                    + "the course; ear and eye protection on; mind hot parts; extinguisher at hand. " + FIRST;
+        };
     }
 
     /** {@return the cautions for a kind of rig, each under the word that it is found by} */

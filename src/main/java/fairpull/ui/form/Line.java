@@ -7,7 +7,7 @@ import javax.swing.JLabel;
 
 /** A line of text in the colour of a role, which follows when the look changes; figures are written as the locale has them. */
 public final class Line extends JLabel {
-    private final Role role;
+    private Role role;
     private final Look.Type type;
 
     /** A line of a role and size. */
@@ -21,6 +21,13 @@ public final class Line extends JLabel {
     /** Says something else in its place. */
     public void say(String text) {
         setText(LocalNumbers.shown(text));
+    }
+
+    /** Says something else in another role. */
+    public void say(String text, Role other) {
+        role = other;
+        say(text);
+        dress();
     }
 
     private void dress() {

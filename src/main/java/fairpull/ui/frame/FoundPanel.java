@@ -29,6 +29,7 @@ final class FoundPanel extends Card {
     /** The folder that was judged, and its stamp at that time. */
     private String judged = "";
     private Optional<DayFound> found = Optional.empty();
+    private boolean yielding;
 
     /** A panel that takes the place of {@code other}; {@code finding} goes to the finding, {@code sheet} writes the run sheet. */
     FoundPanel(Document document, DayStripView strip, JPanel other, Runnable finding, Runnable sheet) {
@@ -46,11 +47,17 @@ final class FoundPanel extends Card {
         setVisible(false);
     }
 
+    /** Leaves the room of the side panel to the page in view, or takes it again. */
+    void yieldTo(boolean wide) {
+        yielding = wide;
+        look();
+    }
+
     /** Looks whether the test on disk has changed, and judges it then beside the window's thread. While it is amended the plan is shown. */
     void look() {
         boolean over = found.isPresent() && document.isFixed();
-        setVisible(over);
-        other.setVisible(!over);
+        setVisible(over && !yielding);
+        other.setVisible(!over && !yielding);
         Optional<Path> folder = document.folder().filter(where -> document.isSealed());
         String stamp = folder.map(where -> where + " " + FindingView.stamp(where)).orElse("");
         if (!stamp.equals(judged)) {

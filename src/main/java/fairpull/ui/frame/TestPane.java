@@ -43,8 +43,13 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     /** The width of the side panel at the usual size of type. */
     private static final int SIDE = 340;
 
+    /** A property: whether part names and values are hidden. */
+    static final String BLIND = "blind";
+
     private final Document document;
     private final Settings settings;
+    private final Desk desk;
+    private boolean blind;
     private final JLabel title = new JLabel();
     private final JLabel subtitle = new JLabel();
     private final JLabel message = new JLabel(" ");
@@ -77,9 +82,10 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         settings = remembered.ofOne();
         setName("test");
         strip = new DayStripView(document, this::complain);
-        pages = making.apply(new Desk(document, settings, strip, this::complain, this::go));
+        desk = new Desk(document, settings, strip, this::complain, this::go);
+        pages = making.apply(desk);
         path = new PagePath(pages, this::go);
-        current = pages.get(0);
+        current = pages.stream().filter(page -> page.notYet(document).isEmpty()).findFirst().orElse(pages.get(0));
         message.setName("message");
         dress();
         stage.setOpaque(false);
@@ -105,7 +111,22 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         add(found, "grow, hmin 0, gaptop 6, hidemode 3");
         shortcuts();
         document.listen(this::refresh);
+        settings.listen(this::blinded);
         refresh();
+    }
+
+    /** Shows what may be shown to eyes that may be blind: the title names the parts, and some pages tell of them. */
+    private void blinded() {
+        boolean before = blind;
+        blind = desk.isBlind();
+        title.setText(Titles.title(document, blind));
+        path.show(current, document);
+        firePropertyChange(BLIND, before, blind);
+    }
+
+    /** {@return whether part names and values are hidden} */
+    boolean isBlind() {
+        return blind;
     }
 
     @Override
@@ -117,14 +138,20 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     }
 
     private void dress() {
-        // the side panel grows with the type, but leaves the pages the larger part
-        String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
-        ((MigLayout) getLayout()).setColumnConstraints("[grow, fill][" + side + ", fill, shrink 0]");
+        columns();
         title.setFont(Look.font(Look.Type.TITLE));
         subtitle.setFont(Look.font(Look.Type.SMALL));
         subtitle.setForeground(Look.colour(Role.SOFT));
         message.setFont(Look.font(Look.Type.SMALL));
         message.setForeground(Look.colour(Role.INK));
+    }
+
+    /** The side panel grows with the type, but leaves the pages the larger part, or all of it. */
+    private void columns() {
+        String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
+        ((MigLayout) getLayout()).setColumnConstraints(current != null && current.isWide() ? "[grow, fill]0[0!]"
+                : "[grow, fill][" + side + ", fill, shrink 0]");
+        revalidate();
     }
 
     private void complain(String words) {
@@ -283,10 +310,10 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     }
 
     private void refresh() {
-        title.setText(document.plan().title());
+        blinded();
         subtitle.setText(Titles.subtitle(document));
-        path.show(current, document);
-        found.look();
+        columns();
+        found.yieldTo(current.isWide());
         current.show();
     }
 }

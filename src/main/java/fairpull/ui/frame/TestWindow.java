@@ -23,6 +23,7 @@ public final class TestWindow extends ShellFrame {
         setSize((int) settings.number("window.width", 1280), (int) settings.number("window.height", 800));
         setLocationByPlatform(true);
         test.document().listen(this::retitle);
+        test.pane().addPropertyChangeListener(TestPane.BLIND, change -> retitle());
         retitle();
         addWindowListener(new WindowAdapter() {
             @Override
@@ -49,6 +50,6 @@ public final class TestWindow extends ShellFrame {
     }
 
     private void retitle() {
-        setTitle(Titles.window(test.document()));
+        setTitle(Titles.window(test.document(), test.pane().isBlind()));
     }
 }

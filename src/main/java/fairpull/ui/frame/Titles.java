@@ -17,8 +17,13 @@ final class Titles {
         return Words.of("subtitle", state, plan.rig().name(), plan.question().deciding().name());
     }
 
+    /** {@return the title of the test, which names its parts: blind eyes do not see it} */
+    static String title(Document document, boolean blind) {
+        return blind ? Words.of("blind.title") : document.plan().title();
+    }
+
     /** {@return the title of the window, with a mark where edits are not saved} */
-    static String window(Document document) {
-        return (document.isChanged() && !document.isUntouched() ? "• " : "") + document.plan().title() + " – Fairpull";
+    static String window(Document document, boolean blind) {
+        return (document.isChanged() && !document.isUntouched() ? "• " : "") + title(document, blind) + " – Fairpull";
     }
 }

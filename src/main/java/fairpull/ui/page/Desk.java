@@ -5,6 +5,7 @@ import fairpull.app.document.Edit;
 import fairpull.app.document.Settings;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.Words;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -17,6 +18,36 @@ import java.util.function.Consumer;
  * @param pages brings a page into view, by its key
  */
 public record Desk(Document document, Settings settings, DayStripView strip, Consumer<String> words, Consumer<String> pages) {
+    private static final String BLIND = "blind";
+
+    /** {@return what was kept of this test in the user's own folder, under a name; empty where nothing was} */
+    public Optional<String> kept(String name) {
+        return settings.find(nameOf(name)).filter(value -> !value.isEmpty());
+    }
+
+    /** Keeps something of this test, so that a restart finds it. */
+    public void keep(String name, String value) {
+        settings.set(nameOf(name), value);
+    }
+
+    private String nameOf(String name) {
+        return "run." + name + ":" + document.folder().map(folder -> folder.toAbsolutePath().normalize().toString()).orElse("");
+    }
+
+    /** {@return whether part names and values are hidden from who runs the day} */
+    public boolean isBlind() {
+        return kept(BLIND).isPresent();
+    }
+
+    /** Hides part names and values, or shows them again. */
+    public void blind(boolean now) {
+        keep(BLIND, now ? "on" : "");
+    }
+
+    /** {@return why a page that shows part names or values cannot be reached now; empty where it can} */
+    public Optional<String> blinded() {
+        return isBlind() ? Optional.of(Words.of("blind.page")) : Optional.empty();
+    }
 
     /**
      * Sends an edit of a field.

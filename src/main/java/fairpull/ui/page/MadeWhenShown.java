@@ -55,6 +55,11 @@ public final class MadeWhenShown implements Page {
     }
 
     @Override
+    public boolean isWide() {
+        return made().isWide();
+    }
+
+    @Override
     public Optional<String> notYet(Document document) {
         return notYet.apply(document);
     }

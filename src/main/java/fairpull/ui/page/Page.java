@@ -21,6 +21,11 @@ public interface Page {
         return false;
     }
 
+    /** {@return whether the page takes the room of the side panel as well} */
+    default boolean isWide() {
+        return false;
+    }
+
     /** {@return why the page cannot be reached yet; empty where it can} */
     default Optional<String> notYet(Document document) {
         return Optional.empty();

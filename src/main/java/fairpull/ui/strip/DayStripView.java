@@ -7,9 +7,11 @@ import fairpull.app.usecase.DayFound;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Session;
+import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Bounds;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
+import fairpull.report.chart.Marked;
 import fairpull.report.chart.MeasuredStrip;
 import fairpull.report.chart.PlanStrip;
 import fairpull.report.chart.Role;
@@ -27,7 +29,6 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,7 @@ import javax.swing.JPanel;
 /**
  * The day from left to right, always in view. A click or the arrow keys choose an install; it is dragged or moved with Alt and the
  * arrows, given more or fewer pulls with + and −, added behind with Insert, left out with Delete, and swapped to the other part with X.
+ * Once the plan is sealed, a click on a pull chooses it, as do Down and the arrows; Up goes back to its install.
  */
 public final class DayStripView extends JPanel {
     private static final int HEIGHT = 150;
@@ -47,11 +49,10 @@ public final class DayStripView extends JPanel {
     private static final int LEAST_DRAG = 8;
 
     private final Document document;
-    private final List<Consumer<Optional<String>>> choosers = new ArrayList<>();
+    private final Choice choice = new Choice();
     private final Consumer<String> refusals;
     private Optional<PlanStrip.Heat> heat = Optional.empty();
     private Optional<DayFound> found = Optional.empty();
-    private Optional<String> chosen = Optional.empty();
     private Optional<Run> run = Optional.empty();
     private PlanStrip strip;
     private Optional<Drag> drag = Optional.empty();
@@ -92,9 +93,9 @@ public final class DayStripView extends JPanel {
         refresh();
     }
 
-    /** Hears which install is chosen; empty where none is. */
+    /** Hears which install is chosen, also by one of its pulls; empty where none is. */
     public void onChosen(Consumer<Optional<String>> chooser) {
-        choosers.add(chooser);
+        choice.listen(chooser);
     }
 
     /** Shows start temperatures beneath the day. */
@@ -115,18 +116,38 @@ public final class DayStripView extends JPanel {
         refresh();
     }
 
-    /** {@return the install that is chosen} */
+    /** {@return the install that is chosen, also by one of its pulls} */
     public Optional<String> chosen() {
-        return chosen;
+        return choice.install();
+    }
+
+    /** {@return the pull that is chosen} */
+    public Optional<PullId> chosenPull() {
+        return choice.pull();
     }
 
     /** Chooses an install, as a click does. */
     public void choose(Optional<String> install) {
-        if (!chosen.equals(install)) {
-            chosen = install;
-            choosers.forEach(chooser -> chooser.accept(install));
+        mark(install.map(Marked::of));
+    }
+
+    /** Chooses one pull, as a click on it does. */
+    public void choose(PullId pull) {
+        mark(Optional.of(Marked.of(pull)));
+    }
+
+    private void mark(Optional<Marked> marked) {
+        if (choice.mark(marked)) {
             refresh();
         }
+    }
+
+    /** {@return where a pull stands on the component, for tests and menus} */
+    public Optional<Bounds> boundsOf(PullId pull) {
+        double scale = Look.scale();
+        return strip.pulls().stream().filter(spot -> spot.pull().equals(pull)).map(PlanStrip.Spot::bounds)
+                .map(at -> new Bounds(at.x() * scale + MARGIN, at.y() * scale + MARGIN, at.width() * scale, at.height() * scale))
+                .findFirst();
     }
 
     /** {@return where an install stands within the margin of the strip, for tests and menus} */
@@ -156,20 +177,21 @@ public final class DayStripView extends JPanel {
     }
 
     private void refresh() {
-        if (chosen.isPresent() && labels().stream().noneMatch(chosen.get()::equals)) {
-            chosen = Optional.empty();
-            choosers.forEach(chooser -> chooser.accept(Optional.empty()));
-        }
         draw();
+        Optional<Marked> before = choice.marked();
+        choice.among(labels(), pulls());
+        if (!before.equals(choice.marked())) {
+            draw();
+        }
         getAccessibleContext().setAccessibleDescription(strip.drawing().description());
         repaint();
     }
 
     private void draw() {
         double width = Math.max(400, (getWidth() - 2.0 * MARGIN) / Look.scale());
-        strip = found.filter(day -> document.isFixed()).map(day -> MeasuredStrip.draw(day.days(), day.axis(), chosen, width))
-                .or(() -> run.map(day -> PlanStrip.draw(day.clocks(), heat, chosen, width, day.state())))
-                .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, chosen, width));
+        strip = found.filter(day -> document.isFixed()).map(day -> MeasuredStrip.draw(day.days(), day.axis(), choice.marked(), width))
+                .or(() -> run.map(day -> PlanStrip.draw(day.clocks(), heat, choice.marked(), width, day.state())))
+                .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, choice.marked(), width));
     }
 
     /** {@return what is shown} */
@@ -214,7 +236,7 @@ public final class DayStripView extends JPanel {
             public void mousePressed(MouseEvent event) {
                 requestFocusInWindow();
                 Optional<String> at = installAt(event);
-                choose(at);
+                pullAt(event).ifPresentOrElse(DayStripView.this::choose, () -> choose(at));
                 drag = at.map(install -> new Drag(install, event.getX(), event.getX()));
             }
 
@@ -248,6 +270,20 @@ public final class DayStripView extends JPanel {
         double y = drawn(event.getY());
         return strip.regions().stream().filter(region -> region.bounds().x() <= x && x <= region.bounds().right()
                 && region.bounds().y() <= y && y <= region.bounds().bottom()).map(PlanStrip.Region::install).findFirst();
+    }
+
+    /** Pulls are chosen where the plan is fixed: before, whole installs are edited. */
+    private Optional<PullId> pullAt(MouseEvent event) {
+        double x = drawn(event.getX());
+        double y = drawn(event.getY());
+        return strip.pulls().stream().filter(spot -> document.isFixed())
+                .filter(spot -> spot.bounds().y() <= y && y <= spot.bounds().bottom()
+                && spot.bounds().x() <= x && x <= spot.bounds().right())
+                .min(Comparator.comparingDouble(spot -> Math.abs(spot.bounds().middle() - x))).map(PlanStrip.Spot::pull);
+    }
+
+    private List<PullId> pulls() {
+        return document.isFixed() ? strip.pulls().stream().map(PlanStrip.Spot::pull).toList() : List.of();
     }
 
     /** An install that is let go beyond the middle of others changes places with them, in its session or in another one. */
@@ -285,13 +321,16 @@ public final class DayStripView extends JPanel {
     }
 
     private void keys() {
-        Keys.bind(this, "LEFT", () -> step(-1));
-        Keys.bind(this, "RIGHT", () -> step(1));
+        Keys.bind(this, "LEFT", () -> mark(choice.stepped(-1, labels(), pulls())));
+        Keys.bind(this, "RIGHT", () -> mark(choice.stepped(1, labels(), pulls())));
+        Keys.bind(this, "DOWN", () -> mark(choice.withinInstall(pulls())));
+        Keys.bind(this, "UP", () -> choose(chosen()));
         Keys.bind(this, "alt LEFT", () -> moveBy(-1));
         Keys.bind(this, "alt RIGHT", () -> moveBy(1));
         Keys.bind(this, "DELETE", () -> change(SequenceEdits::remove, 0));
         Keys.bind(this, "INSERT", () -> change(SequenceEdits::addAfter, 0));
-        Keys.bind(this, "X", () -> change(SequenceEdits::otherPart, 0));
+        // on the day of a sealed plan X says that a pull was aborted
+        Keys.bind(this, "X", () -> change(SequenceEdits::otherPart, 0), () -> !document.isFixed());
         for (String plus : List.of("PLUS", "ADD", "shift EQUALS")) {
             Keys.bind(this, plus, () -> pulls(1));
         }
@@ -300,18 +339,12 @@ public final class DayStripView extends JPanel {
         }
     }
 
-    private void step(int by) {
-        List<String> labels = labels();
-        int from = chosen.map(labels::indexOf).orElse(by > 0 ? -1 : labels.size());
-        choose(Optional.of(labels.get(Math.max(0, Math.min(labels.size() - 1, from + by)))));
-    }
-
     /**
      * Changes the install that is chosen, if one is. Labels count in the order of the day and so may pass to a neighbour: the choice stays
      * with the install itself, which the change moves by so many places within its session.
      */
     public void change(Function<String, Edit> change, int by) {
-        chosen.ifPresent(install -> {
+        chosen().ifPresent(install -> {
             int place = placeWithinSession(labels().indexOf(install), by);
             if (edit(change.apply(install))) {
                 choose(Optional.of(labels().get(Math.min(labels().size() - 1, place))));
@@ -336,7 +369,7 @@ public final class DayStripView extends JPanel {
     }
 
     private void pulls(int by) {
-        chosen.flatMap(label -> document.plan().sequence().installs().filter(install -> install.label().equals(label)).findFirst())
+        chosen().flatMap(label -> document.plan().sequence().installs().filter(install -> install.label().equals(label)).findFirst())
                 .filter(install -> install.countedPulls() + by >= 1)
                 .ifPresent(install -> edit(SequenceEdits.pulls(install.label(), install.countedPulls() + by, install.warmUpPulls())));
     }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,6 +26,22 @@ class FolderWatchTest {
         assertThat(watch.poll()).isEmpty();
         assertThat(watch.poll()).containsExactly(old);
         assertThat(watch.poll()).isEmpty();
+    }
+
+    @Test
+    void afterAnInterruptionWhatCameMeanwhileIsNewUnlessItIsKnown() throws IOException {
+        Instant since = Instant.now().plusSeconds(60);
+        Path old = Files.writeString(folder.resolve("old.csv"), "1");
+        Path known = Files.writeString(folder.resolve("known.csv"), "2");
+        Path missed = Files.writeString(folder.resolve("missed.csv"), "3");
+        for (Path later : List.of(known, missed)) {
+            Files.setLastModifiedTime(later, FileTime.from(since.plusSeconds(5)));
+        }
+        FolderWatch watch = FolderWatch.resumed(folder, since, known::equals);
+        assertThat(watch.already()).isEqualTo(1);
+        assertThat(watch.poll()).as("it may still grow").isEmpty();
+        assertThat(watch.poll()).containsExactly(missed);
+        assertThat(old).exists();
     }
 
     @Test

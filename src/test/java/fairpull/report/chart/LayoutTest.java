@@ -8,6 +8,7 @@ import fairpull.domain.finding.Judgement;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Part;
+import fairpull.domain.pull.PullId;
 import fairpull.domain.rig.RigEvidence;
 import fairpull.domain.rig.RigKey;
 import fairpull.domain.unit.Quantity;
@@ -76,8 +77,8 @@ class LayoutTest {
     void valuesOfAnySizeAreLegible(double level) {
         for (double scatter : new double[] {0, 1e-9, 1e-4, 0.3}) {
             double spread = scatter * Math.max(Math.abs(level), 1e-6);
-            List<Day.Mark> marks = IntStream.range(0, 3).mapToObj(place -> new Day.Mark(Fate.USED, place * 5,
-                    OptionalDouble.of(level + place * spread))).toList();
+            List<Day.Mark> marks = IntStream.range(0, 3).mapToObj(place -> new Day.Mark(
+                    new PullId("A1", false, place + 1), Fate.USED, place * 5, OptionalDouble.of(level + place * spread))).toList();
             Day day = new Day("", List.of(new Day.Block("A1", Part.A, -2, 12, marks)), OptionalDouble.empty());
             ValueAxis axis = ValueAxis.of("any", List.of(day), Numbers.resolving(spread, "hp"), "hp");
 

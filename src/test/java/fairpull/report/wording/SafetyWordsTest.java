@@ -24,6 +24,16 @@ class SafetyWordsTest {
         assertThat(SafetyWords.deferral()).contains("Local codes", "licensed practice come first");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void theCautionsOfTheDayAreShortAndDefer(Rig.Kind kind) {
+        String all = SafetyWords.onTheDay(kind);
+        assertThat(all).contains("full throttle", "can kill", "before each", "nobody", "ear and eye protection", "hot parts", "extinguisher",
+                "Local codes", "licensed practice come first", "If in doubt, do not run").hasSizeLessThan(420);
+        boolean indoors = kind != Rig.Kind.ROAD && kind != Rig.Kind.STRIP;
+        assertThat(all.contains("carbon monoxide") && all.contains("extraction running")).isEqualTo(indoors);
+    }
+
     /** DHHS (NIOSH) 98-126, table 1-1: 85 dBA 8 h, 88 dBA 4 h, 94 dBA 1 h, 100 dBA 15 min, 103 dBA 7 min 30 s (from memory). */
     @Test
     void noiseByTheRuleOfThreeDecibels() {

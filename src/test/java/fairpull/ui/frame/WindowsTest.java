@@ -101,7 +101,7 @@ class WindowsTest {
         Seat seat = started(Optional.empty());
         OpenTest test = seat.only();
         assertThat(test.document().isUntouched()).isFalse();
-        assertThat(Titles.window(test.document())).startsWith("•");
+        assertThat(Titles.window(test.document(), false)).startsWith("•");
         done(test.actions()::close);
         assertThat(frame(test).ended).isFalse();
         assertThat(said(test)).contains("not saved");

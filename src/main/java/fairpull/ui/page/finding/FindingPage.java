@@ -53,7 +53,7 @@ public final class FindingPage implements Page {
 
     @Override
     public Optional<String> notYet(Document document) {
-        return document.isSealed() ? Optional.empty() : Optional.of(Words.of("finding.notYet"));
+        return document.isSealed() ? desk.blinded() : Optional.of(Words.of("finding.notYet"));
     }
 
     @Override

@@ -18,7 +18,7 @@ final class Chosen {
 
     Chosen(DayStripView strip) {
         this.strip = strip;
-        strip.onChosen(this::install);
+        strip.onChosen(this::onStrip);
     }
 
     /** Hears of every other choice. */
@@ -45,17 +45,26 @@ final class Chosen {
         }
         choosing = true;
         pulls = Set.copyOf(others);
-        Set<String> installs = new HashSet<>();
-        pulls.forEach(pull -> installs.add(pull.install()));
-        strip.choose(installs.size() == 1 ? Optional.of(installs.iterator().next()) : Optional.empty());
+        mark();
         List.copyOf(listeners).forEach(Runnable::run);
         choosing = false;
     }
 
-    private void install(Optional<String> install) {
+    /** One pull is marked by itself, several of one install by their install. */
+    private void mark() {
+        Set<String> installs = new HashSet<>();
+        pulls.forEach(pull -> installs.add(pull.install()));
+        if (pulls.size() == 1) {
+            strip.choose(pulls.iterator().next());
+        } else {
+            strip.choose(installs.size() == 1 ? Optional.of(installs.iterator().next()) : Optional.empty());
+        }
+    }
+
+    private void onStrip(Optional<String> install) {
         if (!choosing) {
             Set<PullId> of = new HashSet<>(all);
-            of.removeIf(pull -> !install.equals(Optional.of(pull.install())));
+            of.removeIf(pull -> !strip.chosenPull().map(pull::equals).orElse(install.equals(Optional.of(pull.install()))));
             choose(of);
         }
     }

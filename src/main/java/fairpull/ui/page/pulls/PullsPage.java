@@ -68,7 +68,7 @@ public final class PullsPage implements Page {
 
     @Override
     public Optional<String> notYet(Document document) {
-        return notReady(document);
+        return notReady(document).or(desk::blinded);
     }
 
     /** {@return why a test has no page of its pulls yet; known without the page itself} */

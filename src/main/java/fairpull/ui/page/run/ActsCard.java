@@ -8,19 +8,24 @@ import fairpull.ui.form.Card;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
+import java.time.OffsetDateTime;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
 /** What can be done on the day, each with its key. */
 final class ActsCard extends Card {
-    private static final String ON = "on";
-    private static final String OFF = "off";
     private static final String SOUND = "run.sound";
+    private static final String OFF = "off";
 
     private final Desk desk;
     private final RunPage page;
+    private final JPanel keys = new JPanel(new MigLayout("insets 0, gap 8 5, fillx, wrap 2, hidemode 3",
+            "[grow, fill, sg][grow, fill, sg]"));
+    private final ReasonBar reason = new ReasonBar(this::asking);
     private final JButton done;
     private final JButton abort;
     private final JButton swap;
@@ -31,8 +36,7 @@ final class ActsCard extends Card {
     private final JCheckBox sound = box(SOUND);
 
     ActsCard(Desk desk, RunPage page) {
-        super("", new MigLayout("insets 14 16 12 16, gap 8 6, fillx, wrap 2, hidemode 3",
-                "[grow, fill, sg][grow, fill, sg]"));
+        super("", new MigLayout("insets 12 16 10 16, gap 0 0, fillx, wrap 1, hidemode 3", "[grow, fill]"));
         this.desk = desk;
         this.page = page;
         setName("run.acts");
@@ -42,16 +46,20 @@ final class ActsCard extends Card {
         go = Buttons.of("run.go", this::goOn);
         undo = Buttons.of("run.undo", this::undo);
         look = Buttons.primary("run.look", page::look);
-        add(look, "spanx, growx");
-        add(done, "spanx, growx, h 34!");
+        keys.setOpaque(false);
+        keys.add(look, "spanx, growx, hmin 34");
+        keys.add(done, "spanx, growx, hmin 34");
         for (JButton button : new JButton[] {abort, swap, go, undo}) {
             button.setMargin(new Insets(2, 4, 2, 4));
-            add(button, "growx, wmin 0");
+            DayKeys.leaveFocus(button);
+            keys.add(button, "growx, wmin 0");
         }
-        add(sound);
-        add(blind);
-        blind.addActionListener(event -> page.keep("blind", blind.isSelected() ? ON : OFF));
-        sound.addActionListener(event -> desk.settings().set(SOUND, sound.isSelected() ? ON : OFF));
+        keys.add(sound);
+        keys.add(blind);
+        add(keys, "growx, wmin 0");
+        add(reason, "growx, wmin 0");
+        blind.addActionListener(event -> desk.blind(blind.isSelected()));
+        sound.addActionListener(event -> desk.settings().set(SOUND, sound.isSelected() ? "on" : OFF));
         look.setVisible(false);
     }
 
@@ -61,36 +69,57 @@ final class ActsCard extends Card {
         box.setMnemonic(Words.mnemonic(key));
         box.setToolTipText(Words.tip(Words.of(key + ".tip")));
         box.setOpaque(false);
+        DayKeys.leaveFocus(box);
         return box;
+    }
+
+    private void asking(boolean now) {
+        keys.setVisible(!now);
+        revalidate();
+        if (!now) {
+            // the field that had the focus is gone; keys of the day need one on the page
+            focus();
+        }
+    }
+
+    /** Takes the focus, so that the keys of the day are heard. */
+    void focus() {
+        (done.isEnabled() ? done : undo).requestFocusInWindow();
+    }
+
+    /** The moment is that of the key, however long the reason takes. */
+    private void ask(String key, Function<String, RunPage.Act> answered) {
+        OffsetDateTime at = page.now();
+        reason.ask(key, why -> page.act(at, answered.apply(why)));
     }
 
     private void done() {
         if (done.isEnabled()) {
-            page.act(RunDay::pullDone);
+            page.act(page.now(), RunDay::pullDone);
         }
     }
 
     private void abort() {
         if (abort.isEnabled()) {
-            page.ask("run.reason.abort", why -> (day, now) -> day.aborted(why, now));
+            ask("run.reason.abort", why -> (day, now) -> day.aborted(why, now));
         }
     }
 
     private void swap() {
         if (swap.isEnabled()) {
-            page.act(RunDay::swap);
+            page.act(page.now(), RunDay::swap);
         }
     }
 
     private void goOn() {
         if (go.isEnabled()) {
-            page.ask("run.reason.go", why -> (day, now) -> day.goOn(why, now));
+            ask("run.reason.go", why -> (day, now) -> day.goOn(why, now));
         }
     }
 
     private void undo() {
         if (undo.isEnabled()) {
-            page.act(RunDay::undo);
+            page.act(page.now(), RunDay::undo);
         }
     }
 
@@ -101,10 +130,6 @@ final class ActsCard extends Card {
         DayKeys.bind(view, "S", this::swap);
         DayKeys.bind(view, "G", this::goOn);
         DayKeys.bind(view, "U", this::undo);
-    }
-
-    boolean isBlind() {
-        return desk.settings().find(page.setting("blind")).filter(ON::equals).isPresent();
     }
 
     boolean isLoud() {
@@ -118,9 +143,10 @@ final class ActsCard extends Card {
         abort.setEnabled(pull);
         swap.setEnabled(day.canSwap(next));
         go.setEnabled(day.gates(next).stream().anyMatch(gate -> gate.state() == GateNow.State.BROKEN && gate.overridden().isEmpty()));
-        undo.setEnabled(day.last().isPresent());
+        undo.setEnabled(day.canUndo());
         look.setVisible(next.kind() == NextAction.Kind.LOOK);
-        blind.setSelected(isBlind());
+        blind.setSelected(desk.isBlind());
+        blind.setEnabled(next.kind() != NextAction.Kind.DONE);
         sound.setSelected(isLoud());
         revalidate();
     }

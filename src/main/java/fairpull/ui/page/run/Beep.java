@@ -18,13 +18,19 @@ final class Beep {
 
     /** A tone of so many hertz, beside the caller's thread. */
     static void play(double hertz) {
-        Job.start(progress -> sound(hertz), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(heard -> { }, fault -> { }));
+        Job.start(progress -> sound(hertz, AudioSystem::getSourceDataLine), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(heard -> { }, fault -> { }));
     }
 
-    private static boolean sound(double hertz) {
+    /** Where sound goes; throws where there is no device. */
+    interface Device {
+        SourceDataLine line(AudioFormat format) throws LineUnavailableException;
+    }
+
+    /** Plays a tone; {@return whether there was a device} */
+    static boolean sound(double hertz, Device device) {
         byte[] wave = wave(hertz);
         AudioFormat format = new AudioFormat(RATE, Byte.SIZE, 1, true, false);
-        try (SourceDataLine line = AudioSystem.getSourceDataLine(format)) {
+        try (SourceDataLine line = device.line(format)) {
             line.open(format);
             line.start();
             line.write(wave, 0, wave.length);

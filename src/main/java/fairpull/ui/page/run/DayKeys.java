@@ -14,6 +14,14 @@ final class DayKeys {
     private DayKeys() {
     }
 
+    /**
+     * A click on a button leaves the focus where it is: the space bar would otherwise press that button again in place of saying that a
+     * pull is done. The tabulator still reaches it.
+     */
+    static void leaveFocus(AbstractButton button) {
+        button.setRequestFocusEnabled(false);
+    }
+
     /** Has a key do something while {@code page} is in view. */
     static void bind(JComponent page, String stroke, Runnable work) {
         page.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(stroke), stroke);

@@ -1,40 +1,66 @@
 package fairpull.ui.page.run;
 
+import fairpull.app.usecase.FindingView;
 import fairpull.app.usecase.RunFace;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** What is next, to be read from three metres, with the count-down to it. */
+/** What is next, to be read from three metres, with the count-down to it; once the day is over, what was found. */
 final class NextCard extends Card {
-    private final Line head = new Line(" ", Role.INK, Look.Type.STEP);
+    private final Headline head = new Headline();
     private final Line beside = new Line(" ", Role.SOFT, Look.Type.TITLE);
     private final Line counting = new Line(" ", Role.SOFT, Look.Type.TITLE);
     private final Line clock = new Line(" ", Role.INK, Look.Type.CLOCK);
     private final Line sign = new Line(" ", Role.INK, Look.Type.KEY);
-    private final Line window = new Line(" ", Role.SOFT, Look.Type.TITLE);
+    private final Prose window = new Prose("", Role.SOFT, Look.Type.TITLE);
     private final Prose trouble = new Prose("", Role.B, Look.Type.STRONG);
+    private final JPanel timing = panel("[pref!]24[grow, fill]");
+    private final JPanel outcome = panel("[grow, fill]");
+    private final Prose verdict = new Prose("", Role.INK, Look.Type.VERDICT);
+    private final Prose why = Prose.body("");
+    private final JButton finding;
 
-    NextCard() {
-        super("", new MigLayout("insets 16 24 16 20, gap 24 0, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
+    /** A card; {@code finding} goes to the page that tells all of what was found. */
+    NextCard(Runnable finding) {
+        super("", new MigLayout("insets 12 24 12 20, gap 12 0, fillx, wrap 2, hidemode 3", "[pref!][grow, fill]"));
         setName("run.next");
+        this.finding = Buttons.primary("run.finding", finding);
         head.setName("run.head");
         clock.setName("run.clock");
         sign.setName("run.sign");
         trouble.setName("run.trouble");
-        add(new Line(Words.of("run.next"), Role.SOFT, Look.Type.STRONG), "spanx");
+        verdict.setName("run.verdict");
+        add(new Line(Words.of("run.next"), Role.SOFT, Look.Type.STRONG));
+        add(beside, "growx, wmin 0");
         add(head, "spanx, growx, wmin 0");
-        add(beside, "spanx, growx, wmin 0");
-        add(counting, "spanx, growx, wmin 0, gaptop 8");
-        add(clock, "spany 2, h 104!");
-        add(sign, "growx, wmin 0, aligny bottom");
-        add(window, "growx, wmin 0, aligny top");
-        add(trouble, "spanx, growx, wmin 0, gaptop 8");
+        timing.add(counting, "spanx, growx, wmin 0");
+        timing.add(clock, "spany 3");
+        timing.add(sign, "growx, wmin 0, aligny bottom");
+        timing.add(window, "growx, wmin 0");
+        timing.add(trouble, "growx, wmin 0, aligny top");
+        add(timing, "spanx, growx, wmin 0");
+        outcome.add(verdict, "growx, wmin 0");
+        outcome.add(why, "growx, wmin 0, gaptop 6");
+        outcome.add(this.finding, "growx 0, hmin 34, gaptop 10");
+        add(outcome, "spanx, growx, wmin 0");
+        outcome.setVisible(false);
         trouble.setVisible(false);
+    }
+
+    private static JPanel panel(String columns) {
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 0 0, fillx, hidemode 3, wrap " + (columns.startsWith("[pref") ? 2 : 1),
+                columns));
+        panel.setOpaque(false);
+        return panel;
     }
 
     /** Shows the action; what is shown already is left alone. */
@@ -44,17 +70,30 @@ final class NextCard extends Card {
         say(counting, face.counting());
         say(clock, face.clock());
         say(sign, face.sign());
-        say(window, face.window());
+        if (!window.getText().equals(face.window())) {
+            window.setText(face.window());
+        }
     }
 
-    private static void say(Line line, String words) {
+    private static void say(javax.swing.JLabel line, String words) {
         String text = words.isEmpty() ? " " : words;
         if (!line.getText().equals(text)) {
             line.setText(text);
         }
     }
 
-    /** Says beneath it what cannot be, or what no longer fits; empty takes it away. */
+    /** Shows what was found in place of the count-down; nothing takes it away again. */
+    void found(List<FindingView.Section> sections) {
+        List<String> heads = sections.stream().map(FindingView.Section::heading).toList();
+        verdict.setText(String.join("\n", heads));
+        why.setText(sections.stream().filter(section -> section.kind().equals("verdict")).flatMap(section -> section.paragraphs().stream())
+                .findFirst().orElse(""));
+        outcome.setVisible(!sections.isEmpty());
+        timing.setVisible(sections.isEmpty());
+        revalidate();
+    }
+
+    /** Says beside the clock what no longer fits; empty takes it away. */
     void warn(String words) {
         if (!trouble.getText().equals(words)) {
             trouble.setText(words);

@@ -1,24 +1,28 @@
 package fairpull.ui.page.run;
 
 import fairpull.ui.form.Buttons;
-import fairpull.ui.form.Card;
 import fairpull.ui.theme.Words;
 import java.awt.event.ActionEvent;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
-/** Asks in place for a reason. While it does not ask it takes no room. */
-final class ReasonBar extends Card {
+/** Asks in place for a reason, where the keys of the day stand otherwise. */
+final class ReasonBar extends JPanel {
     private final JLabel label = new JLabel();
     private final JTextField field = new JTextField();
-    private Consumer<String> wanted = reason -> { };
+    private final transient Consumer<Boolean> asking;
+    private transient Consumer<String> wanted = reason -> { };
 
-    ReasonBar() {
-        super("", new MigLayout("insets 8 14 8 8, gap 8 6, fillx", "[pref!][grow, fill][pref!][pref!]"));
+    /** A bar; {@code asking} hears whether it asks. */
+    ReasonBar(Consumer<Boolean> asking) {
+        super(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
+        this.asking = asking;
+        setOpaque(false);
         setName("run.reason");
         field.setName("run.reason.field");
         label.setLabelFor(field);
@@ -27,33 +31,44 @@ final class ReasonBar extends Card {
         field.getActionMap().put("leave", new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent event) {
-                setVisible(false);
+                leave();
             }
         });
-        add(label);
-        add(field, "growx, wmin 80");
-        add(Buttons.of("run.reason.write", this::write));
-        add(Buttons.of("run.reason.leave", () -> setVisible(false)));
-        field.getAccessibleContext().setAccessibleName(Words.of("run.reason.abort"));
-        field.setToolTipText(Words.tip(Words.of("run.reason.abort")));
+        add(label, "spanx, growx, wmin 0");
+        add(field, "spanx, growx, wmin 80");
+        add(Buttons.primary("run.reason.write", this::write), "growx, wmin 0");
+        add(Buttons.of("run.reason.leave", this::leave), "growx, wmin 0");
+        name("run.reason.abort");
         setVisible(false);
+    }
+
+    private void name(String key) {
+        label.setText(Words.of(key));
+        field.getAccessibleContext().setAccessibleName(Words.of(key));
+        field.setToolTipText(Words.tip(Words.of(key)));
     }
 
     /** Asks; {@code reason} hears the answer unless it is left. */
     void ask(String key, Consumer<String> reason) {
         wanted = reason;
-        label.setText(Words.of(key));
+        name(key);
         field.setText("");
-        field.getAccessibleContext().setAccessibleName(Words.of(key));
-        field.setToolTipText(Words.tip(Words.of(key)));
-        setVisible(true);
-        revalidate();
+        asks(true);
         field.requestFocusInWindow();
+    }
+
+    private void asks(boolean now) {
+        setVisible(now);
+        asking.accept(now);
+    }
+
+    private void leave() {
+        asks(false);
     }
 
     private void write() {
         if (!field.getText().isBlank()) {
-            setVisible(false);
+            asks(false);
             wanted.accept(field.getText().strip());
         }
     }

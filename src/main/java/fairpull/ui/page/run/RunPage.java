@@ -9,28 +9,32 @@ import fairpull.app.usecase.RunFace;
 import fairpull.app.usecase.SoFar;
 import fairpull.app.usecase.TakeExport;
 import fairpull.domain.InputException;
+import fairpull.domain.plan.Condition;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.NextAction;
+import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
+import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.BorderLayout;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.DoubleConsumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
-import net.miginfocom.swing.MigLayout;
 
 /**
  * The day as it is run. What is done goes into the log at once; the page holds nothing that would be missed after a kill. The time
@@ -40,15 +44,18 @@ public final class RunPage implements Page {
     private static final int TICK_MS = 250;
     private static final int POLL_MS = 1000;
     private static final int STRIP_EVERY_S = 10;
-    private static final double DUE_HZ = 880;
-    private static final double LATE_HZ = 440;
+    private static final int CUT_EVERY_S = 60;
+    private static final String WATCH = "watch";
+    private static final String WATCH_SINCE = "watchSince";
 
     private final Desk desk;
     private final Clock clock;
     private final JPanel view;
-    private final NextCard next = new NextCard();
-    private final ReasonBar reason = new ReasonBar();
-    private final SoFarCard soFarCard = new SoFarCard();
+    private final DoubleConsumer tone;
+    private final Tones tones = new Tones();
+    private final NextCard next;
+    private final SoFarCard soFarCard;
+    private final Prose cautions = new Prose("", Role.INK, Look.Type.SMALL);
     private final GatesCard gates;
     private final ActsCard acts;
     private final WatchCard watch;
@@ -57,34 +64,34 @@ public final class RunPage implements Page {
     private final Latest<Optional<String>> cutting = new Latest<>(SwingUtilities::invokeLater);
     private Optional<RunDay> day = Optional.empty();
     private Optional<SoFar> soFar = Optional.empty();
-    private String sign = "";
     private OffsetDateTime stripAt = OffsetDateTime.MIN;
+    private OffsetDateTime cutAt = OffsetDateTime.MIN;
 
     /** The page on a desk, by the system's clock. */
     public RunPage(Desk desk) {
-        this(desk, FastClock.ofSystem(), POLL_MS);
+        this(desk, FastClock.ofSystem(), POLL_MS, Beep::play);
     }
 
-    /** The page by another clock, looking at the watched folder every so many milliseconds. */
-    public RunPage(Desk desk, Clock clock, int pollMs) {
+    /** The page by another clock, looking at the watched folder every so many milliseconds; {@code tone} sounds so many hertz. */
+    public RunPage(Desk desk, Clock clock, int pollMs, DoubleConsumer tone) {
         this.desk = desk;
         this.clock = clock;
-        gates = new GatesCard((condition, typed) -> act((one, now) -> one.read(condition, typed, now)));
+        this.tone = tone;
+        next = new NextCard(() -> desk.pages().accept("page.finding"));
+        soFarCard = new SoFarCard(desk.strip());
+        gates = new GatesCard(this::read, () -> acts().focus());
         acts = new ActsCard(desk, this);
         watch = new WatchCard(lane, pollMs, this::take, this::remember);
         view = new Ticking(new Timer(TICK_MS, event -> tick()), watch::end);
-        view.setLayout(new MigLayout("insets 0, gap 16 12, fillx, wrap 2, hidemode 3", "[grow, fill][280!, fill]"));
+        view.setLayout(new BorderLayout());
         view.setOpaque(false);
         view.setName("run");
-        view.add(reason, "spanx, growx");
-        view.add(next, "grow, wmin 0");
-        view.add(soFarCard, "grow, wmin 0");
-        view.add(gates, "grow, wmin 0");
-        view.add(acts, "grow, wmin 0");
-        view.add(watch, "spanx, growx, wmin 0");
-        view.add(Prose.small(RunFace.caution()), "spanx, growx, wmin 0");
+        cautions.setName("run.cautions");
+        cautions.setText(RunFace.cautions(desk.document().plan()));
+        view.add(new Board(next, gates, soFarCard, acts, watch, cautions));
         acts.bindKeys(view);
         desk.settings().listen(this::redraw);
+        desk.strip().onChosen(install -> showSoFar());
     }
 
     private void complain(Throwable fault) {
@@ -116,9 +123,16 @@ public final class RunPage implements Page {
         desk.document().folder().filter(folder -> desk.document().isSealed()).ifPresent(folder -> {
             lane.ask(() -> RunDay.of(folder), this::become);
             if (!watch.isWatching()) {
-                desk.settings().find(setting("watch")).filter(kept -> !kept.isEmpty()).map(Path::of).ifPresent(watch::watch);
+                desk.kept(WATCH).map(Path::of).ifPresent(kept -> watch.resume(kept,
+                        desk.kept(WATCH_SINCE).map(Instant::parse).orElse(Instant.MAX), folder));
             }
         });
+    }
+
+    /** The day takes the room of the side panel, which says nothing that may be told before a look. */
+    @Override
+    public boolean isWide() {
+        return true;
     }
 
     /** An export that is dropped on the page is taken as one that appeared in the watched folder. */
@@ -127,7 +141,7 @@ public final class RunPage implements Page {
         OffsetDateTime now = now();
         folder().ifPresent(folder -> lane.ask(() -> TakeExport.take(folder, file, now), taken -> {
             watch.tell(Words.of("run.watch.taken", taken.file(), taken.pull()) + String.join("", taken.doubts().stream()
-                    .map(doubt -> " " + doubt + ".").toList()));
+                    .filter(doubt -> !desk.isBlind()).map(doubt -> " " + doubt + ".").toList()));
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
@@ -143,17 +157,8 @@ public final class RunPage implements Page {
     }
 
     private void remember(Optional<Path> watched) {
-        keep("watch", watched.map(Path::toString).orElse(""));
-    }
-
-    /** Keeps a setting of this test, so that a restart finds it. */
-    void keep(String name, String value) {
-        desk.settings().set(setting(name), value);
-    }
-
-    /** {@return the name of a setting of this test} */
-    String setting(String name) {
-        return "run." + name + ":" + folder().map(folder -> folder.toAbsolutePath().normalize().toString()).orElse("");
+        desk.keep(WATCH, watched.map(Path::toString).orElse(""));
+        desk.keep(WATCH_SINCE, Instant.now().toString());
     }
 
     private Optional<Path> folder() {
@@ -165,18 +170,12 @@ public final class RunPage implements Page {
         RunDay on(RunDay day, OffsetDateTime now) throws IOException;
     }
 
-    /** Does something; the moment is that of the key, however long the disk takes. */
-    void act(Act act) {
-        OffsetDateTime now = now();
+    /** Does something that happened at a moment: that of the key, however long the disk takes. */
+    void act(OffsetDateTime now, Act act) {
         folder().ifPresent(folder -> lane.ask(() -> act.on(RunDay.of(folder), now), done -> {
             desk.words().accept("");
             become(done);
         }));
-    }
-
-    /** Asks why, then does something with the answer. */
-    void ask(String key, Function<String, Act> answered) {
-        reason.ask(key, why -> act(answered.apply(why)));
     }
 
     /** Takes the planned look. */
@@ -191,28 +190,44 @@ public final class RunPage implements Page {
         }));
     }
 
-    private OffsetDateTime now() {
+    private ActsCard acts() {
+        return acts;
+    }
+
+    /** A reading that is not understood is refused beside its field. */
+    private void read(Condition condition, String typed) {
+        OffsetDateTime now = now();
+        folder().ifPresent(folder -> lane.ask(() -> RunDay.of(folder).read(condition, typed, now), this::become,
+                fault -> gates.refuse(condition, FaultWords.of(fault))));
+    }
+
+    /** {@return the time on the clock of the day} */
+    OffsetDateTime now() {
         return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.MILLIS);
     }
 
     private void become(RunDay read) {
         boolean same = day.equals(Optional.of(read));
         day = Optional.of(read);
+        if (desk.isBlind() && read.next(now()).kind() == NextAction.Kind.DONE) {
+            desk.blind(false);
+        }
         redraw();
         if (same) {
             return;
         }
-        OffsetDateTime now = now();
+        cutAt = OffsetDateTime.MIN;
         gathering.ask(Job.onDisk(() -> SoFar.of(read.folder())), ended -> ended.tell(found -> {
             soFar = Optional.of(found);
             redraw();
         }, this::complain));
-        cutting.ask(progress -> read.cut(now), ended -> ended.tell(cut -> next.warn(cut.orElse("")), this::complain));
     }
 
-    private boolean blind() {
-        boolean done = day.map(read -> read.next(now()).kind() == NextAction.Kind.DONE).orElse(false);
-        return acts.isBlind() && !done;
+    private void showSoFar() {
+        soFar.ifPresent(found -> {
+            soFarCard.show(found, desk.isBlind());
+            next.found(found.found());
+        });
     }
 
     private void redraw() {
@@ -220,7 +235,7 @@ public final class RunPage implements Page {
             NextAction action = read.next(now());
             gates.show(read.gates(action), !read.plan().gates().isEmpty(), desk.settings().units());
             acts.show(read, action);
-            soFar.ifPresent(found -> soFarCard.show(found, blind()));
+            showSoFar();
             stripAt = OffsetDateTime.MIN;
             tick();
         });
@@ -229,9 +244,17 @@ public final class RunPage implements Page {
     private void tick() {
         day.ifPresent(read -> {
             OffsetDateTime now = now();
-            RunFace face = RunFace.of(read, now, blind());
+            RunFace face = RunFace.of(read, now, desk.isBlind());
             next.show(face);
-            sound(face.sign());
+            tones.at(face.next(), now).ifPresent(hertz -> {
+                if (acts.isLoud()) {
+                    tone.accept(hertz);
+                }
+            });
+            if (cutAt.plusSeconds(CUT_EVERY_S).isBefore(now)) {
+                cutAt = now;
+                cutting.ask(progress -> read.cut(now), ended -> ended.tell(cut -> next.warn(cut.orElse("")), this::complain));
+            }
             if (stripAt.plusSeconds(STRIP_EVERY_S).isBefore(now)) {
                 stripAt = now;
                 strip(read, now);
@@ -239,17 +262,9 @@ public final class RunPage implements Page {
         });
     }
 
-    private void sound(String shown) {
-        boolean changed = !shown.equals(sign) && !sign.isEmpty() && !shown.isEmpty();
-        sign = shown;
-        if (changed && acts.isLoud() && !shown.startsWith("‖")) {
-            Beep.play(shown.startsWith("▶") ? DUE_HZ : LATE_HZ);
-        }
-    }
-
     private void strip(RunDay read, OffsetDateTime now) {
         Map<PullId, Double> values = new HashMap<>();
-        if (!blind()) {
+        if (!desk.isBlind()) {
             soFar.ifPresent(found -> found.values().values().forEach(values::putAll));
         }
         Set<PullId> driven = read.driven();

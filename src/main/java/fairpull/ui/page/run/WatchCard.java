@@ -1,14 +1,18 @@
 package fairpull.ui.page.run;
 
 import fairpull.app.task.FolderWatch;
+import fairpull.app.task.Job;
 import fairpull.app.task.Polling;
+import fairpull.app.usecase.TakeExport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Insets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -19,20 +23,20 @@ import net.miginfocom.swing.MigLayout;
 
 /** The folder to which the rig exports, and what became of each file that appeared in it. */
 final class WatchCard extends Card {
-    private static final int MOST_LINES = 4;
+    private static final int MOST_LINES = 3;
 
     private final Lane lane;
     private final int everyMs;
     private final Consumer<Path> found;
     private final Consumer<Optional<Path>> chosen;
-    private final Prose state = Prose.verbatim();
-    private final Prose news = new Prose("", Role.INK, Look.Type.BODY);
+    private final Prose state = new Prose("", Role.INK, Look.Type.SMALL);
+    private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
     private Optional<Polling> polling = Optional.empty();
 
     /** A card that tells of complete files, and of the folder that was chosen. */
     WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<Path>> chosen) {
-        super(Words.of("run.watch.head"), new MigLayout("insets 16 20 16 20, gap 8 6, fillx, wrap 3", "[grow, fill][pref!][pref!]"));
+        super(Words.of("run.watch.head"), new MigLayout("insets 10 16 10 16, gap 8 4, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
         this.lane = lane;
         this.everyMs = everyMs;
         this.found = found;
@@ -42,9 +46,13 @@ final class WatchCard extends Card {
         news.setName("run.watch.news");
         state.setText(Words.of("run.watch.none"));
         stop.setEnabled(false);
-        add(state, "growx, wmin 0");
-        add(Buttons.of("run.watch.choose", this::choose));
-        add(stop);
+        add(state, "spanx, growx, wmin 0");
+        JButton choose = Buttons.of("run.watch.choose", this::choose);
+        for (JButton button : List.of(choose, stop)) {
+            button.setMargin(new Insets(2, 4, 2, 4));
+            DayKeys.leaveFocus(button);
+            add(button, "growx, wmin 0");
+        }
         add(news, "spanx, growx, wmin 0");
     }
 
@@ -59,7 +67,16 @@ final class WatchCard extends Card {
 
     /** Watches a folder from now on. */
     void watch(Path folder) {
-        lane.ask(() -> FolderWatch.of(folder), watch -> {
+        begin(folder, () -> FolderWatch.of(folder));
+    }
+
+    /** Goes on watching after a restart: what came meanwhile is taken, unless {@code test} knows it. */
+    void resume(Path folder, Instant since, Path test) {
+        begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test)));
+    }
+
+    private void begin(Path folder, Job.OnDisk<FolderWatch> beginning) {
+        lane.ask(beginning, watch -> {
             end();
             polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
                     trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.FindingView;
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.KeepTest;
@@ -12,9 +13,11 @@ import fairpull.app.usecase.StatedCorrection;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.PullId;
 import fairpull.ui.OffScreen;
 import fairpull.ui.Waiting;
+import fairpull.ui.form.ChartView;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
@@ -33,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -55,6 +59,7 @@ class RunPageTest {
     private TestPane pane;
     private RunPage page;
     private int files;
+    private final List<Double> tones = new CopyOnWriteArrayList<>();
 
     /** A clock that goes when it is told to. */
     private static final class Hands extends Clock {
@@ -87,7 +92,7 @@ class RunPageTest {
         Waiting.onWindowThread(() -> {
             Look.install(Mode.LIGHT, 1);
             pane = new TestPane(document, settings, desk -> {
-                page = new RunPage(desk, clock, 20);
+                page = new RunPage(desk, clock, 20, tones::add);
                 return List.of(page);
             });
             OffScreen.laidOut(pane, 1280, 800);
@@ -165,6 +170,142 @@ class RunPageTest {
         press("run.swap");
     }
 
+    private void begin() throws IOException {
+        folder = home.resolve("run");
+        rig = Files.createDirectories(home.resolve("rig"));
+        KeepTest.create(folder, KeepTest.open(Path.of("plans/electric-pump")).plan());
+        KeepTest.seal(folder, MORNING.minusHours(12));
+        start();
+        page.watch(rig);
+        Waiting.forQuiet();
+    }
+
+    /** What the log says of the day, without what was taken back and the taking back itself. */
+    private List<LogEntry> standing() throws IOException {
+        return RunDay.of(folder).log().standing().stream().map(LogRecord::entry).filter(entry -> !(entry instanceof LogEntry.TakenBack))
+                .toList();
+    }
+
+    /** Something done on the page, which one press takes back; then it is done again. */
+    private void undone(Class<? extends LogEntry> kind, Act act) throws IOException {
+        List<LogEntry> before = standing();
+        String head = text("run.head");
+        act.act();
+        assertThat(standing()).as(kind.getSimpleName()).hasSizeGreaterThan(before.size());
+        assertThat(standing().get(before.size())).isInstanceOf(kind);
+        press("run.undo");
+        assertThat(standing()).as("one press takes back " + kind.getSimpleName()).isEqualTo(before);
+        assertThat(text("run.head")).isEqualTo(head);
+        clock.pass(1);
+        act.act();
+        clock.pass(1);
+    }
+
+    private interface Act {
+        void act() throws IOException;
+    }
+
+    @Test
+    void everyKindOfEntryIsTakenBackByOnePress() throws IOException {
+        begin();
+        assertThat(find("run.undo", AbstractButton.class).isEnabled()).isFalse();
+        undone(LogEntry.PullRun.class, () -> press("run.done"));
+        press("run.done");
+        undone(LogEntry.PullAborted.class, () -> {
+            press("run.abort");
+            type("run.reason.field", "wheel slip");
+        });
+        undone(LogEntry.ConditionsNoted.class, () -> type("run.gate.intake-air", "21 C"));
+        type("run.gate.coolant", "90 C");
+        press("run.done");
+        clock.pass(10);
+        undone(LogEntry.PullTaken.class, () -> export(new PullId("A1", false, 1)));
+        assertThat(RunDay.of(folder).log().conditionsAt(new PullId("A1", false, 1))).isNotEmpty();
+        type("run.gate.intake-air", "35 C");
+        type("run.gate.coolant", "99 C");
+        undone(LogEntry.GateOverridden.class, () -> {
+            press("run.go");
+            type("run.reason.field", "no time");
+        });
+        assertThat(text("run.gate.coolant.standing")).contains("goes on: no time");
+        undone(LogEntry.Swap.class, () -> press("run.swap"));
+        clock.pass(480);
+        undone(LogEntry.Swap.class, () -> press("run.swap"));
+        assertThat(text("run.head")).isEqualTo("Warm-up 1 on B1");
+        assertThat(RunDay.of(folder).log().takenBack()).as("seven acts, one of which wrote two entries").hasSize(8);
+        kill();
+    }
+
+    @Test
+    void aToneSoundsAtTheEndOfTheCountDownAndOneWhenItIsLateUnlessSoundIsOff() throws IOException {
+        begin();
+        press("run.done");
+        clock.pass(239);
+        Waiting.until(() -> text("run.clock").equals("0:01"));
+        assertThat(tones).isEmpty();
+        clock.pass(1);
+        Waiting.until(() -> !tones.isEmpty());
+        assertThat(text("run.sign")).isEqualTo("▶ now");
+        clock.pass(61);
+        Waiting.until(() -> tones.size() == 2);
+        assertThat(tones).containsExactly(Tones.DUE_HZ, Tones.LATE_HZ);
+        assertThat(text("run.sign")).isEqualTo("■ late");
+        press("run.sound");
+        press("run.done");
+        clock.pass(240);
+        Waiting.until(() -> text("run.sign").equals("▶ now"));
+        assertThat(tones).hasSize(2);
+        kill();
+    }
+
+    @Test
+    void aPullChosenOnTheStripIsToldAndMarkedAndADotChoosesOne() throws IOException {
+        begin();
+        Install first = KeepTest.open(folder).plan().sequence().installs().findFirst().orElseThrow();
+        warmUps(first);
+        pulls(first, 1);
+        Waiting.onWindowThread(() -> pane.strip().choose(new PullId("A1", false, 2)));
+        assertThat(find("run.chosen", JTextArea.class).getText()).startsWith("A1-2: started ").contains("hp");
+        ChartView chart = find("run.chart", ChartView.class);
+        Waiting.onWindowThread(() -> {
+            OffScreen.laidOut(pane, 1280, 800);
+            chart.getActionMap().get("HOME").actionPerformed(null);
+            chart.getActionMap().get("ENTER").actionPerformed(null);
+        });
+        assertThat(pane.strip().chosenPull()).contains(new PullId("A1", false, 1));
+        kill();
+    }
+
+    @Test
+    void aReadingThatIsNotUnderstoodIsRefusedBesideItsFieldAndWhatIsTypedStays() throws IOException {
+        begin();
+        type("run.gate.intake-air", "warm");
+        assertThat(text("run.gate.intake-air.standing")).contains("warm");
+        assertThat(find("run.gate.intake-air", JTextField.class).getText()).isEqualTo("warm");
+        assertThat(standing()).noneMatch(LogEntry.ConditionsNoted.class::isInstance);
+        Waiting.onWindowThread(() -> find("run.gate.coolant", JTextField.class).setText("8"));
+        type("run.gate.intake-air", "21 C");
+        assertThat(find("run.gate.coolant", JTextField.class).getText()).as("half typed while another is written").isEqualTo("8");
+        kill();
+    }
+
+    @Test
+    void whatTheRigExportedBetweenAKillAndTheNextStartIsTaken() throws IOException {
+        begin();
+        Install first = KeepTest.open(folder).plan().sequence().installs().findFirst().orElseThrow();
+        warmUps(first);
+        press("run.done");
+        export(new PullId("A1", false, 1));
+        clock.pass(240);
+        press("run.done");
+        kill();
+        Files.copy(EXPORTS.resolve("A1-2.csv"), rig.resolve("while dead.csv"));
+        start();
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains("while dead.csv is now pull A1-2."));
+        assertThat(find("run.watch.news", JTextArea.class).getText()).as("what it knows already is no news").doesNotContain("same bytes");
+        kill();
+    }
+
     @Test
     void aWholeDayEndsInTheFindingThatTheCommandLineGives() throws IOException {
         Plan plan = KeepTest.open(Path.of("plans/electric-pump")).plan();
@@ -215,6 +356,11 @@ class RunPageTest {
         }
         assertThat(text("run.head")).isEqualTo("The day is done");
         Waiting.until(() -> within(pane).anyMatch(one -> "run.chart".equals(one.getName())));
+        String verdict = FindingView.of(folder).sections().stream().filter(section -> section.kind().equals("verdict")).findFirst()
+                .orElseThrow().heading();
+        Waiting.until(() -> find("run.verdict", JTextArea.class).getText().contains(verdict));
+        assertThat(within(pane).filter(JTextArea.class::isInstance).map(area -> ((JTextArea) area).getText()))
+                .noneMatch(words -> words.contains("No verdict"));
         kill();
 
         RunDay day = RunDay.of(folder);

@@ -1,0 +1,82 @@
+package fairpull.ui.page.run;
+
+import fairpull.app.usecase.RunFace;
+import fairpull.domain.plan.Condition;
+import fairpull.domain.running.GateNow;
+import fairpull.domain.unit.UnitSystem;
+import fairpull.report.chart.Role;
+import fairpull.ui.form.Line;
+import fairpull.ui.theme.LocalNumbers;
+import fairpull.ui.theme.Look;
+import fairpull.ui.theme.Words;
+import java.util.function.BiConsumer;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+
+/** One gate: its name, a field for what was read, its band, and how it stands. */
+final class GateRow {
+    private final JLabel label;
+    private final JTextField field = new JTextField();
+    private final Line band = new Line("", Role.SOFT, Look.Type.SMALL);
+    private final Line standing = new Line("", Role.SOFT, Look.Type.STRONG);
+    private String shown = "";
+    private boolean read;
+
+    /** A row that sends what is typed. */
+    GateRow(Condition condition, BiConsumer<Condition, String> typed) {
+        String key = "run.gate." + condition.id();
+        label = new Line(Words.of(key), Role.INK, Look.Type.BODY);
+        label.setLabelFor(field);
+        field.setName(key);
+        field.setToolTipText(Words.tip(Words.of("run.gate.tip")));
+        field.getAccessibleContext().setAccessibleName(Words.of(key));
+        field.addActionListener(event -> typed.accept(condition, LocalNumbers.typed(field.getText().strip())));
+        standing.setName(key + ".standing");
+    }
+
+    /** Puts it into a panel; with its band under how it stands where there is less room. */
+    void addTo(JPanel rows, boolean narrow) {
+        rows.add(label);
+        rows.add(field, "h pref-2!");
+        if (narrow) {
+            rows.add(standing, "split 2, flowy, gapy 0, wmin 0");
+            rows.add(band, "wmin 0");
+        } else {
+            rows.add(band);
+            rows.add(standing, "wmin 0");
+        }
+    }
+
+    /** {@return whether there is a reading for the pull that is next} */
+    boolean isRead() {
+        return read;
+    }
+
+    /** Shows a gate; a field whose reading did not change keeps what is being typed in it. */
+    void show(GateNow gate, UnitSystem system) {
+        RunFace.GateFace face = RunFace.GateFace.of(gate, system);
+        read = gate.state() != GateNow.State.NOT_READ;
+        if (!face.typed().equals(shown)) {
+            shown = face.typed();
+            field.setText(LocalNumbers.shown(shown));
+        }
+        band.say(face.band());
+        stands(face.standing(), gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
+    }
+
+    /** Says what is wrong with what was typed. */
+    void refuse(String words) {
+        stands(words, Role.B);
+    }
+
+    private void stands(String words, Role role) {
+        standing.say(words, role);
+        standing.setToolTipText(Words.tip(words));
+        field.getAccessibleContext().setAccessibleDescription(band.getText() + " " + standing.getText());
+    }
+
+    void focus() {
+        field.requestFocusInWindow();
+    }
+}
