@@ -18,7 +18,8 @@ final class Beep {
 
     /** A tone of so many hertz, beside the caller's thread. */
     static void play(double hertz) {
-        Job.start(progress -> sound(hertz, AudioSystem::getSourceDataLine), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(heard -> { }, fault -> { }));
+        Job.start(progress -> sound(hertz, AudioSystem::getSourceDataLine), SwingUtilities::invokeLater, share -> { },
+                ended -> ended.tell(heard -> { }, fault -> { }));
     }
 
     /** Where sound goes; throws where there is no device. */
