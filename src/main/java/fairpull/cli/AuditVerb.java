@@ -1,11 +1,14 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.AuditPublication;
+import fairpull.app.usecase.KnownScatter;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.StatedScatter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,6 +35,23 @@ final class AuditVerb extends Verb {
     @Option(names = "--plan", paramLabel = "FOLDER", description = "Write the fair repeat as a test into a new folder.")
     private Path plan;
 
+    @Option(names = "--pull-scatter", paramLabel = "X",
+            description = "Scatter of pulls that is known of the rig, a standard deviation such as 0.5%% or 1.2hp, in place of the assumed "
+                    + "range and of what the file states.")
+    private String pullScatter;
+
+    @Option(names = "--pull-df", paramLabel = "N", description = "Degrees of freedom behind it.")
+    private String pullDf;
+
+    @Option(names = "--refit-scatter", paramLabel = "X", description = "Scatter that refitting adds, likewise.")
+    private String refitScatter;
+
+    @Option(names = "--refit-df", paramLabel = "N", description = "Degrees of freedom behind it.")
+    private String refitDf;
+
+    @Option(names = "--record", paramLabel = "FILE", description = "Take the scatter from the file of a rig record instead.")
+    private Path record;
+
     @Override
     protected void work() throws IOException {
         if (template == (file != null)) {
@@ -42,11 +62,35 @@ final class AuditVerb extends Verb {
             answer(AuditPublication.template());
             return;
         }
-        AuditAnswer audited = AuditPublication.audit(file);
+        AuditAnswer audited = AuditPublication.audit(file, scatter());
         if (plan != null) {
             AuditPublication.plan(audited, plan);
         }
         AuditPublication.write(audited, Optional.ofNullable(html), Optional.ofNullable(pdf));
         answer(AuditPublication.said(audited));
+    }
+
+    private Optional<StatedScatter> scatter() throws IOException {
+        boolean typed = pullScatter != null || pullDf != null || refitScatter != null || refitDf != null;
+        if (record != null) {
+            if (typed) {
+                throw new UsageException("--record", "and typed scatter contradict each other; give one of them");
+            }
+            return Optional.of(KnownScatter.ofRecord(record));
+        }
+        if (!typed) {
+            return Optional.empty();
+        }
+        if (pullScatter == null || refitScatter == null && refitDf != null) {
+            throw new UsageException(pullScatter == null ? "--pull-scatter" : "--refit-scatter", "is missing; such as 0.5%");
+        }
+        Optional<StatedScatter.Layer> refit = Optional.ofNullable(refitScatter)
+                .map(known -> KnownScatter.layer("--refit-scatter", known, freedom("--refit-df", refitDf)));
+        StatedScatter.Layer pull = KnownScatter.layer("--pull-scatter", pullScatter, freedom("--pull-df", pullDf));
+        return Optional.of(KnownScatter.of(pull, refit));
+    }
+
+    private static OptionalDouble freedom(String option, String typed) {
+        return typed == null ? OptionalDouble.empty() : OptionalDouble.of(Numbers.positive(option, typed));
     }
 }

@@ -5,6 +5,7 @@ import fairpull.domain.InputException.Place;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
+import fairpull.domain.audit.StatedScatter;
 import fairpull.engine.audit.Audit;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
@@ -33,7 +34,14 @@ public final class AuditPublication {
 
     /** {@return what the publication in a file can and cannot show} */
     public static AuditAnswer audit(Path file) throws IOException {
-        return audit(read(file), file.toAbsolutePath().getParent());
+        return audit(file, Optional.empty());
+    }
+
+    /** {@return what the publication in a file can and cannot show; a scatter that is known takes the place of what it states} */
+    public static AuditAnswer audit(Path file, Optional<StatedScatter> known) throws IOException {
+        Publication publication = read(file);
+        return audit(known.isEmpty() ? publication : publication.with(publication.procedure().withScatter(known)),
+                file.toAbsolutePath().getParent());
     }
 
     /** {@return what a publication can and cannot show; the files of its curves lie in a folder} */

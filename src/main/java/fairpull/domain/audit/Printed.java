@@ -28,9 +28,9 @@ public record Printed(double value, int decimals, Unit unit) {
         }
     }
 
-    /** {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number} */
+    /** {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number, or one of more than 12 decimals} */
     public static Optional<Printed> parse(String text) {
-        return Amount.parse(text).filter(amount -> Double.isFinite(amount.value()))
+        return Amount.parse(text).filter(amount -> Double.isFinite(amount.value()) && decimals(text) <= MOST_DECIMALS)
                 .map(amount -> new Printed(amount.value(), decimals(text), amount.unit()));
     }
 

@@ -138,6 +138,11 @@ public record Publication(String title, String remark, String source, String cha
     public record Claim(String words, String figure, Optional<Printed> gain) {
     }
 
+    /** {@return the same with another procedure} */
+    public Publication with(Procedure other) {
+        return new Publication(title, remark, source, changed, figures, curves, other, claims);
+    }
+
     /** {@return the figure of a name} */
     public Figure figure(String name) {
         return figures.stream().filter(figure -> figure.name().equals(name)).findFirst().orElseThrow();

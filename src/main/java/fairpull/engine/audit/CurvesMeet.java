@@ -28,7 +28,8 @@ final class CurvesMeet implements Question {
                     && both.points().get(both.points().size() - 1).speed() > expected * (1 + allowed);
             looked |= covered || met.isPresent();
             if (met.isPresent() ? Math.abs(met.getAsDouble() / expected - 1) > allowed : covered) {
-                found.add(new Found("", both.side(), Units.RPM, List.of(expected, met.orElse(Double.NaN), expected * allowed), ""));
+                found.add(new Found("", both.side(), Units.RPM, List.of(expected, met.orElse(Double.NaN), expected * allowed),
+                        both.power().unit().symbol() + ", " + both.torque().unit().symbol()));
             }
         }
         return AuditCheck.of(Code.CURVES_MEET, looked, found);

@@ -13,7 +13,7 @@ import java.util.List;
  * The gain that appears where an unchanged car is quoted by one correction before and by another after: f_after ÷ f_before − 1, in one
  * air. Compression ignition needs the fuel rate, which no publication gives, and is left out.
  *
- * <p>Checked against: the reference airs of the standards (MixedStandardsTest).
+ * <p>Checked against: the reference airs of the standards (PairIdentityTest).
  */
 public final class MixedStandards {
     /** 25 °C, 990 hPa of dry air and 10 hPa of vapour: the reference of SAE J1349 and ISO 1585, where their factors are 1. */

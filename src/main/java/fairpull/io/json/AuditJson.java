@@ -4,6 +4,7 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
+import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.Undisclosed;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Unit;
@@ -22,6 +23,7 @@ public final class AuditJson {
         return Tree.empty().text("title", answer.publication().title())
                 .trees("claims", answer.claims(), (tree, claim) -> claim(tree, claim, answer.publication().figure(claim.claim().figure())))
                 .trees("figures", answer.figures(), AuditJson::figure)
+                .trees("checks", answer.checks(), AuditCheckJson::fill)
                 .trees("notDisclosed", answer.undisclosed(), (tree, gap) -> gap(tree, gap, answer, words))
                 .tree("repeat", RepeatJson.tree(repeat)).document();
     }
@@ -48,13 +50,23 @@ public final class AuditJson {
     }
 
     private static void figure(Tree tree, AuditAnswer.OfFigure figure) {
-        tree.text("name", figure.figure().name()).number("chanceAlone", figure.chanceAlone())
+        Unit unit = figure.figure().before().unit();
+        tree.text("name", figure.figure().name()).text("unit", unit.symbol()).number("chanceAlone", figure.chanceAlone())
                 .number("chanceLeast", figure.chanceLeast()).number("chanceMost", figure.chanceMost())
                 .number("tippingPullScatter", figure.tippingPull())
                 .number("t", optional(figure.test().map(test -> test.t())))
                 .number("pValue", optional(figure.test().map(test -> test.pValue())))
                 .number("exaggeration", optional(figure.errors().map(errors -> errors.exaggeration())))
-                .number("wrongSign", optional(figure.errors().map(errors -> errors.wrongSign())));
+                .number("wrongSign", optional(figure.errors().map(errors -> errors.wrongSign())))
+                .number("explainingElevationM", figure.explainingElevation())
+                .tree("scatter", scatter(figure.scatter()))
+                .trees("budget", figure.budget(), (term, part) -> term.text("kind", Mapper.word(part.kind()))
+                        .number("ordinary", unit.differenceFromSi(part.ordinary())).number("worst", unit.differenceFromSi(part.worst())));
+    }
+
+    private static Tree scatter(ScatterRange range) {
+        return Tree.empty().flag("pullStated", range.pullStated()).flag("refitStated", range.refitStated())
+                .number("pull", range.ordinary().pull()).number("refit", range.ordinary().refit()).number("day", range.ordinary().day());
     }
 
     private static OptionalDouble optional(Optional<Double> figure) {

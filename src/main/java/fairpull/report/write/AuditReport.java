@@ -8,6 +8,7 @@ import fairpull.report.chart.PublishedChart;
 import fairpull.report.wording.AuditMethodWords;
 import fairpull.report.wording.AuditWords;
 import fairpull.report.wording.RepeatWords;
+import fairpull.report.wording.Said;
 import fairpull.report.wording.UndisclosedWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,6 +33,10 @@ public final class AuditReport {
         cards.add(Card.plain(RepeatWords.heading(repeat)).saying(RepeatWords.paragraph(repeat)).answering(RepeatWords.all(repeat)));
         cards.add(Card.plain("What the figures can show").showing(chances(), AuditMethodWords.chance())
                 .answering(AuditWords.figures(answer)));
+        List<Said> checks = AuditWords.checks(answer);
+        if (!checks.isEmpty()) {
+            cards.add(Card.plain("What figures, curves and procedure show").answering(checks));
+        }
         cards.add(Card.plain("How this was reckoned").answering(AuditMethodWords.all()));
     }
 

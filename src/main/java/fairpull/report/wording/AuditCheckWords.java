@@ -1,0 +1,160 @@
+package fairpull.report.wording;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.AuditCheck;
+import fairpull.domain.audit.AuditCheck.Found;
+import fairpull.domain.audit.AuditCheck.State;
+import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What figures, curves and procedure of a publication show against each other, and what could explain it. */
+final class AuditCheckWords {
+    private AuditCheckWords() {
+    }
+
+    static List<Said> checks(AuditAnswer answer) {
+        List<Said> said = new ArrayList<>();
+        for (AuditCheck check : answer.checks()) {
+            check.found().forEach(found -> said.add(new Said(head(check.code()), text(check.code(), found))));
+        }
+        List<String> clear = answer.checks().stream().filter(check -> check.state() == State.CLEAR)
+                .map(check -> clear(check.code())).toList();
+        if (!clear.isEmpty()) {
+            said.add(new Said("Looked at and clear", String.join("; ", clear) + "."));
+        }
+        return said;
+    }
+
+    private static String head(AuditCheck.Code code) {
+        return switch (code) {
+            case FIGURES_IDENTITY, CURVES_IDENTITY -> "Power and torque";
+            case CURVES_MEET -> "Where the curves meet";
+            case TEXT_AGAINST_PLOT -> "Text and plot";
+            case CURVE_PLATEAU -> "Equal values in a row";
+            case CURVE_STRETCH_COPIED, CURVE_IS_MULTIPLE -> "Both curves alike";
+            case GAIN_AT_START_ONLY -> "A gain at the start alone";
+            case PICKED_PULLS -> "The best of several";
+            case PICKED_SPEED -> "Picked afterwards";
+            case BAROMETERS -> "Two kinds of barometer";
+            case SMOOTHING -> "Two kinds of smoothing";
+            case NO_RETURN -> "No way back";
+        };
+    }
+
+    private static String clear(AuditCheck.Code code) {
+        return switch (code) {
+            case FIGURES_IDENTITY -> "the figures of power and torque come to each other";
+            case CURVES_IDENTITY -> "so do their curves";
+            case CURVES_MEET -> "the curves meet where their units have them meet";
+            case TEXT_AGAINST_PLOT -> "the curves show what the text says";
+            case CURVE_PLATEAU -> "no equal values in a row at the top of a curve";
+            case CURVE_STRETCH_COPIED -> "no stretch of a curve stands in the other";
+            case CURVE_IS_MULTIPLE -> "no curve is a multiple of the other";
+            case GAIN_AT_START_ONLY -> "the gain is not confined to the start of the sweep";
+            case PICKED_PULLS -> "picking among pulls adds nothing";
+            case PICKED_SPEED -> "the figure was named before the test";
+            case BAROMETERS -> "one kind of barometer";
+            case SMOOTHING -> "one smoothing";
+            case NO_RETURN -> "the state before was run again";
+        };
+    }
+
+    private static String text(AuditCheck.Code code, Found found) {
+        return switch (code) {
+            case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + Numbers.given(rounded(found, 0))
+                    + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
+                    + Numbers.given(rounded(found, 1)) + " to "
+                    + Numbers.given(rounded(found, 2)) + ". The figures do not come to each other" + mixUp(found) + ".";
+            case CURVES_IDENTITY -> curvesIdentity(found);
+            case CURVES_MEET -> meet(found);
+            case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and the curve shows "
+                    + value(found, 1) + "; reading and rounding allow ±" + difference(found, 2) + ".";
+            case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at " + value(found, 1) + " over "
+                    + count(found, 0) + " points in a row: so look a limit of the instrument and values filled in.";
+            case CURVE_STRETCH_COPIED -> count(found, 0) + " points in a row of the curves of " + found.about()
+                    + " are equal to the last digit, which two pulls never are.";
+            case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
+                    + Numbers.given(rounded(found, 0)) + " in every point, within rounding; two pulls never share their noise.";
+            case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.figures().get(2)), found.unit().symbol())
+                    + " the gain of " + found.about() + " is " + AuditFigureWords.signedPercent(found.figures().get(0))
+                    + " on average, above it " + AuditFigureWords.signedPercent(found.figures().get(1))
+                    + ": another throttle, tip-in or load at the start does that too.";
+            case PICKED_PULLS -> found.about() + ": " + count(found, 2) + " pulls after, the best quoted, against " + count(found, 1)
+                    + " before give " + signed(found, 0) + " on average without any change.";
+            case PICKED_SPEED -> picked(found);
+            case BAROMETERS -> barometers(found);
+            case SMOOTHING -> found.symbols() + ": smoothing moves peaks, and whatever is read where a curve is steep.";
+            case NO_RETURN -> "the order" + (found.symbols().isEmpty() ? "" : " " + found.symbols())
+                    + " does not return to the state before: heat, fuel and weather that moved meanwhile are in the difference.";
+        };
+    }
+
+    private static String curvesIdentity(Found found) {
+        double off = found.figures().get(0) - 1;
+        String allowed = "reading allows ±" + AuditFigureWords.percent(found.figures().get(1));
+        return "along the curves " + side(found) + " power is " + AuditFigureWords.signedPercent(off)
+                + " off torque × engine speed in the middle (" + allowed + "), at worst by "
+                + AuditFigureWords.percent(found.figures().get(2)) + " more than that, at " + rpm(found, 3)
+                + ". The curves do not come to each other" + mixUp(found) + ".";
+    }
+
+    private static String meet(Found found) {
+        double met = found.figures().get(1);
+        return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at " + rpm(found, 0)
+                + ", by the definition of both units; the curves " + side(found) + (Double.isNaN(met) ? " do not meet"
+                : " meet at " + rpm(found, 1)) + " (reading allows ±" + rpm(found, 2) + "). An axis or a unit is not what it says.";
+    }
+
+    private static String picked(Found found) {
+        double low = found.figures().get(2);
+        String among = Double.isNaN(low) ? "" : ", among speeds from " + Numbers.brief(Units.RPM.fromSi(low), "") + " to " + rpm(found, 3);
+        return "the largest difference of a sweep" + among + " passes " + Numbers.brief(found.figures().get(0), "")
+                + " standard errors by chance as often as one named before passes " + Numbers.brief(found.figures().get(1), "") + ".";
+    }
+
+    private static String barometers(Found found) {
+        double gain = found.figures().get(0);
+        return "a pressure reduced to sea level stands behind one correction, the one at the rig behind the other"
+                + (Double.isNaN(gain) ? "; how much that makes is open without the elevation."
+                : ": at " + Numbers.brief(found.figures().get(1), "m") + " that alone gives " + AuditFigureWords.signedPercent(gain) + ".");
+    }
+
+    private static String mixUp(Found found) {
+        return found.symbols().isEmpty() ? "" : ". What would explain it: " + found.symbols();
+    }
+
+    private static String side(Found found) {
+        return switch (found.side()) {
+            case BEFORE -> "before";
+            case AFTER -> "after";
+            case BOTH -> "before and after";
+        };
+    }
+
+    private static double rounded(Found found, int figure) {
+        return Math.round(found.figures().get(figure) * 1e4) / 1e4;
+    }
+
+    private static String rpm(Found found, int figure) {
+        return Numbers.given(Math.rint(Units.RPM.fromSi(found.figures().get(figure))), "rpm");
+    }
+
+    private static String value(Found found, int figure) {
+        Unit unit = found.unit();
+        return Numbers.given(Math.round(unit.fromSi(found.figures().get(figure)) * 100) / 100.0, unit.symbol());
+    }
+
+    private static String difference(Found found, int figure) {
+        return Numbers.brief(found.unit().differenceFromSi(found.figures().get(figure)), found.unit().symbol());
+    }
+
+    private static String signed(Found found, int figure) {
+        return "+" + difference(found, figure);
+    }
+
+    private static String count(Found found, int figure) {
+        return String.valueOf(Math.round(found.figures().get(figure)));
+    }
+}

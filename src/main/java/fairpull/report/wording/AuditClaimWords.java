@@ -1,0 +1,82 @@
+package fairpull.report.wording;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Grade;
+import fairpull.domain.audit.GradedClaim;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.ScatterRange;
+import fairpull.domain.finding.Interval;
+import fairpull.domain.unit.Unit;
+import java.util.List;
+import java.util.Locale;
+
+/** How the claims of a publication stand. */
+final class AuditClaimWords {
+    private AuditClaimWords() {
+    }
+
+    /** {@return how the claims stand, in a few words} */
+    static String heading(AuditAnswer answer) {
+        List<Grade> grades = answer.claims().stream().map(claim -> claim.graded().grade()).toList();
+        return grades.isEmpty() ? "What the published figures can show" : grades.size() == 1 ? "The claim is " + grade(grades.get(0))
+                : grades.stream().filter(grade -> grade == Grade.SHOWN).count() + " of " + grades.size() + " claims are shown";
+    }
+
+    /** {@return a grade in words} */
+    static String grade(Grade grade) {
+        return grade.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** {@return each claim with its grade, the reason and the figures behind it} */
+    static List<Said> claims(AuditAnswer answer) {
+        return answer.claims().stream().map(claim -> new Said("“" + claim.claim().words() + "”", grade(claim.graded().grade()) + ": "
+                + reason(claim, answer.publication().figure(claim.claim().figure()), scatter(answer, claim)))).toList();
+    }
+
+    private static ScatterRange scatter(AuditAnswer answer, AuditAnswer.OfClaim claim) {
+        return answer.figures().stream().filter(figure -> figure.figure().name().equals(claim.claim().figure()))
+                .map(AuditAnswer.OfFigure::scatter).findFirst().orElse(ScatterRange.ASSUMED);
+    }
+
+    private static String known(ScatterRange scatter) {
+        return scatter.pullStated() ? "at the scatter that is known " : "on a rig of ordinary scatter ";
+    }
+
+    private static String open(ScatterRange scatter) {
+        return scatter.pullStated() && scatter.refitStated() ? "all that is not disclosed" : "scatter and all that is not disclosed";
+    }
+
+    private static String reason(AuditAnswer.OfClaim claim, Publication.Figure figure, ScatterRange scatter) {
+        GradedClaim graded = claim.graded();
+        Unit unit = figure.before().unit();
+        if (claim.byValues()) {
+            return "the values published one by one give a gain of " + interval(graded.ordinary(), unit) + ".";
+        }
+        String least = claim.claim().gain().isPresent() ? "what is claimed" : "zero";
+        return switch (graded.reason()) {
+            case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure)
+                    + ", less than is claimed, whatever their rounding.";
+            case BELOW_WHAT_IS_CLAIMED -> "with " + open(scatter) + " at the worst the gain is " + interval(graded.worst(), unit)
+                    + ", below what is claimed.";
+            case RIGS_DIFFER -> "the figures are of two rigs, which read 5 to 10" + Numbers.THIN + "% apart (common practice, no source).";
+            case OTHER_CHANGES -> "something else was changed with the part, and the figures cannot tell the two apart.";
+            case STANDARDS_DIFFER -> "one correction was quoted before and another after.";
+            case BAROMETERS_DIFFER -> "the pressure at the rig stands behind one correction, one reduced to sea level behind the other.";
+            case ORDINARY_SCATTER_EXPLAINS_IT -> known(scatter) + "the gain is " + interval(graded.ordinary(), unit)
+                    + ", which reaches down to " + least + ".";
+            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> known(scatter) + "the gain is " + interval(graded.ordinary(), unit)
+                    + "; with " + open(scatter) + " at the worst it is " + interval(graded.worst(), unit) + ".";
+            case NO_RETURN -> "the gain is " + interval(graded.worst(), unit)
+                    + " at the worst, but the state before was not run again: heat and weather that moved meanwhile are not excluded.";
+            case STANDS_AT_THE_WORST -> "even with " + open(scatter) + " at the worst the gain is "
+                    + interval(graded.worst(), unit) + ".";
+        };
+    }
+
+    private static String interval(Interval interval, Unit unit) {
+        double low = unit.differenceFromSi(interval.low());
+        double high = unit.differenceFromSi(interval.high());
+        Numbers numbers = Numbers.resolving((high - low) / 2, unit.symbol());
+        return numbers.signedBare(low) + " to " + numbers.signed(high) + " (" + Numbers.level(interval.level()) + " interval)";
+    }
+}

@@ -1,0 +1,105 @@
+package fairpull.report.wording;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.BudgetTerm;
+import fairpull.domain.audit.Printed;
+import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.ScatterRange;
+import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.unit.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What each published figure can show: chance alone, what explains it, what but the part moves it. */
+final class AuditFigureWords {
+    private AuditFigureWords() {
+    }
+
+    static List<Said> figures(AuditAnswer answer) {
+        List<Said> said = new ArrayList<>();
+        for (AuditAnswer.OfFigure figure : answer.figures()) {
+            Publication.Figure printed = figure.figure();
+            said.add(new Said(printed.name(), printed(printed.before()) + " before, " + printed(printed.after()) + " after"
+                    + printed.at().map(speed -> ", at " + printed(speed)).orElse("") + ": " + DifferenceWords.gain(printed) + " of gain."));
+            figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
+                    "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
+                            + Numbers.p(test.pValue()) + ".")));
+            figure.tippingPull().ifPresent(tipping -> said.add(chance(figure, tipping)));
+            said.addAll(explanations(figure));
+            if (!figure.budget().isEmpty()) {
+                said.add(budget(figure));
+            }
+        }
+        return said;
+    }
+
+    private static List<Said> explanations(AuditAnswer.OfFigure figure) {
+        List<Said> said = new ArrayList<>();
+        figure.nearestMix().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
+                + mix.after().id() + " after gives an unchanged car " + signedPercent(mix.apparentGain()) + " at 25" + Numbers.THIN
+                + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
+        figure.explainingElevation().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before "
+                + "and the one at the rig after give an unchanged car as much at " + Numbers.brief(height, "m") + " above the sea.")));
+        figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
+                "such a comparison would come out in " + chance(errors.power()) + " of cases, then "
+                        + Numbers.brief(errors.exaggeration(), "") + " times too large on average and in "
+                        + chance(errors.wrongSign()) + " with the wrong sign.")));
+        return said;
+    }
+
+    private static Said chance(AuditAnswer.OfFigure figure, double tipping) {
+        String alone = "an unchanged car differs as much in " + chance(figure.chanceAlone()) + " of pairs at ";
+        String tips = " It tips at a pull scatter of " + percent(tipping) + ", above which that is more than 5" + Numbers.THIN + "%.";
+        ScatterRange scatter = figure.scatter();
+        if (scatter.pullStated()) {
+            return new Said("Chance alone", alone + "the scatter that is known (pulls " + percent(scatter.ordinary().pull())
+                    + (scatter.refitStated() ? ", refits " + percent(scatter.ordinary().refit()) : "") + ")." + tips);
+        }
+        return new Said("Chance alone", alone + "ordinary scatter, " + chance(figure.chanceLeast()) + " to " + chance(figure.chanceMost())
+                + " over the plausible range (pull scatter " + percent(ScatterShares.LEAST.pull()) + " to "
+                + percent(ScatterShares.MOST.pull()) + "; common practice, no source)." + tips);
+    }
+
+    private static Said budget(AuditAnswer.OfFigure figure) {
+        Unit unit = figure.figure().before().unit();
+        return new Said("What else moves it", String.join("; ", figure.budget().stream().map(term -> term(term, unit)).toList())
+                + ". One standard deviation each, or what is added; ordinarily, and with all that is not known at its worst.");
+    }
+
+    private static String term(BudgetTerm term, Unit unit) {
+        String sign = term.kind().isShift() ? "+" : "±";
+        String ordinary = sign + Numbers.brief(unit.differenceFromSi(term.ordinary()), unit.symbol());
+        String worst = sign + Numbers.brief(unit.differenceFromSi(term.worst()), unit.symbol());
+        return name(term.kind()) + " " + (ordinary.equals(worst) ? ordinary : ordinary + ", at worst " + worst);
+    }
+
+    /** {@return what moves a difference, in a few words} */
+    private static String name(BudgetTerm.Kind kind) {
+        return switch (kind) {
+            case PULLS -> "scatter of the pulls";
+            case REFIT -> "strapping down anew";
+            case DAY -> "another day";
+            case ROUNDING -> "rounding";
+            case PICKED_BEST -> "picking the best of several";
+            case PICKED_SPEED -> "picking the speed";
+            case STANDARDS -> "mixed corrections";
+            case BAROMETER -> "mixed barometers";
+        };
+    }
+
+    private static String chance(double share) {
+        return share < 0.005 ? "less than 1" + Numbers.THIN + "%" : Numbers.chance(share);
+    }
+
+    static String percent(double share) {
+        return Numbers.brief(100 * share, "%");
+    }
+
+    static String signedPercent(double share) {
+        return (share > 0 ? "+" : "") + percent(share);
+    }
+
+    static String printed(Printed figure) {
+        return figure.number() + Numbers.THIN + figure.unit().symbol();
+    }
+}
