@@ -16,7 +16,8 @@ import picocli.CommandLine.Parameters;
 /** {@code audit}: what published figures can and cannot show. */
 @Command(name = "audit",
         description = "Says what a published comparison can and cannot show: every claim graded with the reason and the figures behind it, "
-                + "chance alone, the scatter at which it tips, what is not disclosed by how much it could matter, and the fair repeat.",
+                + "chance alone, the scatter at which it tips, what else moves the figures, what figures and curves "
+                + "show against each other, what is not disclosed by how much it could matter, and the fair repeat.",
         footer = {"  fairpull audit --template", "  fairpull audit demo-data/published/battery-trial-1953.json",
             "  fairpull audit demo-data/published/sound.json --html audit.html --plan fair-repeat"})
 final class AuditVerb extends Verb {

@@ -46,7 +46,7 @@ final class AuditCheckWords {
     private static String clear(AuditCheck.Code code) {
         return switch (code) {
             case FIGURES_IDENTITY -> "the figures of power and torque come to each other";
-            case CURVES_IDENTITY -> "so do their curves";
+            case CURVES_IDENTITY -> "the curves of power and torque come to each other";
             case CURVES_MEET -> "the curves meet where their units have them meet";
             case TEXT_AGAINST_PLOT -> "the curves show what the text says";
             case CURVE_PLATEAU -> "no equal values in a row at the top of a curve";
@@ -78,11 +78,12 @@ final class AuditCheckWords {
             case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
                     + Numbers.given(rounded(found, 0)) + " in every point, within rounding; two pulls never share their noise.";
             case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.figures().get(2)), found.unit().symbol())
-                    + " the gain of " + found.about() + " is " + AuditFigureWords.signedPercent(found.figures().get(0))
-                    + " on average, above it " + AuditFigureWords.signedPercent(found.figures().get(1))
+                    + " the gain of " + found.about() + " is " + AuditFigureWords.tenths(found.figures().get(0))
+                    + " on average, above it " + AuditFigureWords.tenths(found.figures().get(1))
                     + ": another throttle, tip-in or load at the start does that too.";
-            case PICKED_PULLS -> found.about() + ": " + count(found, 2) + " pulls after, the best quoted, against " + count(found, 1)
-                    + " before give " + signed(found, 0) + " on average without any change.";
+            case PICKED_PULLS -> found.about() + ": the best of " + count(found, 2) + " pulls after, against "
+                    + Numbers.count(Math.round(found.figures().get(1)), "pull") + " before, adds " + signed(found, 0)
+                    + " on average without any change.";
             case PICKED_SPEED -> picked(found);
             case BAROMETERS -> barometers(found);
             case SMOOTHING -> found.symbols() + ": smoothing moves peaks, and whatever is read where a curve is steep.";
@@ -94,7 +95,7 @@ final class AuditCheckWords {
     private static String curvesIdentity(Found found) {
         double off = found.figures().get(0) - 1;
         String allowed = "reading allows ±" + AuditFigureWords.percent(found.figures().get(1));
-        return "along the curves " + side(found) + " power is " + AuditFigureWords.signedPercent(off)
+        return "along the curves " + side(found) + " power is " + AuditFigureWords.tenths(off)
                 + " off torque × engine speed in the middle (" + allowed + "), at worst by "
                 + AuditFigureWords.percent(found.figures().get(2)) + " more than that, at " + rpm(found, 3)
                 + ". The curves do not come to each other" + mixUp(found) + ".";
@@ -109,7 +110,9 @@ final class AuditCheckWords {
 
     private static String picked(Found found) {
         double low = found.figures().get(2);
-        String among = Double.isNaN(low) ? "" : ", among speeds from " + Numbers.brief(Units.RPM.fromSi(low), "") + " to " + rpm(found, 3);
+        String among = Double.isNaN(low) ? "" : ", among speeds from "
+                + Numbers.given(Math.rint(Units.RPM.fromSi(low))) + " to " + rpm(found, 3)
+                + ",";
         return "the largest difference of a sweep" + among + " passes " + Numbers.brief(found.figures().get(0), "")
                 + " standard errors by chance as often as one named before passes " + Numbers.brief(found.figures().get(1), "") + ".";
     }
@@ -118,7 +121,7 @@ final class AuditCheckWords {
         double gain = found.figures().get(0);
         return "a pressure reduced to sea level stands behind one correction, the one at the rig behind the other"
                 + (Double.isNaN(gain) ? "; how much that makes is open without the elevation."
-                : ": at " + Numbers.brief(found.figures().get(1), "m") + " that alone gives " + AuditFigureWords.signedPercent(gain) + ".");
+                : ": at " + Numbers.brief(found.figures().get(1), "m") + " that alone gives " + AuditFigureWords.tenths(gain) + ".");
     }
 
     private static String mixUp(Found found) {

@@ -12,6 +12,9 @@ import java.util.List;
 
 /** What each published figure can show: chance alone, what explains it, what but the part moves it. */
 final class AuditFigureWords {
+    /** What is smaller is the noise of sums. */
+    private static final double NOTHING = 1e-4;
+
     private AuditFigureWords() {
     }
 
@@ -36,10 +39,11 @@ final class AuditFigureWords {
     private static List<Said> explanations(AuditAnswer.OfFigure figure) {
         List<Said> said = new ArrayList<>();
         figure.nearestMix().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
-                + mix.after().id() + " after gives an unchanged car " + signedPercent(mix.apparentGain()) + " at 25" + Numbers.THIN
+                + mix.after().id() + " after gives an unchanged car " + tenths(mix.apparentGain()) + " at 25" + Numbers.THIN
                 + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
         figure.explainingElevation().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before "
-                + "and the one at the rig after give an unchanged car as much at " + Numbers.brief(height, "m") + " above the sea.")));
+                + "and the one at the rig after give an unchanged car as much at "
+                + Numbers.resolving(height, "m").with(height) + " above the sea.")));
         figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
                 "such a comparison would come out in " + chance(errors.power()) + " of cases, then "
                         + Numbers.brief(errors.exaggeration(), "") + " times too large on average and in "
@@ -68,9 +72,15 @@ final class AuditFigureWords {
 
     private static String term(BudgetTerm term, Unit unit) {
         String sign = term.kind().isShift() ? "+" : "±";
-        String ordinary = sign + Numbers.brief(unit.differenceFromSi(term.ordinary()), unit.symbol());
-        String worst = sign + Numbers.brief(unit.differenceFromSi(term.worst()), unit.symbol());
+        String ordinary = size(sign, term.ordinary(), unit);
+        String worst = size(sign, term.worst(), unit);
         return name(term.kind()) + " " + (ordinary.equals(worst) ? ordinary : ordinary + ", at worst " + worst);
+    }
+
+    /** Two significant digits: a scatter is not known better. */
+    private static String size(String sign, double size, Unit unit) {
+        double printed = unit.differenceFromSi(size);
+        return Math.abs(printed) < NOTHING ? "none" : sign + Numbers.resolving(printed, unit.symbol()).with(printed);
     }
 
     /** {@return what moves a difference, in a few words} */
@@ -95,8 +105,9 @@ final class AuditFigureWords {
         return Numbers.brief(100 * share, "%");
     }
 
-    static String signedPercent(double share) {
-        return (share > 0 ? "+" : "") + percent(share);
+    /** {@return a share as percent with its sign, to a tenth} */
+    static String tenths(double share) {
+        return Numbers.resolving(1, "%").signed(100 * share);
     }
 
     static String printed(Printed figure) {
