@@ -29,7 +29,7 @@ class AuditVerbTest {
         JsonNode audited = audit("silent.json");
 
         assertThat(audited.get("claims").get(0).get("grade").asText()).isEqualTo("not shown");
-        assertThat(audited.get("notDisclosed")).hasSize(9);
+        assertThat(audited.get("notDisclosed")).hasSize(12);
     }
 
     /** Paired t of the trial of 1953: 0.43 for the additive, 2.38 for the salts (computed from the published table). */

@@ -26,9 +26,15 @@ public record Undisclosed(Item item, OptionalDouble moves) {
         PULLS,
         /** Whether the figure was named before the test. */
         NAMED_BEFORE,
+        /** How much the rig scatters. */
+        SCATTER,
         /** Whether the state before was run again after the change. */
         RETURN,
         /** Whether all else stayed as it was. */
-        OTHER_CHANGES
+        OTHER_CHANGES,
+        /** How both curves were smoothed, where figures are read off curves. */
+        SMOOTHING,
+        /** At which engine speed a figure stands, where it is of power or torque. */
+        ENGINE_SPEED
     }
 }

@@ -6,9 +6,11 @@ import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Sameness;
+import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.audit.Undisclosed.Item;
 import fairpull.domain.audit.Undisclosed;
+import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -24,7 +26,9 @@ import java.util.OptionalDouble;
  * <li>another rig moves it by {@value #RIGS_APART} of the level: rigs read 5 to 10 % apart (common practice, no source; coast-downs of one
  * car over several rollers spread 5 to 11 %, EPA LDTP 78-05);
  * <li>another day brings another strap-down with it, unless the straps are said to have stayed;
- * <li>a state before that was not run again, and other changes, have no size: it is that of whatever moved, or was changed.
+ * <li>the scatter of the rig counts at its most plausible instead of the ordinary one;
+ * <li>a state before that was not run again, other changes, smoothing and the engine speed have no size: it is that of whatever moved, or
+ * was changed.
  * </ul>
  */
 public final class Disclosure {
@@ -34,15 +38,15 @@ public final class Disclosure {
     private final Procedure procedure;
     private final Publication.Figure figure;
     private final double pickedCritical;
-    private final ScatterShares scatter;
+    private final ScatterRange scatter;
     private final Assumed worst;
 
     private Disclosure(Procedure procedure, Publication.Figure figure, double pickedCritical) {
         this.procedure = procedure;
         this.figure = figure;
         this.pickedCritical = pickedCritical;
-        this.scatter = PlausibleScatter.of(procedure.scatter(), figure.before()).ordinary();
-        this.worst = Assumptions.worst(procedure, scatter, pickedCritical);
+        this.scatter = PlausibleScatter.of(procedure.scatter(), figure.before());
+        this.worst = Assumptions.worst(procedure, scatter.ordinary(), pickedCritical);
     }
 
     /**
@@ -55,13 +59,15 @@ public final class Disclosure {
     static List<Undisclosed> missing(Publication publication, double pickedCritical) {
         Procedure procedure = publication.procedure();
         Optional<Disclosure> sizes = AuditAnswer.measured(publication).map(figure -> new Disclosure(procedure, figure, pickedCritical));
-        return Arrays.stream(Item.values()).filter(item -> isMissing(item, procedure))
+        return Arrays.stream(Item.values()).filter(item -> isMissing(item, publication))
                 .map(item -> new Undisclosed(item, sizes.map(size -> size.moves(item)).orElse(OptionalDouble.empty())))
                 .sorted(Comparator.comparingDouble((Undisclosed gap) -> gap.moves().orElse(Double.NEGATIVE_INFINITY)).reversed())
                 .toList();
     }
 
-    private static boolean isMissing(Item item, Procedure procedure) {
+    private static boolean isMissing(Item item, Publication publication) {
+        Procedure procedure = publication.procedure();
+        boolean ofEngine = AuditAnswer.measured(publication).isPresent();
         return switch (item) {
             case RIG -> procedure.rig().isEmpty();
             case CORRECTIONS -> procedure.correctionBefore().isEmpty() || procedure.correctionAfter().isEmpty();
@@ -72,7 +78,15 @@ public final class Disclosure {
             case NAMED_BEFORE -> procedure.namedBefore().isEmpty();
             case RETURN -> procedure.returned().isEmpty();
             case OTHER_CHANGES -> procedure.allElse().isEmpty();
+            case SCATTER -> procedure.scatter().isEmpty() && ofEngine;
+            case SMOOTHING -> !procedure.smoothing().isKnown() && ofEngine;
+            case ENGINE_SPEED -> ofEngine && publication.figures().stream().anyMatch(Disclosure::hasNoSpeed);
         };
+    }
+
+    private static boolean hasNoSpeed(Publication.Figure figure) {
+        Quantity quantity = figure.before().unit().quantity();
+        return figure.at().isEmpty() && (quantity == Quantity.POWER || quantity == Quantity.TORQUE);
     }
 
     private OptionalDouble moves(Item item) {
@@ -85,16 +99,17 @@ public final class Disclosure {
             case STRAP_DOWN -> against(procedure.withStrapDown(different));
             case PULLS -> against(procedure.withQuotes(BeforeAfter.of(worst.before(), worst.after())));
             case NAMED_BEFORE -> against(procedure.withNamedBefore(Optional.of(false)));
-            case RETURN, OTHER_CHANGES -> OptionalDouble.empty();
+            case SCATTER -> OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(procedure, scatter.most()));
+            case RETURN, OTHER_CHANGES, SMOOTHING, ENGINE_SPEED -> OptionalDouble.empty();
         };
     }
 
     private OptionalDouble against(Procedure disclosed) {
-        return OptionalDouble.of(nearEnd(procedure) - nearEnd(disclosed));
+        return OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(disclosed, scatter.ordinary()));
     }
 
-    private double nearEnd(Procedure disclosed) {
+    private double nearEnd(Procedure disclosed, ScatterShares shares) {
         return new PublishedDifference(figure.gainSi(), figure.before().si(), figure.before().halfDigitSi(),
-                Assumptions.ordinary(disclosed, scatter, pickedCritical)).interval().low();
+                Assumptions.ordinary(disclosed, shares, pickedCritical)).interval().low();
     }
 }

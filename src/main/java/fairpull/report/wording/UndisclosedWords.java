@@ -2,6 +2,7 @@ package fairpull.report.wording;
 
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.audit.Undisclosed;
 import fairpull.domain.audit.Undisclosed.Item;
 import fairpull.domain.unit.Unit;
@@ -47,6 +48,9 @@ public final class UndisclosedWords {
             case NAMED_BEFORE -> "whether the figure was named before the test";
             case RETURN -> "whether the state before was run again after the change";
             case OTHER_CHANGES -> "whether all else stayed as it was";
+            case SCATTER -> "how much the rig scatters";
+            case SMOOTHING -> "how both were smoothed";
+            case ENGINE_SPEED -> "at which engine speed each figure stands";
         };
     }
 
@@ -74,6 +78,10 @@ public final class UndisclosedWords {
             case NAMED_BEFORE -> "the best-looking speed picked from the whole sweep";
             case RETURN -> "heat and weather that moved between the two would count as the change";
             case OTHER_CHANGES -> "what else was changed would count as the change";
+            case SCATTER -> "pulls of an unchanged car " + Numbers.brief(100 * ScatterShares.MOST.pull(), "%") + " apart in place of "
+                    + Numbers.brief(100 * ScatterShares.ORDINARY.pull(), "%") + " (common practice, no source)";
+            case SMOOTHING -> "smoothing that differs moves peaks and whatever is read where a curve is steep";
+            case ENGINE_SPEED -> "two peaks need not stand at one speed, and power cannot be held against torque";
         };
     }
 

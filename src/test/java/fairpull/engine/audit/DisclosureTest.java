@@ -18,14 +18,15 @@ class DisclosureTest {
     void whatCouldMoveTheFigureFurthestStandsFirst() {
         List<Undisclosed> missing = missing("");
 
-        assertThat(missing).extracting(Undisclosed::item).containsExactly(Item.RIG, Item.BAROMETERS, Item.CORRECTIONS, Item.DAY, Item.STRAP_DOWN,
-                Item.NAMED_BEFORE, Item.PULLS, Item.RETURN, Item.OTHER_CHANGES);
-        assertThat(missing.subList(7, 9)).allMatch(gap -> gap.moves().isEmpty());
+        assertThat(missing).extracting(Undisclosed::item).containsExactly(Item.RIG, Item.BAROMETERS, Item.CORRECTIONS, Item.SCATTER,
+                Item.DAY, Item.STRAP_DOWN, Item.NAMED_BEFORE, Item.PULLS, Item.RETURN, Item.OTHER_CHANGES, Item.SMOOTHING,
+                Item.ENGINE_SPEED);
+        assertThat(missing.subList(8, 12)).allMatch(gap -> gap.moves().isEmpty());
     }
 
     /**
      * One standard deviation of single pulls is 0.7 % · √2 · 200 hp = 1.980 hp; with a strap-down √(1.980² + 2·2²) = 3.453 hp, on another
-     * day too √(1.980² + 4·2²) = 4.463 hp; each times 1.960. Mixed standards: 4.0 % (PairIdentityTest); another rig: 10 %.
+     * day too √(1.980² + 4·2²) = 4.463 hp; at the most plausible scatter of pulls 1.6 % · √2 · 200 hp = 4.525 hp; each times 1.960. Mixed standards: 4.0 % (PairIdentityTest); another rig: 10 %.
      */
     @Test
     void sizesAreThoseOfTheInterval() {
@@ -33,6 +34,7 @@ class DisclosureTest {
         assertThat(moves(missing(""), Item.CORRECTIONS)).isCloseTo(8, within(0.1));
         assertThat(moves(missing(""), Item.STRAP_DOWN)).isCloseTo(1.96 * (3.453 - 1.980), within(0.01));
         assertThat(moves(missing(""), Item.DAY)).isCloseTo(1.96 * (4.463 - 1.980), within(0.01));
+        assertThat(moves(missing(""), Item.SCATTER)).isCloseTo(1.96 * (4.525 - 1.980), within(0.01));
     }
 
     @Test
@@ -45,7 +47,8 @@ class DisclosureTest {
     @Test
     void whatIsDisclosedIsNotListedWhateverItIs() {
         assertThat(missing("\"rig\": \"different\", \"day\": \"same\", \"returned\": \"no\"")).extracting(Undisclosed::item)
-                .containsExactly(Item.BAROMETERS, Item.CORRECTIONS, Item.STRAP_DOWN, Item.NAMED_BEFORE, Item.PULLS, Item.OTHER_CHANGES);
+                .containsExactly(Item.BAROMETERS, Item.CORRECTIONS, Item.SCATTER, Item.STRAP_DOWN, Item.NAMED_BEFORE, Item.PULLS,
+                        Item.OTHER_CHANGES, Item.SMOOTHING, Item.ENGINE_SPEED);
         assertThat(missing("\"correctionBefore\": \"sae-j1349\"")).extracting(Undisclosed::item).contains(Item.CORRECTIONS);
         assertThat(missing("\"correctionBefore\": \"none\", \"correctionAfter\": \"none\"")).extracting(Undisclosed::item)
                 .doesNotContain(Item.CORRECTIONS);
