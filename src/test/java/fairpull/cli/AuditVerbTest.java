@@ -49,7 +49,7 @@ class AuditVerbTest {
         SmallTest.write(file, Run.of("audit", "--template").succeeded().out());
 
         assertThat(Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).words())
-                .contains("9 things are not disclosed").contains("How many pulls were run");
+                .contains("12 things are not disclosed").contains("How many pulls were run");
         assertThat(SmallTest.read(folder.resolve("a.html"))).contains("What the figures can show").doesNotContain("<script");
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }

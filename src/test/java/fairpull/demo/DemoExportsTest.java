@@ -24,7 +24,8 @@ class DemoExportsTest {
     @Test
     void nothingElseLiesInTheFolderButItsReadmeAndThePublicationsTypedByHand() throws IOException {
         Set<String> expected = new TreeSet<>(DemoExports.files().keySet());
-        expected.addAll(Set.of("README.md", "published/sound.json", "published/silent.json", "published/battery-trial-1953.json"));
+        expected.addAll(Set.of("README.md", "published/sound.json", "published/silent.json", "published/battery-trial-1953.json",
+                "published/inlet.json", "published/inlet-before.csv", "published/inlet-after.csv"));
         try (Stream<Path> paths = Files.walk(DEMO_DATA)) {
             assertThat(paths.filter(Files::isRegularFile).map(path -> DEMO_DATA.relativize(path).toString().replace('\\', '/')))
                     .containsExactlyInAnyOrderElementsOf(expected);

@@ -1,7 +1,7 @@
 package fairpull.report.chart;
 
 import fairpull.domain.audit.AuditAnswer;
-import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.audit.ScatterRange;
 import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,8 +50,15 @@ public final class ChanceChart {
         scale();
         String tips = percent(tipping);
         return new Drawing(Drawing.WIDTH, HEIGHT, "Chance alone over pull scatter, " + figure.figure().name(),
-                "An unchanged car gives as much in 5" + Numbers.THIN + "% of pairs at a pull scatter of " + tips + "; plausible are "
-                        + percent(ScatterShares.LEAST.pull()) + " to " + percent(ScatterShares.MOST.pull()) + ".", shapes);
+                "An unchanged car gives as much in 5" + Numbers.THIN + "% of pairs at a pull scatter of " + tips + "; " + range() + ".",
+                shapes);
+    }
+
+    /** A scatter that is known is no range. */
+    private String range() {
+        ScatterRange scatter = figure.scatter();
+        return scatter.pullStated() ? "known " + percent(scatter.ordinary().pull())
+                : "plausible " + percent(scatter.least().pull()) + " to " + percent(scatter.most().pull());
     }
 
     private static String percent(double share) {
@@ -59,11 +66,10 @@ public final class ChanceChart {
     }
 
     private void plausible() {
-        double from = across.at(ScatterShares.LEAST.pull());
-        double to = across.at(ScatterShares.MOST.pull());
+        double from = across.at(figure.scatter().least().pull());
+        double to = across.at(figure.scatter().most().pull());
         shapes.add(new Shape.Area(new Bounds(from, TOP, to - from, BAR + 8 - TOP), 0, Role.GATE_FILL));
-        String text = "plausible " + percent(ScatterShares.LEAST.pull()) + " to " + percent(ScatterShares.MOST.pull());
-        shapes.add(new Shape.Words(new Point((from + to) / 2, TOP - 8), text, Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
+        shapes.add(new Shape.Words(new Point((from + to) / 2, TOP - 8), range(), Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
                 .within(Drawing.WIDTH));
     }
 
@@ -112,13 +118,14 @@ public final class ChanceChart {
         shapes.add(new Shape.Area(falls, 0, Role.LINE));
         segment(stands, "more than chance", Role.INK);
         segment(falls, "chance alone gives as much", Role.SOFT);
-        double ordinary = across.at(ScatterShares.ORDINARY.pull());
+        double ordinary = across.at(figure.scatter().ordinary().pull());
         shapes.add(new Shape.Polygon(List.of(new Point(ordinary, BAR - 1), new Point(ordinary + 5, BAR - 9),
                 new Point(ordinary - 5, BAR - 9)), Role.INK));
         shapes.add(new Shape.Words(new Point(tip, BAR + 44), "tips at " + percent(tipping), Role.INK, Shape.Type.STRONG,
                 Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
-        shapes.add(GainPlot.words(2, HEIGHT - 6, "pull scatter, one standard deviation, of the level →   ▾ ordinary "
-                + percent(ScatterShares.ORDINARY.pull()), Role.SOFT, Shape.Anchor.START));
+        shapes.add(GainPlot.words(2, HEIGHT - 6, "pull scatter, one standard deviation, of the level →   ▾ "
+                + (figure.scatter().pullStated() ? "known " : "ordinary ")
+                + percent(figure.scatter().ordinary().pull()), Role.SOFT, Shape.Anchor.START));
     }
 
     private void segment(Bounds segment, String text, Role role) {
