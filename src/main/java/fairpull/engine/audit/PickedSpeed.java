@@ -13,7 +13,7 @@ public final class PickedSpeed {
     /**
      * How far along the sweep differences hang together at the least: 100 rpm, as if hardly smoothed; common practice, no source. A length
      * of 400 rpm, usual for smoothed curves, asks for 2.9 in place of 3.3 standard errors; unchanged cars whose curves are rougher than
-     * that then pass in up to 14 % of publications (GradingSharesTest has the shares at this length).
+     * that then pass in up to 15 % of publications at the high end of scatter (GradingSharesTest has the shares at this length).
      */
     public static final double CORRELATION_LENGTH_RPM = 100;
     /** How long a sweep is taken to be where nothing is disclosed: 4000 rpm; common practice, no source. */

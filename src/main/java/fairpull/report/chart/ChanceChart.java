@@ -66,10 +66,14 @@ public final class ChanceChart {
     }
 
     private void plausible() {
-        double from = across.at(figure.scatter().least().pull());
-        double to = across.at(figure.scatter().most().pull());
+        double from = across.at(ScatterShares.LEAST.pull());
+        double to = across.at(ScatterShares.MOST.pull());
+        double ordinary = across.at(ScatterShares.ORDINARY.pull());
         shapes.add(new Shape.Area(new Bounds(from, TOP, to - from, BAR + 8 - TOP), 0, Role.GATE_FILL));
-        shapes.add(new Shape.Words(new Point((from + to) / 2, TOP - 8), range(), Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
+        shapes.add(new Shape.Line(new Point(ordinary, TOP), new Point(ordinary, FOOT), Role.GATE, 1, Shape.Dash.DOTTED));
+        String text = "plausible " + percent(ScatterShares.LEAST.pull()) + " to " + percent(ScatterShares.MOST.pull()) + ", ordinary "
+                + percent(ScatterShares.ORDINARY.pull());
+        shapes.add(new Shape.Words(new Point((from + to) / 2, TOP - 8), text, Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
                 .within(Drawing.WIDTH));
     }
 
@@ -80,7 +84,8 @@ public final class ChanceChart {
                     Shape.Anchor.END));
         }
         horizontal(ERROR_RATE, Role.INK, Shape.Dash.BROKEN);
-        shapes.add(GainPlot.words(2, 14, "an unchanged car gives as much in … of pairs", Role.SOFT, Shape.Anchor.START));
+        shapes.add(GainPlot.words(2, 14, LetterWidths.fit("how often an unchanged car gives as much: " + figure.figure().name(),
+                Shape.Type.SMALL, Drawing.WIDTH - 4), Role.SOFT, Shape.Anchor.START));
     }
 
     private void horizontal(double share, Role role, Shape.Dash dash) {
@@ -118,14 +123,9 @@ public final class ChanceChart {
         shapes.add(new Shape.Area(falls, 0, Role.LINE));
         segment(stands, "more than chance", Role.INK);
         segment(falls, "chance alone gives as much", Role.SOFT);
-        double ordinary = across.at(figure.scatter().ordinary().pull());
-        shapes.add(new Shape.Polygon(List.of(new Point(ordinary, BAR - 1), new Point(ordinary + 5, BAR - 9),
-                new Point(ordinary - 5, BAR - 9)), Role.INK));
         shapes.add(new Shape.Words(new Point(tip, BAR + 44), "tips at " + percent(tipping), Role.INK, Shape.Type.STRONG,
                 Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
-        shapes.add(GainPlot.words(2, HEIGHT - 6, "pull scatter, one standard deviation, of the level →   ▾ "
-                + (figure.scatter().pullStated() ? "known " : "ordinary ")
-                + percent(figure.scatter().ordinary().pull()), Role.SOFT, Shape.Anchor.START));
+        shapes.add(GainPlot.words(2, HEIGHT - 6, "pull scatter, one standard deviation, of the level →", Role.SOFT, Shape.Anchor.START));
     }
 
     private void segment(Bounds segment, String text, Role role) {

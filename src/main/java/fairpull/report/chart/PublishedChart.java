@@ -74,7 +74,7 @@ public final class PublishedChart {
         claimed().map(this::shown).forEach(gain -> upright(gain, Role.GATE, Shape.Dash.BROKEN, foot));
         double x = scale.at(shown(figure.gainSi()));
         shapes.add(new Shape.Line(new Point(x, TOP - 8), new Point(x, foot - 12), Role.B, 1, Shape.Dash.DOTTED));
-        shapes.add(new Shape.Words(new Point(x, TOP - 14), "published " + DifferenceWords.gain(figure), Role.B, Shape.Type.STRONG,
+        shapes.add(new Shape.Words(new Point(x, TOP - 14), title(), Role.B, Shape.Type.STRONG,
                 Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
         for (int row = 0; row < rows.size(); row++) {
             bar(rows.get(row), TOP + row * ROW + 30);
@@ -84,6 +84,12 @@ public final class PublishedChart {
         words(Drawing.WIDTH - 2, end + 20, "gain →", Role.SOFT, Shape.Anchor.END);
         return new Drawing(Drawing.WIDTH, end + 28, "The published difference of " + figure.name() + " with its "
                 + Numbers.level(rows.get(0).interval().level()) + " intervals", description(), shapes);
+    }
+
+    private String title() {
+        String gain = ", published " + DifferenceWords.gain(figure);
+        double room = Drawing.WIDTH - LetterWidths.of(gain, Shape.Type.STRONG);
+        return LetterWidths.fit(figure.name(), Shape.Type.STRONG, room) + gain;
     }
 
     private String description() {

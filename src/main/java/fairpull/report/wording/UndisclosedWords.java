@@ -11,6 +11,10 @@ import java.util.Optional;
 
 /** What a publication does not disclose, what could matter most first. */
 public final class UndisclosedWords {
+    private static final double PERCENT = 100;
+    /** What moves a figure by less moves it not at all. */
+    private static final double LEAST_PERCENT = 0.005;
+
     private UndisclosedWords() {
     }
 
@@ -27,13 +31,14 @@ public final class UndisclosedWords {
         return answer.measured().map(figure -> "Each figure says how far the near end of the " + Numbers.level(0.95) + " interval of “"
                 + figure.name() + "” would fall were this alone at its worst plausible value, all else done well, on a rig of ordinary "
                 + "scatter (published difference " + DifferenceWords.gain(figure) + ").")
-                .orElse("How much each could matter cannot be told in figures: no scatter of such a figure is known.");
+                .orElseGet(() -> "How much each could matter cannot be told in figures, as no scatter of such values is known: "
+                        + String.join("; ", answer.undisclosed().stream().map(gap -> item(gap.item())).toList()) + ".");
     }
 
-    /** {@return each item with how much it could matter} */
+    /** {@return each item with how much it could matter; none where nothing can be told in figures} */
     public static List<Said> all(AuditAnswer answer) {
-        Optional<Publication.Figure> figure = answer.measured();
-        return answer.undisclosed().stream().map(gap -> new Said(capital(item(gap.item())), size(gap, figure))).toList();
+        return answer.measured().map(figure -> answer.undisclosed().stream()
+                .map(gap -> new Said(capital(item(gap.item())), size(gap, figure))).toList()).orElse(List.of());
     }
 
     /** {@return an item in a few words} */
@@ -54,17 +59,16 @@ public final class UndisclosedWords {
         };
     }
 
-    private static String size(Undisclosed gap, Optional<Publication.Figure> figure) {
-        return gap.moves().stream().boxed().findFirst().flatMap(moves -> figure.map(of -> fall(of, moves) + ": " + worst(gap.item())))
-                .orElseGet(() -> "no figure can be put on it" + (figure.isPresent() ? ": " + worst(gap.item()) : "")) + ".";
-    }
-
-    private static String fall(Publication.Figure figure, double moves) {
+    private static String size(Undisclosed gap, Publication.Figure figure) {
+        if (gap.moves().isEmpty()) {
+            return "no figure can be put on it: " + worst(gap.item()) + ".";
+        }
         Unit unit = figure.before().unit();
-        double fall = unit.differenceFromSi(moves);
-        double share = moves / figure.before().si();
-        return share < 5e-5 ? "nothing" : "up to " + Numbers.resolving(fall, unit.symbol()).with(fall) + " ("
-                + Numbers.resolving(100 * share, "%").with(100 * share) + ")";
+        double fall = unit.differenceFromSi(gap.moves().getAsDouble());
+        double percent = PERCENT * gap.moves().getAsDouble() / figure.before().si();
+        return percent < LEAST_PERCENT ? "nothing: no worse value is plausible."
+                : "up to " + Numbers.resolving(fall, unit.symbol()).with(fall) + " (" + Numbers.resolving(percent, "%").with(percent)
+                        + "): " + worst(gap.item()) + ".";
     }
 
     private static String worst(Item item) {

@@ -26,7 +26,7 @@ public final class AuditReport {
         cards.add(Card.plain(AuditWords.heading(answer)).as("verdict").answering(AuditWords.claims(answer)));
         List<Figure> published = published();
         if (!published.isEmpty()) {
-            cards.add(Card.plain("How far the published differences can be trusted").showing(published, AuditMethodWords.intervals()));
+            cards.add(Card.plain("What the published differences leave open").showing(published, AuditMethodWords.intervals()));
         }
         UndisclosedWords.heading(answer).ifPresent(heading -> cards.add(Card.plain(heading).saying(UndisclosedWords.measure(answer))
                 .answering(UndisclosedWords.all(answer))));

@@ -18,7 +18,7 @@ class AuditChartsTest {
         AuditAnswer answer = answer("200.0 hp", "216.5 hp", "20 hp", "12 hp");
         Drawing chart = PublishedChart.draw(answer, answer.publication().figures().get(0)).orElseThrow();
 
-        assertThat(words(chart)).contains("0", "published +16.5\u202fhp", "claimed 20\u202fhp", "claimed 12\u202fhp");
+        assertThat(words(chart)).contains("0", "f, published +16.5\u202fhp", "claimed 20\u202fhp", "claimed 12\u202fhp");
         double zero = upright(chart, Role.INK).get(0);
         List<Double> claimed = upright(chart, Role.GATE);
         assertThat(claimed).hasSize(2);
@@ -43,7 +43,7 @@ class AuditChartsTest {
         assertThat(below).isNotEmpty().allMatch(at -> at.chance() < 0.05);
         assertThat(above).isNotEmpty().allMatch(at -> at.chance() > 0.05);
         assertThat(words(ChanceChart.draw(figure).orElseThrow())).anyMatch(text -> text.startsWith("tips at "))
-                .contains("plausible 0.2\u202f% to 1.6\u202f%");
+                .contains("plausible 0.2\u202f% to 1.6\u202f%, ordinary 0.7\u202f%");
     }
 
     @Test
