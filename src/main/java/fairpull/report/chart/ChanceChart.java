@@ -1,7 +1,6 @@
 package fairpull.report.chart;
 
 import fairpull.domain.audit.AuditAnswer;
-import fairpull.domain.audit.ScatterRange;
 import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,15 +49,9 @@ public final class ChanceChart {
         scale();
         String tips = percent(tipping);
         return new Drawing(Drawing.WIDTH, HEIGHT, "Chance alone over pull scatter, " + figure.figure().name(),
-                "An unchanged car gives as much in 5" + Numbers.THIN + "% of pairs at a pull scatter of " + tips + "; " + range() + ".",
-                shapes);
-    }
-
-    /** A scatter that is known is no range. */
-    private String range() {
-        ScatterRange scatter = figure.scatter();
-        return scatter.pullStated() ? "known " + percent(scatter.ordinary().pull())
-                : "plausible " + percent(scatter.least().pull()) + " to " + percent(scatter.most().pull());
+                "An unchanged car gives as much in 5" + Numbers.THIN + "% of pairs at a pull scatter of " + tips + "; "
+                        + (figure.scatter().pullStated() ? "known is " : "ordinary is ") + percent(figure.scatter().ordinary().pull())
+                        + ".", shapes);
     }
 
     private static String percent(double share) {
@@ -66,14 +59,16 @@ public final class ChanceChart {
     }
 
     private void plausible() {
-        double from = across.at(ScatterShares.LEAST.pull());
-        double to = across.at(ScatterShares.MOST.pull());
-        double ordinary = across.at(ScatterShares.ORDINARY.pull());
-        shapes.add(new Shape.Area(new Bounds(from, TOP, to - from, BAR + 8 - TOP), 0, Role.GATE_FILL));
-        shapes.add(new Shape.Line(new Point(ordinary, TOP), new Point(ordinary, FOOT), Role.GATE, 1, Shape.Dash.DOTTED));
-        String text = "plausible " + percent(ScatterShares.LEAST.pull()) + " to " + percent(ScatterShares.MOST.pull()) + ", ordinary "
-                + percent(ScatterShares.ORDINARY.pull());
-        shapes.add(new Shape.Words(new Point((from + to) / 2, TOP - 8), text, Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
+        double least = figure.scatter().least().pull();
+        double most = figure.scatter().most().pull();
+        double ordinary = figure.scatter().ordinary().pull();
+        Bounds range = new Bounds(across.at(least), TOP, across.at(most) - across.at(least), BAR + 8 - TOP);
+        shapes.add(new Shape.Area(range, 0, Role.GATE_FILL));
+        shapes.add(new Shape.Line(new Point(across.at(ordinary), TOP), new Point(across.at(ordinary), FOOT), Role.GATE, 1,
+                Shape.Dash.DOTTED));
+        String text = figure.scatter().pullStated() ? "known " + percent(ordinary)
+                : "plausible " + percent(least) + " to " + percent(most) + ", ordinary " + percent(ordinary);
+        shapes.add(new Shape.Words(new Point(range.middle(), TOP - 8), text, Role.GATE, Shape.Type.SMALL, Shape.Anchor.MIDDLE)
                 .within(Drawing.WIDTH));
     }
 

@@ -59,9 +59,15 @@ final class AuditFigureWords {
             return new Said("Chance alone", alone + "the scatter that is known (pulls " + percent(scatter.ordinary().pull())
                     + (scatter.refitStated() ? ", refits " + percent(scatter.ordinary().refit()) : "") + ")." + tips);
         }
-        return new Said("Chance alone", alone + "ordinary scatter, " + chance(figure.chanceLeast()) + " to " + chance(figure.chanceMost())
+        return new Said("Chance alone", alone + "ordinary scatter, " + range(figure)
                 + " over the plausible range (pull scatter " + percent(ScatterShares.LEAST.pull()) + " to "
                 + percent(ScatterShares.MOST.pull()) + "; common practice, no source)." + tips);
+    }
+
+    private static String range(AuditAnswer.OfFigure figure) {
+        String least = chance(figure.chanceLeast());
+        String most = chance(figure.chanceMost());
+        return least.equals(most) ? least : least + " to " + most;
     }
 
     private static Said budget(AuditAnswer.OfFigure figure) {

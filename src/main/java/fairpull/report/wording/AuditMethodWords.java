@@ -32,21 +32,17 @@ public final class AuditMethodWords {
                         + "state before was not run again. Shown: it stands at the worst."),
                 new Said("Scatter", "one standard deviation of pulls, strap-downs and days as shares of the level: ordinary 0.7, 1.0 "
                         + "and 1.0, "
-                        + "least 0.2, 0.3 and 0.3, most 1.6, 2.0 and 2.0" + Numbers.THIN + "%; common practice, no source. One that was "
-                        + "stated, or is known of the rig, takes its place, with Student’s t for its degrees of freedom "
-                        + "(Satterthwaite 1946)."),
+                        + "least 0.2, 0.3 and 0.3, most 1.6, 2.0 and 2.0" + Numbers.THIN + "%; common practice, no source. "
+                        + "What is stated or known takes its place, with Student’s t for its degrees of freedom (Satterthwaite 1946, "
+                        + "Biometrics Bulletin 2, 110–114)."),
                 new Said("Best of several", "what the largest of n pulls gives without any change is taken off, by the distribution of a "
                         + "difference of maxima of normal values (expected maxima: Tippett 1925, Biometrika 17)."),
                 new Said("Picked speed", "a figure picked afterwards is held against the largest difference of a whole sweep, hardly "
                         + "smoothed "
                         + "(Genz and Bretz 2009, Computation of Multivariate Normal and t Probabilities, section 4.1)."),
                 new Said("Rounding", "half a unit of the last printed digit of both figures, spread evenly."),
-                new Said("Mixed corrections", "the factors of both standards in the same air."),
-                new Said("Mixed barometers", "the factor at sea level and at the height of the rig, in the U.S. Standard Atmosphere "
-                        + "(1976)."),
-                new Said("Figures and curves", "power is torque × engine speed, within rounding and three standard reading errors; in hp "
-                        + "and lbf·ft both are the same number at 33 000 ÷ 2π = 5252 rpm. Where a curve bends between its points, "
-                        + "an eighth of its second difference is allowed."),
+                new Said("Mixed corrections", "the factors of both standards in the same air; of two barometers, in the U.S. Standard "
+                        + "Atmosphere (1976)."),
                 new Said("Wrong sign, too large", "Gelman and Carlin (2014), Perspectives on Psychological Science 9, 641–651."),
                 new Said("Values one by one", "Student’s paired t test (1908), or Welch’s (1947) where they are not paired."),
                 new Said("Fair repeat", "the shortest counterbalanced order among up to ten installs a day, three to eight counted pulls "
