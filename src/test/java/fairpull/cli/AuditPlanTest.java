@@ -55,7 +55,7 @@ class AuditPlanTest {
         assertThat(missing.get(0).get("item").asText()).isEqualTo("rig");
         assertThat(missing.get(1).get("item").asText()).isEqualTo("barometers");
         assertThat(missing.get(0).get("moves").asDouble()).isGreaterThan(missing.get(1).get("moves").asDouble());
-        assertThat(missing.get(8).get("moves").isNull()).isTrue();
+        assertThat(missing.get(missing.size() - 1).get("moves").isNull()).isTrue();
         assertThat(Run.of("audit", PUBLISHED.resolve("sound.json"), "--json").json().get("notDisclosed")).isEmpty();
     }
 }

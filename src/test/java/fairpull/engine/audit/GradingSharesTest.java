@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.plan.Correction;
 import fairpull.engine.audit.Grading.Pair;
 import fairpull.engine.stats.Deviates;
 import fairpull.io.json.PublicationJson;
@@ -32,7 +33,8 @@ class GradingSharesTest {
         OTHER_DAY("single", "single", "different", 1, 1, ""),
         SILENT_ON_PULLS("", "", "same", 1, 5, ""),
         SILENT_ON_DAY_AND_STRAPS("single", "single", "", 1, 1, "day"),
-        SILENT_ON_STANDARDS("single", "single", "same", 1, 1, "standards");
+        SILENT_ON_STANDARDS("single", "single", "same", 1, 1, "standards"),
+        SILENT_ON_BAROMETERS("single", "single", "different", 1, 1, "barometers");
 
         private final String quotedBefore;
         private final String quotedAfter;
@@ -55,7 +57,7 @@ class GradingSharesTest {
         }
 
         private Procedure procedure() {
-            return GradingSharesTest.procedure(quotedBefore, quotedAfter, day, !silent.equals("standards"), "yes");
+            return GradingSharesTest.procedure(quotedBefore, quotedAfter, day, silent, "yes");
         }
     }
 
@@ -139,15 +141,24 @@ class GradingSharesTest {
             boolean otherDay = manner.silent.equals("day") || manner.day.equals("different");
             double difference = scatter.pull() * (quoted(manner.isMean(), manner.after, deviates) - quoted(manner.isMean(), manner.before,
                     deviates)) + Math.sqrt(2) * (scatter.refit() * deviates.normal() + (otherDay ? scatter.day() * deviates.normal() : 0))
-                    + (manner.silent.equals("standards") ? MixedStandards.all(MixedStandards.REFERENCE).get(0).apparentGain() : 0);
+                    + shift(manner);
             shown += isShown(LEVEL * difference, procedure, Assumptions.oneFigure());
         }
         return (double) shown / publications;
     }
 
+    /** What mixed standards, or a barometer reduced to sea level before and one 300 m up after, make of an unchanged car. */
+    private static double shift(Manner manner) {
+        return switch (manner) {
+            case SILENT_ON_STANDARDS -> MixedStandards.all(MixedStandards.REFERENCE).get(0).apparentGain();
+            case SILENT_ON_BAROMETERS -> BarometerMix.apparentGain(Correction.SAE_J1349, 300);
+            default -> 0;
+        };
+    }
+
     private static double shown(Curves curves, boolean highEnd, int publications) {
         Deviates deviates = new Deviates(SEED);
-        Procedure procedure = procedure("single", "single", "same", true, "no");
+        Procedure procedure = procedure("single", "single", "same", "", "no");
         double critical = PickedSpeed.criticalValue(PickedSpeed.SWEEP_RPM, PickedSpeed.CORRELATION_LENGTH_RPM);
         int shown = 0;
         for (int k = 0; k < publications; k++) {
@@ -189,14 +200,15 @@ class GradingSharesTest {
     }
 
     /** What is given as an empty text is not disclosed. */
-    private static Procedure procedure(String before, String after, String day, boolean standards, String named) {
-        String straps = day.equals("different") ? "different" : day;
+    private static Procedure procedure(String before, String after, String day, String silent, String named) {
+        String standard = silent.equals("standards") ? "" : "sae-j1349";
+        String barometer = silent.equals("barometers") ? "" : "station";
         return PublicationJson.read("""
                 {"publicationVersion": 1, "title": "t", "changed": "c", "figures": [{"name": "f", "before": "1 hp", "after": "1 hp"}],
                  "procedure": {%s %s "rig": "same", "strapDown": "%s", "day": "%s", "correctionBefore": "%s", "correctionAfter": "%s",
-                 "allElse": "same", "namedBefore": "%s", "returned": "yes"}, "claims": []}
-                """.formatted(quote("Before", before), quote("After", after), straps, day, standards ? "sae-j1349" : "",
-                standards ? "sae-j1349" : "", named), "simulated").procedure();
+                 "barometerBefore": "%s", "barometerAfter": "%s", "allElse": "same", "namedBefore": "%s", "returned": "yes"}, "claims": []}
+                """.formatted(quote("Before", before), quote("After", after), day, day, standard, standard, barometer,
+                barometer, named), "simulated").procedure();
     }
 
     private static String quote(String which, String words) {
