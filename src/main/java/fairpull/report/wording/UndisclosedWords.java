@@ -82,8 +82,9 @@ public final class UndisclosedWords {
             case NAMED_BEFORE -> "the best-looking speed picked from the whole sweep";
             case RETURN -> "heat and weather that moved between the two would count as the change";
             case OTHER_CHANGES -> "what else was changed would count as the change";
-            case SCATTER -> "pulls of an unchanged car " + Numbers.brief(100 * ScatterShares.MOST.pull(), "%") + " apart in place of "
-                    + Numbers.brief(100 * ScatterShares.ORDINARY.pull(), "%") + " (common practice, no source)";
+            case SCATTER -> "the most that is plausible, pulls of " + Numbers.brief(PERCENT * ScatterShares.MOST.pull(), "%")
+                    + " in place of " + Numbers.brief(PERCENT * ScatterShares.ORDINARY.pull(), "%")
+                    + " (one standard deviation; common practice, no source)";
             case SMOOTHING -> "smoothing that differs moves peaks and whatever is read where a curve is steep";
             case ENGINE_SPEED -> "two peaks need not stand at one speed, and power cannot be held against torque";
         };
