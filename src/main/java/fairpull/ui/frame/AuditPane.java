@@ -73,6 +73,7 @@ public final class AuditPane extends JPanel implements Teller {
         stage.keys(this, this::go);
         document.listen(this::refresh);
         auditing.listen(this::refresh);
+        settings.listen(this::refresh);
         refresh();
     }
 

@@ -21,8 +21,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -240,6 +246,50 @@ class AuditWindowTest {
         seat.press("close.save");
         assertThat(seat.frame().ended).isTrue();
         assertThat(AuditPublication.read(file).figures().get(0).after().words()).isEqualTo("218 hp");
+    }
+
+    @Test
+    void aPublicationThatIsDroppedOnATestIsAuditedBesideIt() {
+        Seat seat = new Seat(folder.resolve("home"));
+        done(() -> seat.windows.begin(Optional.empty(), List.of()));
+        OpenTest test = seat.only();
+        done(() -> test.pane().take(Path.of("demo-data/published/sound.json"), test.actions()::open));
+        assertThat(got(seat.windows::audits)).singleElement()
+                .satisfies(audit -> assertThat(audit.document().draft().title()).startsWith("An intake manifold"));
+        done(test.actions()::audit);
+        assertThat(got(seat.windows::audits)).hasSize(2);
+        assertThat(Seat.frame(test).ended).isFalse();
+    }
+
+    @Test
+    void everyLineOfTheMenusHasALetterOfItsOwn() {
+        AuditSeat seat = blank();
+        JMenuBar bar = got(() -> AuditMenu.of(seat.audit.actions(), seat.seat.settings));
+        for (int menu = 0; menu < bar.getMenuCount(); menu++) {
+            JMenu of = bar.getMenu(menu);
+            List<Integer> letters = IntStream.range(0, of.getItemCount()).mapToObj(of::getItem).filter(Objects::nonNull)
+                    .map(JMenuItem::getMnemonic).toList();
+            assertThat(letters).as(of.getText()).isNotEmpty().doesNotHaveDuplicates().doesNotContain(0);
+        }
+    }
+
+    @Test
+    void aCommaIsADecimalMarkInFiguresAndACommaInWords() {
+        Locale before = Locale.getDefault(Locale.Category.FORMAT);
+        Locale.setDefault(Locale.Category.FORMAT, Locale.GERMANY);
+        try {
+            AuditSeat seat = blank();
+            seat.type("audit.figure.before.0", "201,4 hp");
+            seat.go("page.procedure");
+            seat.type("audit.alsoChanged", "tyres, 5,5 inch");
+            seat.go("page.published");
+            assertThat(seat.text("audit.figure.before.0")).isEqualTo("201,4 hp");
+            PublicationDraft draft = got(() -> seat.audit.document().draft());
+            assertThat(draft.figures().get(0).before().orElseThrow().words()).isEqualTo("201.4 hp");
+            assertThat(draft.procedure().alsoChanged()).contains("tyres, 5,5 inch");
+        } finally {
+            Locale.setDefault(Locale.Category.FORMAT, before);
+        }
     }
 
     @Test

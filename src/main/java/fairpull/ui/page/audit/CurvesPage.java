@@ -83,6 +83,7 @@ public final class CurvesPage implements AuditPage {
     @Override
     public void show() {
         taken.refresh();
+        tables.refresh();
     }
 
     /** A picture is traced; a table goes to the field that waits for one. */

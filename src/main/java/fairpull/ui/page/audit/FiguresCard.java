@@ -14,8 +14,8 @@ import java.util.function.UnaryOperator;
 
 /** The figures before and after, as they were printed. */
 final class FiguresCard extends RowsCard {
-    private static final String COLUMNS = "[10:10:, grow 27, fill][10:10:, grow 19, fill][10:10:, grow 19, fill][10:10:, grow 19, fill]"
-            + "[10:10:, grow 16, fill]";
+    private static final String COLUMNS = "[10:10:, grow 25, fill][10:10:, grow 19, fill][10:10:, grow 19, fill][10:10:, grow 18, fill]"
+            + "[10:10:, grow 19, fill]";
 
     private final AuditDesk desk;
 
@@ -75,6 +75,8 @@ final class FiguresCard extends RowsCard {
         @Override
         void refresh() {
             FigureDraft figure = figure();
+            before.hintIn(desk.settings().units());
+            after.hintIn(desk.settings().units());
             name.show(figure.name());
             before.show(AuditTyping.text(figure.before()));
             after.show(AuditTyping.text(figure.after()));

@@ -28,11 +28,12 @@ final class ProcedureCard extends Card {
 
     private final AuditDesk desk;
     private final List<Consumer<Procedure>> showing = new ArrayList<>();
+    private List<Entry<?>> last = List.of();
 
     /** A card without items; one {@code ofBoth} has heads over the columns of both figures. */
     ProcedureCard(AuditDesk desk, String head, boolean ofBoth) {
         super(Words.of(head), new MigLayout("insets 20, gap 8 8, fillx, hidemode 3, wrap " + (ofBoth ? 3 : 2),
-                ofBoth ? "[130:pref:][10:10:, grow, fill][10:10:, grow, fill]" : "[210:pref:][grow, fill]"));
+                ofBoth ? "[130:210:][150:230:, grow, fill][150:230:, grow, fill]" : "[210:pref:][grow, fill]"));
         this.desk = desk;
         if (ofBoth) {
             add(new Line(Words.of("audit.of.before"), Role.SOFT, Look.Type.SMALL), "skip 1");
@@ -80,6 +81,7 @@ final class ProcedureCard extends Card {
         add(entry.label(), "aligny baseline");
         add(entry.field(), "spanx, growx, wmin 80");
         add(entry.complaint(), BENEATH);
+        last = List.of(entry);
         showing.add(procedure -> entry.show(get.apply(procedure).map(text).orElse("")));
         return this;
     }
@@ -96,10 +98,17 @@ final class ProcedureCard extends Card {
         add(after.field(), "growx, wmin 0");
         add(before.complaint(), BENEATH);
         add(after.complaint(), BENEATH);
+        last = List.of(before, after);
         showing.add(procedure -> {
             before.show(get.apply(procedure).before().map(text).orElse(""));
             after.show(get.apply(procedure).after().map(text).orElse(""));
         });
+        return this;
+    }
+
+    /** The item that was added last is typed in words, in which a comma is a comma. */
+    ProcedureCard asWritten() {
+        last.forEach(Entry::asWritten);
         return this;
     }
 

@@ -45,7 +45,8 @@ public final class ProcedurePage implements AuditPage {
                 .choice("audit.strapDown", words, SAME, Procedure::strapDown, Procedure::withStrapDown)
                 .choice("audit.day", words, SAME, Procedure::day, Procedure::withDay)
                 .choice("audit.allElse", words, SAME, Procedure::otherChanges, Procedure::withOtherChanges)
-                .entry("audit.alsoChanged", AuditTyping::words, Function.identity(), Procedure::alsoChanged, Procedure::withAlsoChanged);
+                .entry("audit.alsoChanged", AuditTyping::words, Function.identity(), Procedure::alsoChanged, Procedure::withAlsoChanged)
+                .asWritten();
     }
 
     private static ProcedureCard order(AuditDesk desk) {
@@ -68,6 +69,7 @@ public final class ProcedurePage implements AuditPage {
     private static ProcedureCard curves(AuditDesk desk) {
         return new ProcedureCard(desk, "audit.smoothing.head", true)
                 .entries("audit.smoothing", AuditTyping::words, Function.identity(), Procedure::smoothing, Procedure::withSmoothing)
+                .asWritten()
                 .entry("audit.sweep", AuditTyping::sweep, AuditTyping::text, Procedure::sweep, Procedure::withSweep);
     }
 

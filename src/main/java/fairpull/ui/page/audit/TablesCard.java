@@ -38,6 +38,10 @@ final class TablesCard extends Card {
         add(unit.complaint(), "skip 1, spanx, growx, wmin 0");
     }
 
+    void refresh() {
+        unit.hintIn(desk.settings().units());
+    }
+
     /** Takes a table into the first field that has none. */
     boolean take(Path file) {
         (before.file.isPresent() && after.file.isEmpty() ? after : before).show(file);
