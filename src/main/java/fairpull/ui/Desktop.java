@@ -1,8 +1,10 @@
 package fairpull.ui;
 
+import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
 import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepTest;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
@@ -16,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /** Starts the window. */
@@ -24,20 +27,29 @@ public final class Desktop {
     }
 
     /**
-     * Opens a window on a test, or on a new one; returns as soon as it is on its way.
+     * Opens a window on a test, on a publication to be audited, or on a new test; returns as soon as it is on its way.
      *
-     * @param test the folder of a test
-     * @throws InputException if there is no display, or the folder holds no test
+     * @param asked the folder of a test, or the file of a publication
+     * @throws InputException if there is no display, or nothing of both is there
      */
-    public static void open(Optional<Path> test) throws IOException {
+    public static void open(Optional<Path> asked) throws IOException {
         requireDisplay();
         Settings settings = Settings.ofSystem();
-        Optional<Document> document = test.isPresent() ? Optional.of(KeepTest.open(test.get())) : Optional.empty();
         List<Recovery.Found> found = Recovery.found(settings);
+        if (asked.filter(KeepAudit::isFile).isPresent()) {
+            AuditDocument audit = KeepAudit.open(asked.get());
+            start(settings, windows -> windows.beginAudit(audit, found));
+            return;
+        }
+        Optional<Document> document = asked.isPresent() ? Optional.of(KeepTest.open(asked.get())) : Optional.empty();
+        start(settings, windows -> windows.begin(document, found));
+    }
+
+    private static void start(Settings settings, Consumer<Windows> begin) {
         SwingUtilities.invokeLater(() -> {
             settings.keep(SwingUtilities::invokeLater);
             new Appearance(settings).start();
-            new Windows(settings).begin(document, found);
+            begin.accept(new Windows(settings));
         });
     }
 

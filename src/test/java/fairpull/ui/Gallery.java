@@ -66,6 +66,7 @@ public final class Gallery {
         TracingPane tracing = TracedExample.pane(folder);
         SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, OffScreen.onScreenOf(scale, tracing)));
         TestPane[] judged = new TestPane[1];
+        AuditGallery.draw(mode, 1, scale, WIDTH, HEIGHT, (name, shown) -> write(folder, name, mode, scale, shown));
         PullsGallery.draw(mode, WIDTH, HEIGHT, name -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, judged[0])),
                 made -> judged[0] = made);
     }

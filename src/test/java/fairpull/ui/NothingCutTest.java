@@ -2,12 +2,16 @@ package fairpull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
+import fairpull.app.usecase.KeepAudit;
+import fairpull.ui.frame.AuditPane;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.Page;
+import fairpull.ui.page.audit.AuditPage;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.awt.Component;
@@ -52,6 +56,15 @@ class NothingCutTest {
                 }
             }
         });
+        for (AuditDocument audit : List.of(AuditDocument.blank(), KeepAudit.example("sound"))) {
+            AuditPane[] pane = new AuditPane[1];
+            SwingUtilities.invokeAndWait(() -> pane[0] = OffScreen.laidOut(AuditGallery.pane(audit, Settings.in(home)), width, 768));
+            for (AuditPage page : pane[0].pages().stream().filter(one -> one.notYet().isEmpty()).toList()) {
+                SwingUtilities.invokeAndWait(() -> pane[0].go(page));
+                Waiting.forQuiet();
+                SwingUtilities.invokeAndWait(() -> collect(page.key(), OffScreen.laidOut(pane[0], width, 768), cut));
+            }
+        }
         assertThat(cut).isEmpty();
     }
 

@@ -64,7 +64,7 @@ public record FindingView(List<Section> sections) {
         return new FindingView(ReportCards.of(judgement).stream().map(FindingView::section).toList());
     }
 
-    private static Section section(Card card) {
+    static Section section(Card card) {
         List<List<String>> table = card.table().columns().isEmpty() ? List.of()
                 : Stream.concat(Stream.of(card.table().columns()), card.table().rows().stream()).toList();
         return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::drawing).toList(),

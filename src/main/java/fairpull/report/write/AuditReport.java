@@ -40,6 +40,11 @@ public final class AuditReport {
         cards.add(Card.plain("How this was reckoned").answering(AuditMethodWords.all()));
     }
 
+    /** {@return the cards of an audit, in the order in which they are read} */
+    public static List<Card> cards(AuditAnswer answer, Repeat repeat) {
+        return List.copyOf(new AuditReport(answer, repeat).cards);
+    }
+
     /** {@return the page} */
     public static String html(AuditAnswer answer, Repeat repeat) {
         return new AuditReport(answer, repeat).page(Optional.empty());

@@ -17,6 +17,7 @@ import javax.swing.JPanel;
  * @param <T> what is chosen
  */
 public final class Choice<T> {
+    private final String key;
     private final JLabel label = new JLabel();
     private final JComboBox<T> box;
     private boolean showing;
@@ -30,6 +31,7 @@ public final class Choice<T> {
      * @param sent gets what was chosen
      */
     public Choice(String key, List<T> all, Function<T, String> words, Consumer<T> sent) {
+        this.key = key;
         box = new JComboBox<>();
         all.forEach(box::addItem);
         box.setRenderer(new DefaultListCellRenderer() {
@@ -58,6 +60,21 @@ public final class Choice<T> {
         });
     }
 
+    /** Offers other values in place of all that were offered. */
+    public void offer(List<T> values) {
+        showing = true;
+        box.removeAllItems();
+        values.forEach(box::addItem);
+        showing = false;
+    }
+
+    /** Belongs to a row of many, counted from 0: it says which; returns itself. */
+    public Choice<T> inRow(int row) {
+        box.setName(key + "." + row);
+        box.getAccessibleContext().setAccessibleName(Words.of("form.row", Words.of(key), row + 1));
+        return this;
+    }
+
     /** Shows what the document holds. */
     public void show(T value) {
         showing = true;
@@ -73,8 +90,13 @@ public final class Choice<T> {
 
     /** Puts label and box into a panel of two columns. */
     public void addTo(JPanel panel) {
+        addTo(panel, "wmin 80");
+    }
+
+    /** Puts them into a panel of two columns, the box as wide as asked. */
+    public void addTo(JPanel panel, String constraints) {
         panel.add(label, "aligny baseline");
-        panel.add(box, "wmin 80");
+        panel.add(box, constraints);
     }
 
     /** {@return the box itself, for focus and tests} */

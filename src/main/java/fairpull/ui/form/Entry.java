@@ -246,6 +246,15 @@ public final class Entry<T> {
         return this;
     }
 
+    /** Belongs to a row of many, counted from 0: it and what is told of it say which; returns itself. */
+    public Entry<T> inRow(int row) {
+        label.setText(Words.of("form.row", Words.of(key), row + 1));
+        field.setName(key + "." + row);
+        field.getAccessibleContext().setAccessibleName(label.getText());
+        complaint.setName(key + "." + row + ".complaint");
+        return this;
+    }
+
     /** Takes what is typed for words, in which a comma is a comma and a point a point; returns itself. */
     public Entry<T> asWritten() {
         asWritten = true;

@@ -1,9 +1,8 @@
 package fairpull.ui.frame;
 
-import fairpull.app.document.Document;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Line;
-import fairpull.ui.page.Page;
+import fairpull.ui.page.Leaf;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Color;
@@ -15,21 +14,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** The path of pages in the order of the work. Those that cannot be reached yet are grey and say why. */
-final class PagePath extends JPanel {
-    private final Map<Page, JToggleButton> buttons = new LinkedHashMap<>();
+/**
+ * The path of pages in the order of the work. Those that cannot be reached yet are grey and say why.
+ *
+ * @param <L> the pages
+ */
+final class PagePath<L extends Leaf> extends JPanel {
+    private final transient Map<L, JToggleButton> buttons = new LinkedHashMap<>();
 
-    PagePath(List<Page> pages, Consumer<Page> go) {
+    PagePath(List<L> pages, Consumer<L> go) {
         super(new MigLayout("insets 4 0 4 0, gap 6"));
         setOpaque(false);
         ButtonGroup group = new ButtonGroup();
-        for (Page page : pages) {
+        for (L page : pages) {
             if (!buttons.isEmpty()) {
                 add(new Line("›", Role.SOFT, Look.Type.BODY));
             }
@@ -42,9 +46,9 @@ final class PagePath extends JPanel {
     }
 
     /** Marks the page in view, and says of every page whether it can be reached. */
-    void show(Page current, Document document) {
+    void show(L current, Function<L, Optional<String>> whyNotYet) {
         buttons.forEach((page, button) -> {
-            Optional<String> notYet = page.notYet(document);
+            Optional<String> notYet = whyNotYet.apply(page);
             button.setEnabled(notYet.isEmpty());
             button.setToolTipText(Words.tip(notYet.orElseGet(() -> Words.find(page.key() + ".tip").orElse(""))));
             button.setSelected(page == current);

@@ -39,6 +39,11 @@ class ShellFrame extends JFrame implements Shell {
         return chosen(chooser, key, true);
     }
 
+    @Override
+    public Optional<Path> openFile(String key, Optional<Path> folder) {
+        return chosen(new JFileChooser(folder.map(Path::toFile).orElse(null)), key, false);
+    }
+
     private Optional<Path> chosen(JFileChooser chooser, String key, boolean saving) {
         chooser.setDialogTitle(Words.of(key));
         int answer = saving ? chooser.showSaveDialog(this) : chooser.showOpenDialog(this);

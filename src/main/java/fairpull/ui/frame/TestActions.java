@@ -1,7 +1,9 @@
 package fairpull.ui.frame;
 
+import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
 import fairpull.app.task.Job;
+import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.SheetRequest;
@@ -59,8 +61,12 @@ final class TestActions {
         test.shell().chooseFolder("menu.open", false).ifPresent(this::open);
     }
 
-    /** Opens the test in a folder, in this window while nobody has touched what it shows. */
+    /** Opens the test in a folder, in this window while nobody has touched what it shows; a publication in a window of its own. */
     void open(Path folder) {
+        if (KeepAudit.isFile(folder)) {
+            pane().onDisk(() -> KeepAudit.open(folder), windows::audit);
+            return;
+        }
         pane().onDisk(() -> KeepTest.open(folder), document -> {
             windows.show(document);
             if (document().isUntouched() && !pane().complains()) {
@@ -232,6 +238,11 @@ final class TestActions {
     /** The tests in a folder stand in a window of their own. */
     void shelf() {
         windows.shelf();
+    }
+
+    /** A publication is audited in a window of its own; it belongs to no test. */
+    void audit() {
+        windows.audit(AuditDocument.blank());
     }
 
     /** A chart in a picture is traced in a window of its own; it belongs to no test. */

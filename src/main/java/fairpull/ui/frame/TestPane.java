@@ -2,10 +2,10 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
+import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepReport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Entry;
-import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
@@ -15,27 +15,15 @@ import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
-import java.awt.CardLayout;
-import java.awt.GraphicsEnvironment;
-import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Stream;
-import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 
 /** All of a window but its frame: title, strip, path, pages, side panel. It can be shown and driven without a display. */
@@ -55,12 +43,8 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     private final JLabel message = new JLabel(" ");
     private final Banner banner = new Banner();
     private final DayStripView strip;
-    private final List<Page> pages;
-    private final PagePath path;
-    private final CardLayout cards = new CardLayout();
-    private final JPanel stage = new JPanel(cards);
-    private final Set<String> staged = new HashSet<>();
-    private Page current;
+    private final PagePath<Page> path;
+    private final Stage<Page> stage;
     private final AmendmentBar amendment;
     private final Tour tour;
     private final FoundPanel found;
@@ -83,13 +67,10 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         setName("test");
         strip = new DayStripView(document, this::complain);
         desk = new Desk(document, settings, strip, this::complain, this::go);
-        pages = making.apply(desk);
-        path = new PagePath(pages, this::go);
-        current = pages.stream().filter(page -> page.notYet(document).isEmpty()).findFirst().orElse(pages.get(0));
+        stage = new Stage<>(making.apply(desk), page -> page.notYet(document).isEmpty());
+        path = new PagePath<>(stage.pages(), this::go);
         message.setName("message");
         dress();
-        stage.setOpaque(false);
-        bring(current);
         add(title, "spanx, wrap, wmin 0");
         amendment = new AmendmentBar(document, because -> flushed(() -> amending.accept(because)));
         JPanel state = new JPanel(new MigLayout("insets 0, gap 12 0, fillx, hidemode 3", "[][grow, fill]"));
@@ -109,7 +90,7 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         found = new FoundPanel(document, strip, outlook, () -> go("page.finding"), sheet);
         add(outlook, "split 2, grow, hmin 0, gaptop 6, hidemode 3");
         add(found, "grow, hmin 0, gaptop 6, hidemode 3");
-        shortcuts();
+        stage.keys(this, this::go);
         document.listen(this::refresh);
         settings.listen(this::blinded);
         refresh();
@@ -120,7 +101,7 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         boolean before = blind;
         blind = desk.isBlind();
         title.setText(Titles.title(document, blind));
-        path.show(current, document);
+        path.show(stage.current(), page -> page.notYet(document));
         firePropertyChange(BLIND, before, blind);
     }
 
@@ -149,7 +130,7 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     /** The side panel grows with the type, but leaves the pages the larger part, or all of it. */
     private void columns() {
         String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
-        ((MigLayout) getLayout()).setColumnConstraints(current != null && current.isWide() ? "[grow, fill]0[0!]"
+        ((MigLayout) getLayout()).setColumnConstraints(stage.current().isWide() ? "[grow, fill]0[0!]"
                 : "[grow, fill][" + side + ", fill, shrink 0]");
         revalidate();
     }
@@ -169,29 +150,12 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         banner.ask(question, answers);
     }
 
-    /** The first page comes with the menu key and 1, the second with 2, and so on. */
-    private void shortcuts() {
-        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : getToolkit().getMenuShortcutKeyMaskEx();
-        for (int place = 0; place < pages.size(); place++) {
-            Page page = pages.get(place);
-            getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(KeyEvent.VK_1 + place, mask), page.key());
-            getActionMap().put(page.key(), new AbstractAction() {
-                @Override
-                public void actionPerformed(ActionEvent event) {
-                    if (page.notYet(document).isEmpty()) {
-                        go(page);
-                    }
-                }
-            });
-        }
-    }
-
-    /** Takes something that was dropped on the window: a test, by its folder or plan, is opened; any other file is for the page in view. */
+    /** Takes what was dropped: a test, by its folder or plan, or a publication is opened; another file is for the page in view. */
     public void take(Path dropped, Consumer<Path> opening) {
         Path folder = dropped.endsWith("plan.json") ? dropped.toAbsolutePath().getParent() : dropped;
-        if (folder.toFile().isDirectory()) {
+        if (folder.toFile().isDirectory() || KeepAudit.isFile(dropped)) {
             opening.accept(folder);
-        } else if (!current.take(dropped)) {
+        } else if (!stage.current().take(dropped)) {
             complain(Words.of("drop.nothing"));
         }
     }
@@ -204,27 +168,18 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
 
     /** {@return whether a field shows something else than the plan holds, because it is not understood} */
     boolean complains() {
-        return staged().anyMatch(page -> Entry.complaining(page.view()).isPresent());
+        return stage.complaint().isPresent();
     }
 
     /** {@return whether a field is not understood; the first such field is then brought into view, and what is wrong with it said} */
     boolean showsComplaint() {
-        for (Page page : staged().toList()) {
-            Optional<Entry<?>> wrong = Entry.complaining(page.view());
-            if (wrong.isPresent()) {
-                go(page);
-                JTextField field = wrong.get().field();
-                field.requestFocusInWindow();
-                field.scrollRectToVisible(new Rectangle(field.getSize()));
-                say(LocalNumbers.shown(Words.of("complaint", wrong.get().name(), wrong.get().wrong())));
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private Stream<Page> staged() {
-        return pages.stream().filter(page -> staged.contains(page.key()));
+        Optional<Stage.Complaint<Page>> found = stage.complaint();
+        found.ifPresent(complaint -> {
+            go(complaint.page());
+            complaint.reach();
+            say(LocalNumbers.shown(Words.of("complaint", complaint.entry().name(), complaint.entry().wrong())));
+        });
+        return found.isPresent();
     }
 
     /** Lets go of what outlives it. */
@@ -243,14 +198,13 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
     }
 
     private void go(String key) {
-        pages.stream().filter(page -> page.key().equals(key)).findFirst().ifPresent(this::go);
+        stage.page(key).ifPresent(this::go);
     }
 
     /** Brings a page into view. */
     public void go(Page page) {
-        current = page;
         complain("");
-        bring(page);
+        stage.bring(page);
         refresh();
     }
 
@@ -276,7 +230,7 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
 
     /** {@return the page of the finding, brought into view} */
     FindingPage finding() {
-        FindingPage finding = pages.stream().filter(FindingPage.class::isInstance).map(FindingPage.class::cast).findFirst().orElseThrow();
+        FindingPage finding = pages().stream().filter(FindingPage.class::isInstance).map(FindingPage.class::cast).findFirst().orElseThrow();
         go(finding);
         return finding;
     }
@@ -291,17 +245,9 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         amendment.askReason();
     }
 
-    private void bring(Page page) {
-        if (staged.add(page.key())) {
-            stage.add(ScrolledPage.scrolled(ScrolledPage.of(page.view())), page.key());
-            stage.revalidate();
-        }
-        cards.show(stage, page.key());
-    }
-
     /** {@return the pages in the order of the work} */
     public List<Page> pages() {
-        return pages;
+        return stage.pages();
     }
 
     /** {@return the strip} */
@@ -313,7 +259,7 @@ public final class TestPane extends JPanel implements Teller, ReportWriter {
         blinded();
         subtitle.setText(Titles.subtitle(document));
         columns();
-        found.yieldTo(current.isWide());
-        current.show();
+        found.yieldTo(stage.current().isWide());
+        stage.current().show();
     }
 }

@@ -1,10 +1,12 @@
 package fairpull.ui.frame;
 
+import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
 import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.StartingPlan;
+import fairpull.domain.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,20 +17,29 @@ public final class Windows {
     private static final String STARTED = "started";
 
     private final Settings settings;
-    private final Function<OpenTest, Shell> framing;
-    private final Function<OpenShelf, Shell> shelving;
+    private final Framing framing;
     private final List<OpenTest> open = new ArrayList<>();
+    private final List<OpenAudit> audits = new ArrayList<>();
     private Optional<OpenShelf> shelf = Optional.empty();
     private int numbers;
 
     /** No windows yet. */
     public Windows(Settings settings) {
-        this(settings, TestWindow::new, ShelfWindow::new);
+        this(settings, new Framing(TestWindow::new, AuditWindow::new, ShelfWindow::new));
     }
 
-    /** No windows yet; {@code framing} makes what stands around each test, {@code shelving} what stands around the list of them. */
-    Windows(Settings settings, Function<OpenTest, Shell> framing, Function<OpenShelf, Shell> shelving) {
-        this.shelving = shelving;
+    /**
+     * Makes what stands around the contents of a window.
+     *
+     * @param tests around each test
+     * @param audits around each audit
+     * @param shelf around the list of tests
+     */
+    record Framing(Function<OpenTest, Shell> tests, Function<OpenAudit, Shell> audits, Function<OpenShelf, Shell> shelf) {
+    }
+
+    /** No windows yet. */
+    Windows(Settings settings, Framing framing) {
         this.settings = settings;
         this.framing = framing;
     }
@@ -54,6 +65,25 @@ public final class Windows {
         settings.set(STARTED, "yes");
     }
 
+    /** Shows what a start begins with where a publication was asked for: edits of tests that were never saved, then the publication. */
+    public void beginAudit(AuditDocument asked, List<Recovery.Found> found) {
+        found.forEach(edits -> add(edits.document()).tellRecovered(edits));
+        audit(asked);
+        settings.set(STARTED, "yes");
+    }
+
+    /** Shows an audit in a window of its own; one that is shown already comes to the front. */
+    void audit(AuditDocument document) {
+        Optional<OpenAudit> there = document.file().flatMap(file -> audits.stream().filter(audit -> audit.isOf(file)).findFirst());
+        if (there.isPresent()) {
+            there.get().shell().toFront();
+            return;
+        }
+        OpenAudit audit = new OpenAudit(document, this, framing.audits());
+        audits.add(audit);
+        audit.shell().setVisible(true);
+    }
+
     /** Shows a test in a window of its own; one that is shown already comes to the front. */
     void show(Document document) {
         Optional<OpenTest> there = document.folder().flatMap(folder -> open.stream().filter(test -> test.isIn(folder)).findFirst());
@@ -65,7 +95,7 @@ public final class Windows {
     }
 
     private OpenTest add(Document document) {
-        OpenTest test = new OpenTest(document, this, ++numbers, framing);
+        OpenTest test = new OpenTest(document, this, ++numbers, framing.tests());
         open.add(test);
         document.folder().ifPresent(settings::opened);
         test.shell().setVisible(true);
@@ -75,6 +105,11 @@ public final class Windows {
     /** Shows a new test. */
     void fresh() {
         add(Document.unsaved(StartingPlan.in(settings.units())));
+    }
+
+    /** Shows a plan that was made for the user, as a new test, and says of it what there is to say. */
+    void plan(Plan plan, String words) {
+        add(Document.unsaved(plan)).pane().say(words);
     }
 
     /** Shows the invented example, with the tour for who has not seen it. */
@@ -88,7 +123,7 @@ public final class Windows {
             shelf.get().shell().toFront();
             return;
         }
-        shelf = Optional.of(new OpenShelf(this, shelving));
+        shelf = Optional.of(new OpenShelf(this, framing.shelf()));
         shelf.get().shell().setVisible(true);
         shelf.get().board().pane().resume();
     }
@@ -104,6 +139,15 @@ public final class Windows {
 
     void closed(OpenTest test) {
         open.remove(test);
+    }
+
+    void closed(OpenAudit audit) {
+        audits.remove(audit);
+    }
+
+    /** {@return the audits that are open, in the order in which they came} */
+    List<OpenAudit> audits() {
+        return List.copyOf(audits);
     }
 
     /** {@return the tests that are open, in the order in which they came} */

@@ -1,31 +1,10 @@
 package fairpull.ui.page;
 
 import fairpull.app.document.Document;
-import java.nio.file.Path;
 import java.util.Optional;
-import javax.swing.JComponent;
 
-/** One page of the work. It shows the document and sends it edits; it holds nothing of its own that would be missed. */
-public interface Page {
-    /** {@return the key of its name in the words, such as {@code page.question}} */
-    String key();
-
-    /** {@return what is shown} */
-    JComponent view();
-
-    /** Shows the document as it stands; called when the page comes into view and after every change while it is. */
-    void show();
-
-    /** Takes a file that was dropped on the window; {@return whether the page has a use for it} */
-    default boolean take(Path file) {
-        return false;
-    }
-
-    /** {@return whether the page takes the room of the side panel as well} */
-    default boolean isWide() {
-        return false;
-    }
-
+/** One page of the work on a test. */
+public interface Page extends Leaf {
     /** {@return why the page cannot be reached yet; empty where it can} */
     default Optional<String> notYet(Document document) {
         return Optional.empty();

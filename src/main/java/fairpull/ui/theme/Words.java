@@ -1,6 +1,7 @@
 package fairpull.ui.theme;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
  */
 public final class Words {
     private static final List<ResourceBundle> BUNDLES = Stream.of("frame", "question", "rig", "sequence", "limits", "run", "pulls",
-            "finding", "shelf", "tracing", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
+            "finding", "shelf", "tracing", "audit", "hints", "help").map(name -> ResourceBundle.getBundle("fairpull.ui." + name)).toList();
     private static final int LINE = 62;
 
     private Words() {
@@ -29,6 +30,11 @@ public final class Words {
             text = text.replace("{" + i + "}", String.valueOf(parts[i]));
         }
         return text;
+    }
+
+    /** {@return a text that begins as a sentence does} */
+    public static String sentence(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** {@return the mnemonic of a key; 0 where it has none} */

@@ -50,6 +50,11 @@ final class NoFrame implements Shell {
         return chosen;
     }
 
+    @Override
+    public Optional<Path> openFile(String key, Optional<Path> folder) {
+        return chosen;
+    }
+
     /** As a system without a program for it does. */
     @Override
     public void view(Path file) throws IOException {

@@ -25,7 +25,7 @@ final class Seat {
     /** A process that starts with the settings of a folder. */
     Seat(Path home) {
         settings = Settings.in(home);
-        windows = new Windows(settings, test -> new NoFrame(), shelf -> new NoFrame());
+        windows = new Windows(settings, new Windows.Framing(test -> new NoFrame(), audit -> new NoFrame(), shelf -> new NoFrame()));
         Waiting.onWindowThread(() -> Look.install(Mode.LIGHT, 1));
     }
 

@@ -21,11 +21,12 @@ import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
 /** A card of the report as a card of the window. */
-final class SectionCard extends Card {
+public final class SectionCard extends Card {
     private static final int MOST_ROWS_SHOWN = 16;
     private static final int AIR = 12;
 
-    SectionCard(Section section) {
+    /** A card that shows a section. */
+    public SectionCard(Section section) {
         super("", new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
         setName("finding." + section.kind());
         boolean verdict = section.kind().equals("verdict");
@@ -54,7 +55,7 @@ final class SectionCard extends Card {
         panel.setOpaque(false);
         for (Answered answer : answers) {
             panel.add(new Prose(answer.head(), Role.INK, Look.Type.STRONG), "wmin 0, aligny top");
-            panel.add(new Prose(answer.text(), Role.SOFT, Look.Type.BODY), "wmin 0, growx");
+            panel.add(new Prose(answer.text(), Role.SOFT, Look.Type.BODY), "wmin 0, growx, aligny top");
         }
         return panel;
     }

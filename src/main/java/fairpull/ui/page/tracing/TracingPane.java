@@ -13,6 +13,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
@@ -31,12 +32,23 @@ public final class TracingPane extends JPanel {
     private final JButton redo = Buttons.of("tracing.redo", bench.document()::redo);
     private final JButton save;
 
-    /** A pane without a picture. */
+    /** A pane without a picture, whose traces are saved. */
     public TracingPane(Settings settings) {
-        super(new MigLayout("insets 12 16 12 16, gap 12 8, fill", "[grow, fill][370!, fill]", "[][][grow, fill]"));
+        this(settings, Optional.empty());
+    }
+
+    /** A pane without a picture, as a part of a page: its traces are taken by {@code taking}, and saved by whoever takes them. */
+    public TracingPane(Settings settings, Runnable taking) {
+        this(settings, Optional.of(taking));
+    }
+
+    private TracingPane(Settings settings, Optional<Runnable> taking) {
+        super(new MigLayout("gap 12 8, fill, insets " + (taking.isPresent() ? "0" : "12 16 12 16"),
+                "[grow, fill][370!, fill]", "[][][grow, fill]"));
         setName("tracing");
         files = new TracingFiles(this, bench, settings, this::say);
-        save = Buttons.primary("tracing.save", () -> files.save(() -> { }));
+        save = taking.map(take -> Buttons.primary("tracing.take", take))
+                .orElseGet(() -> Buttons.primary("tracing.save", () -> files.save(() -> { })));
         PictureDrops drops = new PictureDrops(files::open, files::open);
         setTransferHandler(drops);
         message.setName("tracing.message");
@@ -55,6 +67,9 @@ public final class TracingPane extends JPanel {
         side.add(new PointsCard(bench), "grow, wmin 0, hmin 0");
         add(side, "grow, hmin 0");
         keys(drops);
+        if (taking.isEmpty()) {
+            key("save", KeyEvent.VK_S, () -> files.save(() -> { }));
+        }
         bench.listen(this::refresh);
         say("");
         bench.take(Tool.X_FIRST);
@@ -82,16 +97,15 @@ public final class TracingPane extends JPanel {
     }
 
     private void keys(PictureDrops drops) {
-        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : getToolkit().getMenuShortcutKeyMaskEx();
-        key(KeyStroke.getKeyStroke(KeyEvent.VK_O, mask), "open", files::choose);
-        key(KeyStroke.getKeyStroke(KeyEvent.VK_V, mask), "paste", () -> paste(drops));
-        key(KeyStroke.getKeyStroke(KeyEvent.VK_Z, mask), "undo", bench.document()::undo);
-        key(KeyStroke.getKeyStroke(KeyEvent.VK_Y, mask), "redo", bench.document()::redo);
-        key(KeyStroke.getKeyStroke(KeyEvent.VK_S, mask), "save", () -> files.save(() -> { }));
+        key("open", KeyEvent.VK_O, files::choose);
+        key("paste", KeyEvent.VK_V, () -> paste(drops));
+        key("undo", KeyEvent.VK_Z, bench.document()::undo);
+        key("redo", KeyEvent.VK_Y, bench.document()::redo);
     }
 
-    private void key(KeyStroke stroke, String name, Runnable work) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, name);
+    private void key(String name, int letter, Runnable work) {
+        int mask = GraphicsEnvironment.isHeadless() ? InputEvent.CTRL_DOWN_MASK : getToolkit().getMenuShortcutKeyMaskEx();
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(letter, mask), name);
         getActionMap().put(name, new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent event) {
@@ -133,7 +147,8 @@ public final class TracingPane extends JPanel {
         files.onAsk(asker);
     }
 
-    private void say(String words) {
+    /** Says something in the line over the picture; empty words take it away. */
+    public void say(String words) {
         message.setText(words);
         message.setVisible(!words.isEmpty());
         revalidate();

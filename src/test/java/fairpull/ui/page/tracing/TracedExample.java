@@ -36,16 +36,22 @@ public final class TracedExample {
 
     /** {@return the pane, its picture kept in a folder} */
     public static TracingPane pane(Path folder) throws IOException {
-        DrawnChart chart = chart();
-        Path file = Files.write(folder.resolve("invented-chart.png"), chart.png());
         TracingPane[] made = new TracingPane[1];
         Waiting.onWindowThread(() -> {
             made[0] = new TracingPane(Settings.in(folder.resolve("none")));
             OffScreen.laidOut(made[0], 1280, 800);
-            made[0].open(file);
         });
+        trace(made[0], folder);
+        return made[0];
+    }
+
+    /** Traces the invented chart in a pane, its picture kept in a folder. */
+    public static void trace(TracingPane pane, Path folder) throws IOException {
+        DrawnChart chart = chart();
+        Path file = Files.write(folder.resolve("invented-chart.png"), chart.png());
+        Waiting.onWindowThread(() -> pane.open(file));
         Waiting.forQuiet();
-        Bench bench = made[0].bench();
+        Bench bench = pane.bench();
         Waiting.onWindowThread(() -> {
             Axes axes = chart.axes();
             bench.axis(true, "x", "", axis -> draft(axes.x()));
@@ -60,7 +66,6 @@ public final class TracedExample {
         });
         Waiting.forQuiet();
         Waiting.onWindowThread(() -> bench.choose(OptionalInt.of(40)));
-        return made[0];
     }
 
     static AxisDraft draft(Axis axis) {

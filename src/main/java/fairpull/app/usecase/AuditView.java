@@ -1,0 +1,71 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Publication;
+import fairpull.report.wording.AuditWords;
+import fairpull.report.wording.DifferenceWords;
+import fairpull.report.wording.Numbers;
+import fairpull.report.wording.Said;
+import fairpull.report.wording.UndisclosedWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * How the claims of a publication stand, in the words of the window.
+ *
+ * @param answer what the audit answers
+ * @param heading how they stand together
+ * @param claims how each stands, in their order
+ * @param rows figures by name, of the figure that is measured by
+ * @param gaps what is not disclosed and could matter most
+ */
+public record AuditView(AuditAnswer answer, String heading, List<Stand> claims, List<Outlook.Row> rows, List<String> gaps) {
+    private static final int MOST_GAPS = 3;
+
+    /**
+     * How a claim stands.
+     *
+     * @param words as it was published
+     * @param grade in a word or two
+     * @param why with the figures behind it
+     */
+    public record Stand(String words, String grade, String why) {
+    }
+
+    public AuditView {
+        claims = List.copyOf(claims);
+        rows = List.copyOf(rows);
+        gaps = List.copyOf(gaps);
+    }
+
+    /** {@return the audit of a publication; the files of its curves lie beside its own, where it has one} */
+    public static AuditView of(Publication publication, Optional<Path> file) throws IOException {
+        Path folder = file.map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(""));
+        AuditAnswer answer = AuditPublication.audit(publication, folder);
+        List<Said> said = AuditWords.claims(answer);
+        List<Stand> claims = IntStream.range(0, said.size()).mapToObj(place -> stand(answer.claims().get(place), said.get(place))).toList();
+        List<String> gaps = UndisclosedWords.all(answer).stream().limit(MOST_GAPS).map(gap -> gap.head() + ": " + gap.text()).toList();
+        return new AuditView(answer, AuditWords.heading(answer), claims, rows(answer), gaps);
+    }
+
+    /** The grade stands by itself, so that what is said need not begin with it. */
+    private static Stand stand(AuditAnswer.OfClaim claim, Said said) {
+        String grade = AuditWords.grade(claim.graded().grade());
+        String began = grade + ": ";
+        String why = said.text().startsWith(began) ? said.text().substring(began.length()) : said.text();
+        return new Stand(claim.claim().words(), grade, why);
+    }
+
+    private static List<Outlook.Row> rows(AuditAnswer answer) {
+        List<Outlook.Row> rows = new ArrayList<>();
+        answer.figures().stream().filter(figure -> answer.measured().filter(figure.figure()::equals).isPresent()).forEach(figure -> {
+            rows.add(new Outlook.Row("Printed gain", DifferenceWords.gain(figure.figure())));
+            rows.add(new Outlook.Row("Unchanged cars that differ as much", Numbers.chance(figure.chanceAlone())));
+        });
+        return rows;
+    }
+}

@@ -1,0 +1,223 @@
+package fairpull.ui.frame;
+
+import fairpull.app.document.AuditDocument;
+import fairpull.app.document.PublicationDraft;
+import fairpull.app.task.Job;
+import fairpull.app.usecase.AuditPublication;
+import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.KeepFile;
+import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Publication;
+import fairpull.ui.page.audit.AuditDesk;
+import fairpull.ui.theme.Words;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/** What the menus of the window of an audit do. Files are read and written beside the window's thread; none is replaced unasked. */
+final class AuditActions implements AuditDesk.Opening {
+    private final OpenAudit audit;
+    private final Windows windows;
+
+    AuditActions(OpenAudit audit, Windows windows) {
+        this.audit = audit;
+        this.windows = windows;
+    }
+
+    AuditDocument document() {
+        return audit.document();
+    }
+
+    private AuditPane pane() {
+        return audit.pane();
+    }
+
+    void flushed(Runnable work) {
+        pane().flushed(work);
+    }
+
+    void fresh() {
+        windows.audit(AuditDocument.blank());
+    }
+
+    @Override
+    public void choose() {
+        choose("menu.audit.open", this::open);
+    }
+
+    @Override
+    public void choose(String key, Consumer<Path> then) {
+        audit.shell().openFile(key, document().file().map(file -> file.toAbsolutePath().getParent())).ifPresent(then);
+    }
+
+    /** Opens the publication in a file, in this window while nobody has touched what it shows. */
+    void open(Path file) {
+        pane().onDisk(() -> KeepAudit.open(file), this::show);
+    }
+
+    @Override
+    public void example(String name) {
+        pane().onDisk(() -> KeepAudit.example(name), this::show);
+    }
+
+    private void show(AuditDocument opened) {
+        windows.audit(opened);
+        if (document().isUntouched() && !pane().complains()) {
+            audit.end();
+        }
+    }
+
+    /** Writes the publication into its file; asks for one where it has none yet. */
+    void save() {
+        save(() -> { });
+    }
+
+    private void save(Runnable then) {
+        complete(publication -> {
+            if (document().file().isPresent()) {
+                write(document().file().get(), publication, then);
+            } else {
+                saveAs(publication, then);
+            }
+        });
+    }
+
+    void saveAs() {
+        complete(publication -> saveAs(publication, () -> { }));
+    }
+
+    /** Goes on with the publication once it is one, and is what the fields show; what is lacking is said. */
+    private void complete(Consumer<Publication> then) {
+        pane().flushed(() -> {
+            if (pane().showsComplaint()) {
+                return;
+            }
+            Optional<Publication> publication = document().draft().publication();
+            List<String> lacking = audit.auditing().lacking();
+            if (publication.isEmpty() || !lacking.isEmpty()) {
+                pane().say(Words.of("audit.lacking", String.join(" ", lacking)));
+            } else {
+                then.accept(publication.get());
+            }
+        });
+    }
+
+    private void saveAs(Publication publication, Runnable then) {
+        Path proposed = document().file().orElse(Path.of(stem() + ".json"));
+        audit.shell().chooseFile("menu.audit.saveAs", proposed).map(file -> KeepFile.named(file, ".json")).ifPresent(
+                file -> pane().replacing(file, () -> write(file, publication, then)));
+    }
+
+    private void write(Path file, Publication publication, Runnable then) {
+        PublicationDraft draft = document().draft();
+        pane().onDisk(() -> {
+            AuditPublication.save(publication, file);
+            return draft;
+        }, written -> {
+            document().savedTo(file, written);
+            then.run();
+        });
+    }
+
+    @Override
+    public void kept(Consumer<Path> then) {
+        if (document().file().isPresent()) {
+            then.accept(document().file().get());
+            return;
+        }
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put("audit.keep.yes", () -> save(() -> then.accept(document().file().orElseThrow())));
+        answers.put("audit.keep.no", () -> { });
+        pane().ask(Words.of("audit.keep.question"), answers);
+    }
+
+    /** Opens the fair repeat as a plan, in the window of a test; where there is none, says why. */
+    void repeat() {
+        answered(answer -> {
+            pane().say(Words.of("audit.repeat.working"));
+            pane().onDisk(() -> KeepAudit.repeat(answer), repeat -> {
+                pane().say(repeat.plan().isPresent() ? "" : repeat.words());
+                repeat.plan().ifPresent(plan -> windows.plan(plan, repeat.words()));
+            });
+        });
+    }
+
+    /** Asks what the audit is to be written as. */
+    void report() {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        for (AuditExport kind : AuditExport.values()) {
+            answers.put("audit.export." + kind, () -> export(kind));
+        }
+        pane().ask(Words.of("audit.export.question"), answers);
+    }
+
+    /** Writes the audit, as the command would. */
+    void export(AuditExport kind) {
+        answered(answer -> {
+            Path beside = document().file().map(file -> file.toAbsolutePath().resolveSibling(stem() + kind.ending()))
+                    .orElse(Path.of(stem() + kind.ending()));
+            audit.shell().chooseFile("audit.export." + kind, beside)
+                    .ifPresent(file -> pane().replacing(file, () -> write(kind, answer, file)));
+        });
+    }
+
+    private void write(AuditExport kind, AuditAnswer answer, Path file) {
+        pane().say(Words.of("audit.export.making"));
+        pane().onDisk(() -> {
+            kind.write(answer, file);
+            return file;
+        }, written -> {
+            pane().say(Words.of("audit.export.done", written));
+            view(written);
+        });
+    }
+
+    /** That the system cannot show it takes nothing from its being written. */
+    private void view(Path file) {
+        Job.start(Job.onDisk(() -> {
+            audit.shell().view(file);
+            return file;
+        }), SwingUtilities::invokeLater, share -> { }, ended -> ended.tell(viewed -> { }, fault -> { }));
+    }
+
+    /** Goes on with what the audit answers to the fields as they stand. */
+    private void answered(Consumer<AuditAnswer> then) {
+        complete(publication -> pane().onDisk(() -> AuditPublication.audit(publication, folder()), then));
+    }
+
+    private Path folder() {
+        return document().file().map(file -> file.toAbsolutePath().getParent()).orElse(Path.of(""));
+    }
+
+    private String stem() {
+        return document().file().map(file -> file.getFileName().toString().replaceFirst("\\.json$", ""))
+                .orElse(Words.of("audit.file"));
+    }
+
+    void undo() {
+        pane().flushed(document()::undo);
+    }
+
+    void redo() {
+        pane().flushed(document()::redo);
+    }
+
+    /** Ends the window; asks first where something would be lost with it. */
+    void close() {
+        pane().flushed(() -> {
+            if (!document().isChanged() && !pane().complains()) {
+                audit.end();
+                return;
+            }
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put("close.save", () -> save(audit::end));
+            answers.put("close.drop", audit::end);
+            answers.put("close.stay", () -> { });
+            pane().ask(Words.of("close.question"), answers);
+        });
+    }
+}
