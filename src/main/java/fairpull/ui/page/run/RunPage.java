@@ -145,7 +145,7 @@ public final class RunPage implements Page {
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
-            watch.tell(Words.of("run.watch.refused", file.getFileName(), FaultWords.of(fault))
+            watch.tell(Words.of("run.watch.refused", file.getFileName(), FaultWords.of(fault).replace(file + ": ", "").replace(file.getFileName() + ": ", ""))
                     + (unsettled ? " " + Words.of("run.watch.settle") : ""));
         }));
         return folder().isPresent();
