@@ -61,7 +61,8 @@ final class GateRow {
             field.setText(LocalNumbers.shown(shown));
         }
         band.say(face.band());
-        stands(narrow && !read ? face.band() : face.standing(), gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
+        stands(narrow && !read ? face.band() : face.standing(),
+                gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
     }
 
     /** Says what is wrong with what was typed. */
