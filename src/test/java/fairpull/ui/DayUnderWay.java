@@ -5,6 +5,7 @@ import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.TakeExport;
 import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
@@ -18,6 +19,7 @@ import java.time.Clock;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +34,8 @@ final class DayUnderWay {
         WAITING,
         /** The fourth was aborted, a gate is overridden, it is late, and the day no longer fits. */
         LATE,
+        /** As waiting, with a gate on everything that can be read. */
+        MANY_GATES,
         /** The part is being changed. */
         SWAPPING,
         /** Back at A, with A2 run. */
@@ -69,13 +73,16 @@ final class DayUnderWay {
             plan = plan.resequenced(plan.sequence().withLabelled(plan.sequence().sessions().stream()
                     .map(session -> session.with(new Hours(LocalTime.of(9, 0), Optional.of(LocalTime.of(11, 50)), List.of()))).toList()));
         }
+        if (state == State.MANY_GATES) {
+            plan = plan.withGates(Arrays.stream(Condition.values()).map(condition -> new Gate(condition, new Gate.NearReference(2))).toList());
+        }
         KeepTest.create(folder, plan);
         KeepTest.seal(folder, MORNING.minusHours(12));
         List<Install> installs = plan.sequence().installs().toList();
         pulls(installs.get(0), 5);
         swap();
         switch (state) {
-            case WAITING -> {
+            case WAITING, MANY_GATES -> {
                 pulls(installs.get(1), 3);
                 gates("22.4 C", "99 C");
                 shown = now.minusSeconds(160);

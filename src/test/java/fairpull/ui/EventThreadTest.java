@@ -25,7 +25,7 @@ class EventThreadTest {
     /** The first round loads classes and typefaces and runs interpreted; it is held to what is still felt as one movement. */
     private static final double LONGEST_FIRST_MS = 1000;
     private static final int ROUNDS = 3;
-    private static final int PULLS = 4;
+    private static final int PULLS = 5;
 
     @TempDir
     private Path home;

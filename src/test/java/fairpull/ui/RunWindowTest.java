@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import fairpull.Fairpull;
 import fairpull.app.usecase.FindingView;
 import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.RunDay;
+import fairpull.cli.CommandLineProgram;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
@@ -16,10 +16,12 @@ import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -208,7 +210,7 @@ class RunWindowTest {
     }
 
     /** The same day by the command line alone: the same exports at the same times. */
-    private Path byCommandLine() throws IOException, InterruptedException {
+    private Path byCommandLine() throws IOException {
         Path other = home.resolve("imported");
         KeepTest.create(other, plan());
         KeepTest.seal(other, SHOWN.minusSeconds(3600).atZone(ZoneId.systemDefault()).toOffsetDateTime());
@@ -223,16 +225,16 @@ class RunWindowTest {
         return other;
     }
 
-    private JsonNode json(Object... words) throws IOException, InterruptedException {
+    private static JsonNode json(Object... words) throws IOException {
         return JSON.readTree(said(words));
     }
 
-    private String said(Object... words) throws IOException, InterruptedException {
-        List<String> line = Stream.concat(Stream.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-                System.getProperty("java.class.path"), Fairpull.class.getName()), Stream.of(words).map(Object::toString)).toList();
-        Process process = new ProcessBuilder(line).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).as(line.toString()).isZero();
-        return said;
+    private static String said(Object... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        List<String> line = Stream.of(words).map(Object::toString).toList();
+        int status = new CommandLineProgram(new PrintWriter(out, true), new PrintWriter(err, true), Clock.systemDefaultZone()).runVerb(line);
+        assertThat(status).as(line + ": " + err).isZero();
+        return out.toString();
     }
 }

@@ -54,14 +54,15 @@ public final class TakeExport {
     }
 
     /**
-     * Takes an export: as the pull that its name says, else as the first counted pull that was run and has none, else as the last warm-up
-     * without one, else as the next pull. Gates are read from its first row where one column alone is headed so.
+     * Takes an export: as the pull that its name says, else as the first counted pull that was run and has none, else as the warm-up
+     * that was run last, if it has none, else as the next pull. Gates are read from its first row where one column alone is headed so.
      *
      * @throws InputException if it cannot be read without being asked, was taken before, or is of no pull that waits
      */
     public static Taken take(Path folder, Path file, OffsetDateTime now) throws IOException {
         RunDay day = RunDay.of(folder);
         Optional<PullId> named = named(day, file);
+        refuseTwice(day, file);
         PullId pull = named.or(() -> waiting(day)).or(() -> day.next(now).pull()).orElseThrow(() -> new InputException(
                 Place.of(file.getFileName().toString()), "no pull waits for an export",
                 "say on the page Pulls which pull it is"));
@@ -76,6 +77,17 @@ public final class TakeExport {
         List<ImportPulls.Taken> taken = prepared.take(now, readings.isEmpty() ? List.of()
                 : List.of(new LogEntry.ConditionsNoted(pull, Optional.empty(), readings)), Progress.none());
         return new Taken(pull, file.getFileName().toString(), taken.get(0).doubts());
+    }
+
+    /** Whether a pull waits or not, a file that came in already is told as such. */
+    private static void refuseTwice(RunDay day, Path file) throws IOException {
+        String sha256 = Sha256.of(file);
+        Optional<PullId> same = day.log().pulls().values().stream().filter(taken -> taken.fileSha256().equals(sha256))
+                .map(LogEntry.PullTaken::pull).findFirst();
+        if (same.isPresent()) {
+            throw new InputException(Place.of(file.getFileName().toString()), "the same bytes as pull " + same.get()
+                    + ": a file exported twice?", "give the export of this pull");
+        }
     }
 
     /** {@return whether the bytes of a file ever came into the test, also where they were taken back} */
@@ -98,8 +110,10 @@ public final class TakeExport {
     }
 
     private static Optional<PullId> waiting(RunDay day) {
-        List<PullId> open = day.log().run().keySet().stream().filter(pull -> !day.log().pulls().containsKey(pull)).toList();
-        return open.stream().filter(pull -> !pull.warmUp()).findFirst().or(() -> open.stream().reduce((first, last) -> last));
+        List<PullId> run = List.copyOf(day.log().run().keySet());
+        Predicate<PullId> open = pull -> !day.log().pulls().containsKey(pull);
+        return run.stream().filter(pull -> !pull.warmUp()).filter(open).findFirst()
+                .or(() -> run.stream().reduce((first, last) -> last).filter(open));
     }
 
     /** Only what nobody typed is read; a column that is read so has the condition's name and quantity, and is the only one. */

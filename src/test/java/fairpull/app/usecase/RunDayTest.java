@@ -144,6 +144,21 @@ class RunDayTest {
     }
 
     @Test
+    void anExportIsThePullThatWaitsForItAndNoWarmUpOfLongAgo() throws IOException {
+        Path test = sealed();
+        RunDay.of(test).pullDone(NOW);
+        RunDay.of(test).pullDone(NOW.plusSeconds(240));
+        Path file = Files.copy(EXPORTS.resolve("A1-W2.csv"), home.resolve("first.csv"));
+        assertThat(TakeExport.take(test, file, NOW.plusSeconds(250)).pull()).as("run last").isEqualTo(new PullId("A1", true, 2));
+        RunDay.of(test).pullDone(NOW.plusSeconds(480));
+        file = Files.copy(EXPORTS.resolve("A1-1.csv"), home.resolve("second.csv"));
+        assertThat(TakeExport.take(test, file, NOW.plusSeconds(490)).pull()).isEqualTo(new PullId("A1", false, 1));
+        file = Files.copy(EXPORTS.resolve("A1-2.csv"), home.resolve("third.csv"));
+        assertThat(TakeExport.take(test, file, NOW.plusSeconds(730)).pull()).as("driven, but nobody said so").isEqualTo(
+                new PullId("A1", false, 2));
+    }
+
+    @Test
     void oneUndoTakesBackAPullWithTheGatesReadFromItsFirstRow() throws IOException {
         Path test = sealed();
         PullId pull = new PullId("A1", false, 1);

@@ -22,6 +22,7 @@ final class GateRow {
     private final Line standing = new Line("", Role.SOFT, Look.Type.STRONG);
     private String shown = "";
     private boolean read;
+    private boolean narrow;
 
     /** A row that sends what is typed. */
     GateRow(Condition condition, BiConsumer<Condition, String> typed) {
@@ -35,17 +36,15 @@ final class GateRow {
         standing.setName(key + ".standing");
     }
 
-    /** Puts it into a panel; with its band under how it stands where there is less room. */
+    /** Puts it into a panel; where there is less room, its band gives way to how it stands once it was read. */
     void addTo(JPanel rows, boolean narrow) {
+        this.narrow = narrow;
         rows.add(label);
         rows.add(field, "h pref-2!");
-        if (narrow) {
-            rows.add(standing, "split 2, flowy, gapy 0, wmin 0");
-            rows.add(band, "wmin 0");
-        } else {
+        if (!narrow) {
             rows.add(band);
-            rows.add(standing, "wmin 0");
         }
+        rows.add(standing, "wmin 0");
     }
 
     /** {@return whether there is a reading for the pull that is next} */
@@ -62,7 +61,8 @@ final class GateRow {
             field.setText(LocalNumbers.shown(shown));
         }
         band.say(face.band());
-        stands(face.standing(), gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
+        stands(narrow && !read ? face.band() : face.standing(),
+                gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
     }
 
     /** Says what is wrong with what was typed. */
@@ -72,7 +72,7 @@ final class GateRow {
 
     private void stands(String words, Role role) {
         standing.say(words, role);
-        standing.setToolTipText(Words.tip(words));
+        standing.setToolTipText(Words.tip(words.equals(band.getText()) ? words : words + " (" + band.getText() + ")"));
         field.getAccessibleContext().setAccessibleDescription(band.getText() + " " + standing.getText());
     }
 

@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** Asks in place for a reason, where the keys of the day stand otherwise. */
@@ -54,7 +55,8 @@ final class ReasonBar extends JPanel {
         name(key);
         field.setText("");
         asks(true);
-        field.requestFocusInWindow();
+        // the letter of the key that asked is still to be heard, and is no part of the reason
+        SwingUtilities.invokeLater(field::requestFocusInWindow);
     }
 
     private void asks(boolean now) {

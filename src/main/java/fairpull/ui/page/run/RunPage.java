@@ -145,7 +145,8 @@ public final class RunPage implements Page {
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
-            watch.tell(Words.of("run.watch.refused", file.getFileName(), FaultWords.of(fault))
+            String said = FaultWords.of(fault).replace(file + ": ", "").replace(file.getFileName() + ": ", "");
+            watch.tell(Words.of("run.watch.refused", file.getFileName(), said)
                     + (unsettled ? " " + Words.of("run.watch.settle") : ""));
         }));
         return folder().isPresent();

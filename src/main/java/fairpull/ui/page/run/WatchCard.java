@@ -33,6 +33,7 @@ final class WatchCard extends Card {
     private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
     private Optional<Polling> polling = Optional.empty();
+    private boolean wanted;
 
     /** A card that tells of complete files, and of the folder that was chosen. */
     WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<Path>> chosen) {
@@ -67,23 +68,28 @@ final class WatchCard extends Card {
 
     /** Watches a folder from now on. */
     void watch(Path folder) {
-        begin(folder, () -> FolderWatch.of(folder));
+        begin(folder, () -> FolderWatch.of(folder), () -> chosen.accept(Optional.of(folder)));
     }
 
     /** Goes on watching after a restart: what came meanwhile is taken, unless {@code test} knows it. */
     void resume(Path folder, Instant since, Path test) {
-        begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test)));
+        begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test)), () -> { });
     }
 
-    private void begin(Path folder, Job.OnDisk<FolderWatch> beginning) {
+    private void begin(Path folder, Job.OnDisk<FolderWatch> beginning, Runnable begun) {
+        wanted = true;
         lane.ask(beginning, watch -> {
             end();
+            wanted = true;
             polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
                     trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
             state.setText(on(watch));
             stop.setEnabled(true);
-            chosen.accept(Optional.of(folder));
-        }, gone -> state.setText(Words.of("run.watch.lost", folder)));
+            begun.run();
+        }, gone -> {
+            wanted = false;
+            state.setText(Words.of("run.watch.lost", folder));
+        });
     }
 
     private static String on(FolderWatch watch) {
@@ -101,11 +107,12 @@ final class WatchCard extends Card {
     void end() {
         polling.ifPresent(Polling::stop);
         polling = Optional.empty();
+        wanted = false;
     }
 
-    /** {@return whether a folder is watched} */
+    /** {@return whether a folder is watched, or is about to be} */
     boolean isWatching() {
-        return polling.isPresent();
+        return wanted;
     }
 
     /** Adds a line of news above the older ones. */
