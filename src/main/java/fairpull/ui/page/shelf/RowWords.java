@@ -33,7 +33,7 @@ final class RowWords {
     String second(Row row, Column column) {
         return switch (column) {
             case TEST -> row.test().map(test -> test.trouble().isEmpty() ? parts(test) : test.trouble()).orElse("");
-            case VERDICT -> outcome(row, Outcome::alarm);
+            case VERDICT -> outcome(row, outcome -> outcome.alarm().isEmpty() ? outcome.beside() : outcome.alarm());
             case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::interval));
             case STATE -> row.test().map(ListedTest::measure).orElse("");
             case MARK, DATE -> "";

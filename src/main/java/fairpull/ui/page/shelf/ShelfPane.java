@@ -34,6 +34,8 @@ public final class ShelfPane extends JPanel {
     private static final String FOLDER = "shelf.folder";
     private static final String TESTS = "shelf.tests";
     private static final String RIG = "shelf.rigs";
+    /** What is chosen is in ink, as on the path of pages. */
+    private static final String CHOSEN = "selectedBackground: $Button.default.background; selectedForeground: $Button.default.foreground";
 
     private final transient Settings settings;
     private final transient ListTests listing = new ListTests();
@@ -93,6 +95,7 @@ public final class ShelfPane extends JPanel {
             button.setName(key);
             button.setMnemonic(Words.mnemonic(key));
             button.setToolTipText(Words.tip(Words.of(key + ".tip")));
+            button.putClientProperty("FlatLaf.style", CHOSEN);
             button.addActionListener(event -> cards.show(stage, key));
             group.add(button);
             parts.put(key, button);

@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
+import javax.swing.SwingConstants;
 import javax.swing.table.TableRowSorter;
 
 /** The list: a row a test, sorted by whichever column. Enter or a double click opens one. */
@@ -47,6 +49,9 @@ final class TestTable extends JTable {
             getColumnModel().getColumn(place).setPreferredWidth(WIDTHS.get(place));
         }
         setRowSorter(sorter);
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel head) {
+            head.setHorizontalAlignment(SwingConstants.LEADING);
+        }
         Keys.bind(this, "ENTER", () -> chosen().ifPresent(opening));
         addMouseListener(new MouseAdapter() {
             @Override
