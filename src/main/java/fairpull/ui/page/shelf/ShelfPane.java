@@ -139,6 +139,7 @@ public final class ShelfPane extends JPanel {
     public void look(Path where) {
         folder = Optional.of(where.toAbsolutePath().normalize());
         settings.set(FOLDER, folder.get().toString());
+        focus();
         again();
     }
 
@@ -162,6 +163,7 @@ public final class ShelfPane extends JPanel {
         rows.have(found.tests());
         records = found.records();
         table.choose(before);
+        head.setText(Words.of("shelf.judging", rows.getRowCount()));
         Told told = new Told(rows::tell);
         running = Optional.of(Job.start(watch -> {
             listing.list(found, told, watch);

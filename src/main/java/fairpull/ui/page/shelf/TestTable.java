@@ -23,7 +23,8 @@ import javax.swing.table.TableRowSorter;
 /** The list: a row a test, sorted by whichever column. Enter or a double click opens one. */
 final class TestTable extends JTable {
     private static final int ROW = 44;
-    private static final List<Integer> WIDTHS = List.of(330, 190, 220, 200, 190, 90);
+    private static final int DAY = 94;
+    private static final List<Integer> WIDTHS = List.of(310, 190, 230, 200, 170, DAY);
 
     private final TestRows rows;
     private final transient TableRowSorter<TestRows> sorter;
@@ -66,6 +67,8 @@ final class TestTable extends JTable {
 
     private void dress() {
         setRowHeight((int) Math.round(ROW * Look.scale()));
+        // a day that is cut says nothing
+        getColumnModel().getColumn(Column.DATE.ordinal()).setMinWidth((int) Math.round(DAY * Look.scale()));
     }
 
     @Override
