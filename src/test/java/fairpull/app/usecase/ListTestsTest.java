@@ -46,7 +46,8 @@ class ListTestsTest {
         for (ListedTest test : tests.values()) {
             Judgement judged = JudgeFolder.judge(test.folder());
             ListedTest.Outcome outcome = test.outcome().orElseThrow();
-            assertThat(JudgeFolder.withoutCurve(test.folder())).usingRecursiveComparison().ignoringFields("curve").isEqualTo(judged);
+            assertThat(JudgeFolder.withoutCurve(test.folder())).usingRecursiveComparison().ignoringFields("curve")
+                    .withEqualsForType(Double::equals, Double.class).isEqualTo(judged);
             assertThat(test.state()).isEqualTo(State.COMPLETE);
             assertThat(DayFound.of(judged)).isPresent();
             assertThat(outcome.verdict()).isEqualTo(judged.deciding().verdict().words());

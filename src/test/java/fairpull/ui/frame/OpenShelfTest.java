@@ -168,6 +168,15 @@ class OpenShelfTest {
     }
 
     @Test
+    void aDayThatIsRunBlindIsNotToldHere() {
+        Path underWay = folder.resolve("005 ignition map");
+        done(() -> seat.settings.set("run.blind:" + underWay.toAbsolutePath().normalize(), "on"));
+        choose(folder);
+        assertThat(cell(3, 0)).isEqualTo("A test, run blind");
+        assertThat(cell(3, 1)).startsWith("under way");
+    }
+
+    @Test
     void aFolderWithoutTestsAndOneThatIsGoneSayWhatGoesThere() throws IOException {
         choose(Files.createDirectories(home.resolve("nothing")));
         assertThat(head()).startsWith("No test lies below this folder");
