@@ -63,6 +63,7 @@ public final class Gallery {
         drawFinding(folder, mode, scale);
         new RunGallery(mode, WIDTH, HEIGHT, scale, (name, day) -> write(folder, name, mode, scale, day)).draw();
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, OffScreen.onScreenOf(scale, new HelpView())));
+        ShelfGallery.draw(folder, (name, board) -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, board)), scale);
         TracingPane tracing = TracedExample.pane(folder);
         SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, OffScreen.onScreenOf(scale, tracing)));
         TestPane[] judged = new TestPane[1];

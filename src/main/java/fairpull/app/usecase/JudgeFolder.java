@@ -58,7 +58,13 @@ public final class JudgeFolder {
     /** {@return the judgement of the test in a folder} */
     public static Judgement judge(Path folder) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new JudgeFolder(test, test.read()).judgement();
+        return new JudgeFolder(test, test.read()).judgement(true);
+    }
+
+    /** {@return the same judgement without the difference curve, and without claims at a speed; for a list of many tests} */
+    static Judgement withoutCurve(Path folder) throws IOException {
+        TestFolder test = TestFolder.open(folder);
+        return new JudgeFolder(test, test.read()).judgement(false);
     }
 
     /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
@@ -80,7 +86,7 @@ public final class JudgeFolder {
         return judge(folder);
     }
 
-    private Judgement judgement() throws IOException {
+    private Judgement judgement(boolean withCurve) throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
         List<PullTrace> traces = PullChecks.traces(test, content, evidence.pulls());
@@ -88,7 +94,7 @@ public final class JudgeFolder {
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
         notices.addAll(SweepDoubts.of(plan, traces));
-        Optional<CurveFinding> curve = FolderCurves.judge(test, content, evidence, deciding);
+        Optional<CurveFinding> curve = withCurve ? FolderCurves.judge(test, content, evidence, deciding) : Optional.empty();
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary, curve),
                 evidence.pulls(), amendments(), notices, checks, look.taken(), curve);
     }

@@ -14,7 +14,6 @@ import fairpull.domain.rig.RigRecord;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.IntervalMark;
-import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.ShelfWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,7 +47,8 @@ public record ListedTest(Path folder, String title, String parts, State state, S
      * What was found.
      *
      * @param verdict the verdict in the words of the trade, such as {@code gain}
-     * @param verdictWords the same as the heading of the finding
+     * @param verdictWords the same as a heading
+     * @param beside what belongs to it, such as whether it is worthwhile
      * @param change the estimate with its unit; empty where it cannot be judged
      * @param interval with unit and level; empty likewise
      * @param inGains the estimate in worthwhile gains; NaN where that cannot be said
@@ -56,8 +56,8 @@ public record ListedTest(Path folder, String title, String parts, State state, S
      * @param alarm what casts doubt on all of it; empty where nothing does
      * @param ofA the record that its installs of A would make of the rig
      */
-    public record Outcome(String verdict, String verdictWords, String change, String interval, double inGains, Optional<Drawing> mark,
-            String alarm, Optional<RigRecord> ofA) {
+    public record Outcome(String verdict, String verdictWords, String beside, String change, String interval, double inGains,
+            Optional<Drawing> mark, String alarm, Optional<RigRecord> ofA) {
     }
 
     /** {@return the test in a folder; what is wrong with it stands in it, whatever that is} */
@@ -109,7 +109,7 @@ public record ListedTest(Path folder, String title, String parts, State state, S
 
     private static ListedTest judged(ListedTest test) throws IOException {
         try {
-            return test.with(Optional.of(outcome(JudgeFolder.judge(test.folder()))), "");
+            return test.with(Optional.of(outcome(JudgeFolder.withoutCurve(test.folder()))), "");
         } catch (InputException notJudged) {
             return test.with(Optional.empty(), notJudged.oneLine());
         }
@@ -120,9 +120,9 @@ public record ListedTest(Path folder, String title, String parts, State state, S
         double inGains = finding.estimate().isPresent() && finding.settings().worthwhileGain().isPresent()
                 ? finding.estimate().get().change() / finding.settings().worthwhileGain().getAsDouble() : Double.NaN;
         List<Notice> notices = Stream.concat(judgement.notices().stream(), finding.notices().stream()).toList();
-        return new Outcome(finding.verdict().words(), FindingWords.verdictHead(finding), ShelfWords.change(finding),
-                ShelfWords.interval(finding), inGains, IntervalMark.draw(finding), ShelfWords.alarm(notices, finding.unit()),
-                RigRecords.ofTest(judgement, OffsetDateTime.MIN));
+        return new Outcome(finding.verdict().words(), ShelfWords.verdict(finding), ShelfWords.besideVerdict(finding),
+                ShelfWords.change(finding), ShelfWords.interval(finding), inGains, IntervalMark.draw(finding),
+                ShelfWords.alarm(notices, finding.unit()), RigRecords.ofTest(judgement, OffsetDateTime.MIN));
     }
 
     private ListedTest with(Optional<Outcome> found, String wrong) {

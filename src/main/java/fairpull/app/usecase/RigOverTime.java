@@ -35,15 +35,17 @@ public record RigOverTime(List<OfKey> keys) {
      * @param changed whether the rig has changed, in one sentence
      * @param key what it holds for
      * @param said all that {@code rig show} says
+     * @param rest what of that is not said by the other parts
      * @param layers each layer of scatter, as {@link #HEADS} name its cells
      * @param chart install means over time
      * @param tests what the tests say beside it; empty where none was run under this key
      * @param testCharts their charts
      */
-    public record OfKey(String changed, String key, List<String> said, List<List<String>> layers, Optional<Drawing> chart,
-            List<String> tests, List<Drawing> testCharts) {
+    public record OfKey(String changed, String key, List<String> said, List<String> rest, List<List<String>> layers,
+            Optional<Drawing> chart, List<String> tests, List<Drawing> testCharts) {
         public OfKey {
             said = List.copyOf(said);
+            rest = List.copyOf(rest);
             layers = List.copyOf(layers);
             tests = List.copyOf(tests);
             testCharts = List.copyOf(testCharts);
@@ -69,8 +71,12 @@ public record RigOverTime(List<OfKey> keys) {
             found.layers().forEach(layer -> charts.add(ScatterOverTimeChart.draw(layer)));
             RigChart.draw(found.together()).ifPresent(charts::add);
         });
-        return new OfKey(RigWords.change(evidence), RigWords.key(evidence.key()), RigWords.evidence(evidence), layers(evidence),
-                RigChart.draw(evidence), beside.map(RigTestWords::sentences).orElse(List.of()), charts);
+        List<String> said = RigWords.evidence(evidence);
+        List<String> rest = new ArrayList<>(said);
+        rest.removeAll(RigWords.layers(evidence));
+        rest.remove(RigWords.change(evidence));
+        return new OfKey(RigWords.change(evidence), RigWords.key(evidence.key()), said, rest, layers(evidence), RigChart.draw(evidence),
+                beside.map(RigTestWords::sentences).orElse(List.of()), charts);
     }
 
     private static List<List<String>> layers(RigEvidence evidence) {

@@ -20,7 +20,8 @@ public final class ChiSquared {
 
     /**
      * The factors by which the ends of the two-sided interval of a standard deviation lie from its estimate: √(ν/χ²), with the quantiles
-     * of equal tails; exact for normal values and ν of a mean square, and near for Satterthwaite’s ν.
+     * of equal tails; exact for normal values and ν of a mean square, and near for Satterthwaite’s ν. With next to no degrees of freedom
+     * both quantiles may lie on one side of ν; the interval then begins, or ends, at the estimate.
      *
      * @param level of the interval, above 0 and below 1
      * @param degreesOfFreedom above 0
@@ -29,7 +30,7 @@ public final class ChiSquared {
      */
     public static double[] scatterFactors(double level, double degreesOfFreedom) {
         double tail = (1 - level) / 2;
-        return new double[] {Math.sqrt(degreesOfFreedom / quantile(1 - tail, degreesOfFreedom)),
-            Math.sqrt(degreesOfFreedom / quantile(tail, degreesOfFreedom))};
+        return new double[] {Math.min(1, Math.sqrt(degreesOfFreedom / quantile(1 - tail, degreesOfFreedom))),
+            Math.max(1, Math.sqrt(degreesOfFreedom / quantile(tail, degreesOfFreedom)))};
     }
 }

@@ -75,7 +75,8 @@ public final class ScatterOverTimeChart {
         OfTest test = layer.tests().get(place);
         double x = places.at(place);
         Point top = new Point(x, values.at(Math.min(values.to(), 100 * test.high())));
-        shapes.add(new Shape.Line(top, new Point(x, values.at(100 * test.low())), Role.A, 1.2,
+        // a test has few degrees of freedom: its interval stays behind the points, which together carry what can be said
+        shapes.add(new Shape.Line(top, new Point(x, values.at(100 * test.low())), Role.A_FAINT, 1.2,
                 test.share() > 0 ? Shape.Dash.SOLID : Shape.Dash.DOTTED));
         shapes.add(new Shape.Ring(new Point(x, values.at(100 * test.share())), 4, Role.A, 1.6));
         String name = LetterWidths.fit(test.session(), Shape.Type.SMALL, 220);

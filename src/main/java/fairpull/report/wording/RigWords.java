@@ -116,12 +116,7 @@ public final class RigWords {
         List<String> sentences = new ArrayList<>();
         sentences.add(Numbers.count(evidence.records().size(), "table") + ": "
                 + evidence.records().stream().map(RigRecord::source).collect(Collectors.joining(", ")) + ".");
-        evidence.pooled().forEach(pooled -> sentences.add(pooled(pooled)));
-        for (Layer layer : Layer.values()) {
-            if (evidence.of(layer).isEmpty()) {
-                sentences.add(capital(layer(layer)) + " scatter: not known from these tables.");
-            }
-        }
+        sentences.addAll(layers(evidence));
         if (evidence.records().size() > 1) {
             sentences.add("Tables are pooled by adding: variances weighted by their degrees of freedom, degrees of freedom summed. "
                     + "A table that "
@@ -130,6 +125,18 @@ public final class RigWords {
         limits(evidence).ifPresent(sentences::add);
         sentences.add(chart(evidence));
         sentences.add(change(evidence));
+        return sentences;
+    }
+
+    /** {@return each layer of scatter, and which are not known} */
+    public static List<String> layers(RigEvidence evidence) {
+        List<String> sentences = new ArrayList<>();
+        evidence.pooled().forEach(pooled -> sentences.add(pooled(pooled)));
+        for (Layer layer : Layer.values()) {
+            if (evidence.of(layer).isEmpty()) {
+                sentences.add(capital(layer(layer)) + " scatter: not known from these tables.");
+            }
+        }
         return sentences;
     }
 

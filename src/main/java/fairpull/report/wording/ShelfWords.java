@@ -38,6 +38,17 @@ public final class ShelfWords {
         return "A: " + plan.question().partA().strip() + " · B: " + plan.question().partB().strip();
     }
 
+    /** {@return the verdict of a finding} */
+    public static String verdict(Finding finding) {
+        return FindingWords.verdictHead(finding).split("[,;:] ", 2)[0];
+    }
+
+    /** {@return what belongs to the verdict: whether it is worthwhile, why there is none; empty where nothing does} */
+    public static String besideVerdict(Finding finding) {
+        String[] parts = FindingWords.verdictHead(finding).split("[,;:] ", 2);
+        return parts.length < 2 ? "" : parts[1];
+    }
+
     /** {@return the estimated change with its unit; empty where it cannot be judged} */
     public static String change(Finding finding) {
         return finding.estimate().map(estimate -> Numbers.of(finding).signed(estimate.change())).orElse("");

@@ -5,6 +5,7 @@ import fairpull.app.document.Settings;
 import fairpull.app.usecase.KeepReport;
 import fairpull.app.usecase.KeepReport.Kind;
 import fairpull.app.usecase.KeepReport.Wish;
+import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.finding.ReportOptions;
 import fairpull.ui.theme.Words;
 import java.nio.file.InvalidPathException;
@@ -42,8 +43,10 @@ final class ReportActions {
 
     private Optional<String> whyNot() {
         Document document = test.document();
-        return document.folder().isEmpty() || !document.isSealed() ? Optional.of(Words.of("finding.notYet"))
-                : document.isAmending() ? Optional.of(Words.of("report.amending")) : Optional.empty();
+        Optional<String> notYet = test.pane().pages().stream().filter(FindingPage.class::isInstance)
+                .flatMap(page -> page.notYet(document).stream()).findFirst();
+        return notYet.or(() -> document.folder().isEmpty() ? Optional.of(Words.of("finding.notYet"))
+                : document.isAmending() ? Optional.of(Words.of("report.amending")) : Optional.empty());
     }
 
     /** Writes the finding that was judged when the test had the stamp {@code seen}. */

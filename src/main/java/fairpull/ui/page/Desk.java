@@ -5,6 +5,7 @@ import fairpull.app.document.Edit;
 import fairpull.app.document.Settings;
 import fairpull.ui.strip.DayStripView;
 import fairpull.ui.theme.Words;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -31,7 +32,16 @@ public record Desk(Document document, Settings settings, DayStripView strip, Con
     }
 
     private String nameOf(String name) {
-        return "run." + name + ":" + document.folder().map(folder -> folder.toAbsolutePath().normalize().toString()).orElse("");
+        return "run." + name + ":" + document.folder().map(Desk::plain).orElse("");
+    }
+
+    private static String plain(Path folder) {
+        return folder.toAbsolutePath().normalize().toString();
+    }
+
+    /** {@return whether the test in a folder is run blind} */
+    public static boolean isBlind(Settings settings, Path folder) {
+        return settings.find("run." + BLIND + ":" + plain(folder)).filter(value -> !value.isEmpty()).isPresent();
     }
 
     /** {@return whether part names and values are hidden from who runs the day} */

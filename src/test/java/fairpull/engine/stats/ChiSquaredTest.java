@@ -30,6 +30,15 @@ class ChiSquaredTest {
     }
 
     @Test
+    void theIntervalHoldsItsEstimateHoweverLittleIsKnown() {
+        for (double freedom : new double[] {1e-3, 0.02, 0.5, 1, 4.7, 1e4}) {
+            double[] factors = ChiSquared.scatterFactors(0.95, freedom);
+            assertThat(factors[0]).as("%s", freedom).isBetween(0.0, 1.0);
+            assertThat(factors[1]).as("%s", freedom).isGreaterThanOrEqualTo(1);
+        }
+    }
+
+    @Test
     void theBoundsOfTwoVariancesAreThoseOfTheHandbook() {
         assertThat(65.54909 * 65.54909 / (61.85425 * 61.85425)).isCloseTo(1.123037, offset(5e-7));
         assertThat(FisherF.upperTail(1.2894, 239, 239)).isCloseTo(0.025, offset(5e-5));

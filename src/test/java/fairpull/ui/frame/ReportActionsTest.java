@@ -157,6 +157,14 @@ class ReportActionsTest {
     }
 
     @Test
+    void blindEyesWriteNoFinding() {
+        done(() -> seat.settings.set("run.blind:" + kept.toAbsolutePath().normalize(), "on"));
+        written(Kind.HTML, folder.resolve("one.html"));
+        assertThat(said(test)).contains("run blind");
+        assertThat(folder.resolve("one.html")).doesNotExist();
+    }
+
+    @Test
     void aTestThatIsNotSealedSaysWhatComesFirst() throws IOException {
         Path open = folder.resolve("open");
         KeepTest.create(open, KeepTest.open(kept).plan());

@@ -17,31 +17,38 @@ import net.miginfocom.swing.MigLayout;
 /** The ways in which a finding leaves the program, and what is to stand in it. */
 final class ReportBar extends JPanel {
     ReportBar(Settings settings, Consumer<KeepReport.Kind> writing, Runnable again) {
-        super(new MigLayout("insets 0, gap 8 6, fillx", "[][][][][]push[]"));
+        super(new MigLayout("insets 0, gap 0 6, fillx, wrap 1", "[grow, fill]"));
         setOpaque(false);
         setName("report");
-        add(new Line(Words.of("report"), Role.SOFT, Look.Type.BODY));
+        JPanel ways = row("[][][][][]push");
+        ways.add(new Line(Words.of("report"), Role.SOFT, Look.Type.BODY));
         for (KeepReport.Kind kind : KeepReport.Kind.values()) {
-            add(Buttons.of("report." + kind.name().toLowerCase(Locale.ROOT), () -> writing.accept(kind)));
+            ways.add(Buttons.of("report." + kind.name().toLowerCase(Locale.ROOT), () -> writing.accept(kind)));
         }
-        add(Buttons.of("finding.again", again), "alignx right, wrap");
-        JPanel options = new JPanel(new MigLayout("insets 0, gap 8 6"));
-        options.setOpaque(false);
+        add(ways);
+        JPanel options = row("[][]push[]");
         Choice<String> paper = new Choice<>("report.paper", ReportOptions.PAPERS, size -> Words.of("report.paper." + size),
                 size -> settings.set(ReportOptions.PAPER, size));
         paper.show(ReportOptions.paper(settings));
         paper.addTo(options);
+        options.add(Buttons.of("finding.again", again));
+        add(options);
         JCheckBox identity = new JCheckBox(Words.of("report.identity"), ReportOptions.withoutIdentity(settings));
         identity.setName("report.identity");
         identity.setMnemonic(Words.mnemonic("report.identity"));
         identity.setToolTipText(Words.tip(Words.of("report.identity.tip")));
         identity.setOpaque(false);
         identity.addActionListener(event -> settings.set(ReportOptions.IDENTITY, Boolean.toString(identity.isSelected())));
-        options.add(identity, "gapleft 12");
-        add(options, "spanx, wmin 0");
+        add(identity, "wmin 0");
         settings.listen(() -> {
             paper.show(ReportOptions.paper(settings));
             identity.setSelected(ReportOptions.withoutIdentity(settings));
         });
+    }
+
+    private static JPanel row(String columns) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8 0, fillx", columns));
+        row.setOpaque(false);
+        return row;
     }
 }

@@ -23,7 +23,7 @@ final class MarkCell extends JPanel implements TableCellRenderer {
     public Component getTableCellRendererComponent(JTable table, Object value, boolean selected, boolean focused, int row, int column) {
         mark = ((Row) value).test().flatMap(ListedTest::outcome).flatMap(Outcome::mark);
         // a chart needs its own ground to be read
-        setBackground(table.getBackground());
+        setBackground(selected && mark.isEmpty() ? table.getSelectionBackground() : table.getBackground());
         getAccessibleContext().setAccessibleName(mark.map(drawing -> LocalNumbers.shown(drawing.description())).orElse(""));
         return this;
     }

@@ -90,8 +90,7 @@ final class RigPart extends JPanel {
         key.chart().ifPresent(chart -> card.add(new ScaledChart(chart), "growx, wmin 0"));
         key.chart().ifPresent(chart -> card.add(Prose.small(Words.of("shelf.rig.caption")), "growx, wmin 0"));
         card.add(layers(key.layers()), "growx, wmin 0, gapy 8 8");
-        key.said().stream().filter(sentence -> !sentence.equals(key.changed()))
-                .forEach(sentence -> card.add(Prose.body(sentence), "growx, wmin 0"));
+        key.rest().forEach(sentence -> card.add(Prose.body(sentence), "growx, wmin 0"));
         return card;
     }
 

@@ -3,6 +3,7 @@ package fairpull.ui.page.shelf;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.ListedTest;
 import fairpull.app.usecase.ListedTest.Outcome;
+import fairpull.ui.page.Desk;
 import fairpull.ui.page.shelf.TestRows.Column;
 import fairpull.ui.page.shelf.TestRows.Row;
 import fairpull.ui.theme.LocalNumbers;
@@ -21,7 +22,7 @@ final class RowWords {
 
     String first(Row row, Column column) {
         return switch (column) {
-            case TEST -> row.test().map(ListedTest::title).orElse(String.valueOf(row.folder().getFileName()));
+            case TEST -> row.test().map(this::title).orElse(String.valueOf(row.folder().getFileName()));
             case STATE -> row.test().map(ListedTest::stateWords).orElse(Words.of("shelf.awaited"));
             case VERDICT -> outcome(row, Outcome::verdictWords);
             case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::change));
@@ -33,7 +34,7 @@ final class RowWords {
     String second(Row row, Column column) {
         return switch (column) {
             case TEST -> row.test().map(test -> test.trouble().isEmpty() ? parts(test) : test.trouble()).orElse("");
-            case VERDICT -> outcome(row, Outcome::alarm);
+            case VERDICT -> outcome(row, outcome -> outcome.alarm().isEmpty() ? outcome.beside() : outcome.alarm());
             case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::interval));
             case STATE -> row.test().map(ListedTest::measure).orElse("");
             case MARK, DATE -> "";
@@ -46,11 +47,17 @@ final class RowWords {
                 || column == Column.VERDICT && !outcome(row, Outcome::alarm).isEmpty();
     }
 
-    /** Who looks blind at a day is not told here what is fitted. */
+    private String title(ListedTest test) {
+        return isBlind(test) ? Words.of("blind.title") : test.title();
+    }
+
     private String parts(ListedTest test) {
-        boolean blind = test.state() != ListedTest.State.COMPLETE
-                && settings.find("run.blind:" + test.folder().toAbsolutePath().normalize()).filter("on"::equals).isPresent();
-        return blind ? "" : test.parts();
+        return isBlind(test) ? "" : test.parts();
+    }
+
+    /** Who runs a day blind is not told here what is fitted either. */
+    private boolean isBlind(ListedTest test) {
+        return test.state() != ListedTest.State.COMPLETE && Desk.isBlind(settings, test.folder());
     }
 
     private static String outcome(Row row, Function<Outcome, String> words) {

@@ -34,6 +34,8 @@ public final class ShelfPane extends JPanel {
     private static final String FOLDER = "shelf.folder";
     private static final String TESTS = "shelf.tests";
     private static final String RIG = "shelf.rigs";
+    /** What is chosen is in ink, as on the path of pages. */
+    private static final String CHOSEN = "selectedBackground: $Button.default.background; selectedForeground: $Button.default.foreground";
 
     private final transient Settings settings;
     private final transient ListTests listing = new ListTests();
@@ -93,6 +95,7 @@ public final class ShelfPane extends JPanel {
             button.setName(key);
             button.setMnemonic(Words.mnemonic(key));
             button.setToolTipText(Words.tip(Words.of(key + ".tip")));
+            button.putClientProperty("FlatLaf.style", CHOSEN);
             button.addActionListener(event -> cards.show(stage, key));
             group.add(button);
             parts.put(key, button);
@@ -136,6 +139,7 @@ public final class ShelfPane extends JPanel {
     public void look(Path where) {
         folder = Optional.of(where.toAbsolutePath().normalize());
         settings.set(FOLDER, folder.get().toString());
+        focus();
         again();
     }
 
@@ -159,6 +163,7 @@ public final class ShelfPane extends JPanel {
         rows.have(found.tests());
         records = found.records();
         table.choose(before);
+        head.setText(Words.of("shelf.judging", rows.getRowCount()));
         Told told = new Told(rows::tell);
         running = Optional.of(Job.start(watch -> {
             listing.list(found, told, watch);

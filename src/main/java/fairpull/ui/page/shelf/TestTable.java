@@ -13,15 +13,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
+import javax.swing.SwingConstants;
 import javax.swing.table.TableRowSorter;
 
 /** The list: a row a test, sorted by whichever column. Enter or a double click opens one. */
 final class TestTable extends JTable {
     private static final int ROW = 44;
-    private static final List<Integer> WIDTHS = List.of(330, 190, 220, 200, 190, 90);
+    private static final int DAY = 94;
+    private static final List<Integer> WIDTHS = List.of(310, 190, 230, 200, 170, DAY);
 
     private final TestRows rows;
     private final transient TableRowSorter<TestRows> sorter;
@@ -47,6 +50,9 @@ final class TestTable extends JTable {
             getColumnModel().getColumn(place).setPreferredWidth(WIDTHS.get(place));
         }
         setRowSorter(sorter);
+        if (getTableHeader().getDefaultRenderer() instanceof JLabel head) {
+            head.setHorizontalAlignment(SwingConstants.LEADING);
+        }
         Keys.bind(this, "ENTER", () -> chosen().ifPresent(opening));
         addMouseListener(new MouseAdapter() {
             @Override
@@ -61,6 +67,8 @@ final class TestTable extends JTable {
 
     private void dress() {
         setRowHeight((int) Math.round(ROW * Look.scale()));
+        // a day that is cut says nothing
+        getColumnModel().getColumn(Column.DATE.ordinal()).setMinWidth((int) Math.round(DAY * Look.scale()));
     }
 
     @Override
