@@ -59,6 +59,12 @@ class AuditWindowTest {
         seat.type("audit.figure.name.0", "power at 5500 rpm");
         seat.type("audit.figure.before.0", "201.4 hp");
         seat.type("audit.figure.after.0", "217.9");
+        seat.type("audit.figure.at.0", "5500");
+        seat.press("audit.figures.add");
+        seat.type("audit.figure.name.1", "torque at 5500 rpm");
+        seat.type("audit.figure.before.1", "192.3 lbf·ft");
+        seat.type("audit.figure.after.1", "208.1 lbf·ft");
+        seat.type("audit.figure.at.1", "5500 rpm");
         seat.type("audit.claim.words.0", "a gain at 5500 rpm");
         seat.press("audit.claims.add");
         seat.type("audit.claim.words.1", "20 hp more");
@@ -72,7 +78,13 @@ class AuditWindowTest {
             seat.choose("audit.quoted." + side, 1);
             seat.type("audit.pulls." + side, "5");
             seat.choose("audit.correction." + side, 2);
+            seat.choose("audit.barometer." + side, 1);
+            seat.type("audit.smoothing." + side, "100 rpm");
         }
+        seat.type("audit.order", "A/B/A");
+        seat.type("audit.sweep", "2500-6500 rpm");
+        seat.type("audit.scatter.pull", "0.6 % df 12");
+        seat.type("audit.scatter.refit", "0.9 % (df 6)");
         for (String item : List.of("audit.rig", "audit.strapDown", "audit.day", "audit.allElse", "audit.namedBefore", "audit.returned")) {
             seat.choose(item, 1);
         }
@@ -187,6 +199,18 @@ class AuditWindowTest {
         done(() -> { });
         assertThat(seat.grades()).containsExactly("Not shown");
         assertThat(seat.read()).contains("The claim is not shown", "Chance alone");
+    }
+
+    @Test
+    void aPublicationWithCurvesIsAuditedWithThemFromItsFolder() throws IOException {
+        Path file = Path.of("demo-data/published/inlet.json");
+        AuditSeat seat = new AuditSeat(folder.resolve("home"), KeepAudit.open(file));
+        seat.go("page.curves");
+        assertThat(seat.read()).contains("inlet-before.csv", "inlet-after.csv");
+        seat.frame().chosen = Optional.of(folder.resolve("ours.json"));
+        done(() -> seat.audit.actions().export(AuditExport.JSON));
+        assertThat(Files.readString(folder.resolve("ours.json"))).isEqualTo(printed("audit", file, "--json"));
+        assertThat(seat.grades()).hasSize(2);
     }
 
     @Test
