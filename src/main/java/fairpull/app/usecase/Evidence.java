@@ -169,7 +169,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
 
         private Measured measured(LogEntry.PullTaken one) {
             try {
-                return new Measured(PullValues.outcomes(PullValues.channels(test, content.mappings(), one), plan), Optional.empty());
+                return new Measured(PullValues.outcomes(ReadPull.of(test, content.mappings(), one).channels(), plan), Optional.empty());
             } catch (InputException unreadable) {
                 return new Measured(Map.of(), Optional.of(unreadable));
             }

@@ -22,7 +22,6 @@ import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
-import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Samples;
 import fairpull.engine.curve.CommonGrid;
@@ -102,14 +101,19 @@ final class FolderCurves {
     /** The rows of the deciding measure's table know all about a pull but its curve; a pull typed in by hand has none. */
     private Map<PullRow, Resampled> curves() {
         Map<PullRow, Resampled> curves = new LinkedHashMap<>();
-        Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
-        for (PullRow row : evidence.table(measure, fate -> fate == Fate.USED).rows()) {
-            PullId.parse(row.pull()).map(taken::get).filter(pull -> !pull.file().isEmpty())
-                    .flatMap(pull -> Resampled.of(PullValues.driven(PullValues.channels(test, content.mappings(), pull), plan),
-                            measure.unit().quantity(), plan.scoredWindow()))
-                    .ifPresent(curve -> curves.put(row, curve));
+        List<PullRow> rows = evidence.table(measure, fate -> fate == Fate.USED).rows();
+        List<Optional<Resampled>> read = Chunks.run(rows.size(), row -> curve(rows.get(row)), Chunks.cores(), Progress.none());
+        for (int row = 0; row < rows.size(); row++) {
+            PullRow of = rows.get(row);
+            read.get(row).ifPresent(curve -> curves.put(of, curve));
         }
         return curves;
+    }
+
+    private Optional<Resampled> curve(PullRow row) {
+        return PullId.parse(row.pull()).map(content.log().pulls()::get).filter(pull -> !pull.file().isEmpty())
+                .flatMap(pull -> Resampled.of(PullValues.driven(ReadPull.of(test, content.mappings(), pull).channels(), plan),
+                        measure.unit().quantity(), plan.scoredWindow()));
     }
 
     private Optional<SpeedGrid> grid(Map<PullRow, Resampled> curves) {

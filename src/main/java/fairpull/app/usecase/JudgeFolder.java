@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.CheckOutcome;
@@ -20,7 +21,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.LogEntry;
-import fairpull.domain.pull.PullTrace;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
 import fairpull.engine.judging.Judge;
@@ -83,11 +84,11 @@ public final class JudgeFolder {
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
-        List<PullTrace> traces = PullChecks.traces(test, content, evidence.pulls());
-        List<CheckOutcome> checks = PullChecks.of(plan.question(), traces, evidence.pulls());
+        List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), Progress.none());
+        List<CheckOutcome> checks = PullChecks.of(plan.question(), looked, evidence.pulls());
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
-        notices.addAll(SweepDoubts.of(plan, traces));
+        notices.addAll(SweepDoubts.of(plan, looked.stream().map(Looked::pull).toList()));
         Optional<CurveFinding> curve = FolderCurves.judge(test, content, evidence, deciding);
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary, curve),
                 evidence.pulls(), amendments(), notices, checks, look.taken(), curve);

@@ -118,7 +118,7 @@ public record PullCurves(Unit unit, List<SweptCurve> curves, Optional<SpeedGrid>
                 return Optional.empty();
             }
             try {
-                Channels channels = PullValues.driven(PullValues.channels(test, content.mappings(), taken), plan);
+                Channels channels = PullValues.driven(ReadPull.of(test, content.mappings(), taken).channels(), plan);
                 double scale = multiplier(seen) / unit.factor();
                 return Resampled.of(channels, quantity, plan.scoredWindow()).flatMap(resampled -> rows(channels, scale)
                         .map(rows -> new Read(new SweptCurve(seen.pull(), seen.pull().install().startsWith("A") ? Part.A : Part.B,
