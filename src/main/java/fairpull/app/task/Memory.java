@@ -3,12 +3,14 @@ package fairpull.app.task;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import java.util.function.ToLongFunction;
 
 /**
- * Remembers what was made of what, up to a total weight; what was not asked for longest is forgotten first. For use by several threads:
- * two that ask for the same thing at once may both make it.
+ * Remembers what was made of what, up to a total weight; what was not asked for longest is forgotten first. For use by several threads: one
+ * that asks for what another is making waits for it.
  *
  * @param <K> all that the value depends on
  * @param <V> never changes
@@ -16,7 +18,8 @@ import java.util.function.ToLongFunction;
 public final class Memory<K, V> {
     private final long most;
     private final ToLongFunction<V> weight;
-    private final Map<K, V> kept = new LinkedHashMap<>(16, 0.75f, true);
+    /** Values that are there or being made; what is being made weighs nothing yet. */
+    private final Map<K, CompletableFuture<V>> kept = new LinkedHashMap<>(16, 0.75f, true);
     private long total;
 
     /** Remembers values up to a total weight. */
@@ -25,32 +28,57 @@ public final class Memory<K, V> {
         this.weight = weight;
     }
 
-    /** {@return the value of a key: as it is remembered, else made now; a fault in making it is not remembered} */
+    /** {@return the value of a key: as it is remembered, else made now; a fault in making it is told and not remembered} */
     public V of(K key, Supplier<V> making) {
+        CompletableFuture<V> own = new CompletableFuture<>();
+        CompletableFuture<V> known;
         synchronized (kept) {
-            V known = kept.get(key);
-            if (known != null) {
-                return known;
-            }
+            known = kept.putIfAbsent(key, own);
         }
-        V made = making.get();
-        keep(key, made);
-        return made;
+        if (known != null) {
+            return waitedFor(known);
+        }
+        try {
+            V made = making.get();
+            keep(key, own, made);
+            return made;
+        } catch (RuntimeException | Error fault) {
+            synchronized (kept) {
+                kept.remove(key, own);
+            }
+            own.completeExceptionally(fault);
+            throw fault;
+        }
     }
 
-    private void keep(K key, V value) {
-        long own = weight.applyAsLong(value);
-        if (own > most) {
-            return;
+    private static <V> V waitedFor(CompletableFuture<V> known) {
+        try {
+            return known.join();
+        } catch (CompletionException failed) {
+            throw failed.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(failed.getCause());
         }
+    }
+
+    private void keep(K key, CompletableFuture<V> own, V made) {
         synchronized (kept) {
-            V before = kept.put(key, value);
-            total += own - (before == null ? 0 : weight.applyAsLong(before));
-            Iterator<V> oldest = kept.values().iterator();
+            own.complete(made);
+            total += weight.applyAsLong(made);
+            if (weight.applyAsLong(made) > most) {
+                forget(made);
+                kept.remove(key, own);
+            }
+            Iterator<CompletableFuture<V>> oldest = kept.values().iterator();
             while (total > most) {
-                total -= weight.applyAsLong(oldest.next());
-                oldest.remove();
+                CompletableFuture<V> next = oldest.next();
+                if (next.isDone()) {
+                    forget(next.join());
+                    oldest.remove();
+                }
             }
         }
+    }
+
+    private void forget(V value) {
+        total -= weight.applyAsLong(value);
     }
 }

@@ -47,14 +47,19 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
 
     /** {@return the evidence in a test's folder} */
     static Evidence of(TestFolder test, TestFolder.Content content) {
+        return of(test, content, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears of every export that was read} */
+    static Evidence of(TestFolder test, TestFolder.Content content, Progress progress) {
         return of(test, content, (pull, trouble) -> {
             throw trouble;
-        });
+        }, progress);
     }
 
     /** {@return the evidence in a test's folder, whoever listens being told of pulls that count and cannot be used} */
-    static Evidence of(TestFolder test, TestFolder.Content content, Troubles troubles) {
-        return new Collector(test, content, troubles).collect();
+    static Evidence of(TestFolder test, TestFolder.Content content, Troubles troubles, Progress progress) {
+        return new Collector(test, content, troubles, progress).collect();
     }
 
     /** Hears why a pull that counts cannot be used; may throw it. No pull is named where it concerns several. */
@@ -133,7 +138,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final Troubles troubles;
         private final Map<PullId, Measured> exports;
 
-        Collector(TestFolder test, TestFolder.Content content, Troubles troubles) {
+        Collector(TestFolder test, TestFolder.Content content, Troubles troubles, Progress progress) {
             this.troubles = troubles;
             this.test = test;
             this.content = content;
@@ -143,7 +148,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.taken = log.pulls();
             this.aborted = log.aborted();
             this.excluded = log.excluded();
-            this.exports = measured();
+            this.exports = measured(progress);
         }
 
         /** What the export of a pull measures, or why it cannot be read. */
@@ -157,9 +162,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         }
 
         /** Exports are read on all cores: a long day has hundreds. */
-        private Map<PullId, Measured> measured() {
+        private Map<PullId, Measured> measured(Progress progress) {
             List<LogEntry.PullTaken> files = taken.values().stream().filter(one -> !one.file().isEmpty() && !one.pull().warmUp()).toList();
-            List<Measured> read = Chunks.run(files.size(), place -> measured(files.get(place)), Chunks.cores(), Progress.none());
+            List<Measured> read = Chunks.run(files.size(), place -> measured(files.get(place)), Chunks.cores(), progress);
             Map<PullId, Measured> byPull = new HashMap<>();
             for (int place = 0; place < files.size(); place++) {
                 byPull.put(files.get(place).pull(), read.get(place));

@@ -8,7 +8,6 @@ import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Quantity;
-import fairpull.engine.check.Checklist;
 import fairpull.engine.check.Checklist.Looked;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.Sha256;
@@ -127,8 +126,7 @@ final class FileCheck {
         List<String> doubts = new ArrayList<>(export.doubts());
         MissingValues.rowsLeftOut(export, mapping).ifPresent(doubts::add);
         Map<Measure, Double> values = id.warmUp() ? Map.of() : values(export, read.orElseThrow().channels(), id, mapping, name, doubts);
-        Optional<Looked> looked = read.map(known -> Checklist.look(plan.question(),
-                known.trace(id, !id.warmUp(), plan.question().deciding(), air.at(id))));
+        Optional<Looked> looked = read.map(known -> known.looked(id, !id.warmUp(), plan.question(), air.at(id)));
         looked.ifPresent(seen -> doubts.addAll(PullChecks.doubts(plan.question(), seen)));
         int own = doubts.size();
         looked.map(Looked::pull).ifPresent(seen -> {

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Progress;
 import fairpull.domain.finding.Judgement;
 import fairpull.report.chart.Drawing;
 import fairpull.report.write.Card;
@@ -51,7 +52,12 @@ public record FindingView(List<Section> sections) {
 
     /** {@return the finding of the test in a folder} */
     public static FindingView of(Path folder) throws IOException {
-        return of(JudgeFolder.judge(folder));
+        return of(folder, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears how far its exports are read} */
+    public static FindingView of(Path folder, Progress progress) throws IOException {
+        return of(JudgeFolder.judge(folder, progress));
     }
 
     /** {@return what tells whether a test may have changed since it was judged: size and time of its plan and its log} */

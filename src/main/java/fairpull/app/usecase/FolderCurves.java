@@ -41,8 +41,10 @@ final class FolderCurves {
     private final Plan plan;
     private final Evidence evidence;
     private final Measure measure;
+    private final Progress progress;
 
-    private FolderCurves(TestFolder test, TestFolder.Content content, Evidence evidence) {
+    private FolderCurves(TestFolder test, TestFolder.Content content, Evidence evidence, Progress progress) {
+        this.progress = progress;
         this.test = test;
         this.content = content;
         this.plan = content.plan();
@@ -56,8 +58,9 @@ final class FolderCurves {
      * @param deciding the finding of the measure itself; its settings hold for the curve as well
      * @return the finding; empty where the measure is not read off a curve or the pulls used hold no curves that can be judged
      */
-    static Optional<CurveFinding> judge(TestFolder test, TestFolder.Content content, Evidence evidence, Finding deciding) {
-        FolderCurves curves = new FolderCurves(test, content, evidence);
+    static Optional<CurveFinding> judge(TestFolder test, TestFolder.Content content, Evidence evidence, Finding deciding,
+            Progress progress) {
+        FolderCurves curves = new FolderCurves(test, content, evidence, progress);
         return curves.table().flatMap(table -> judge(table, curves.question(deciding)));
     }
 
@@ -102,7 +105,7 @@ final class FolderCurves {
     private Map<PullRow, Resampled> curves() {
         Map<PullRow, Resampled> curves = new LinkedHashMap<>();
         List<PullRow> rows = evidence.table(measure, fate -> fate == Fate.USED).rows();
-        List<Optional<Resampled>> read = Chunks.run(rows.size(), row -> curve(rows.get(row)), Chunks.cores(), Progress.none());
+        List<Optional<Resampled>> read = Chunks.run(rows.size(), row -> curve(rows.get(row)), Chunks.cores(), progress);
         for (int row = 0; row < rows.size(); row++) {
             PullRow of = rows.get(row);
             read.get(row).ifPresent(curve -> curves.put(of, curve));

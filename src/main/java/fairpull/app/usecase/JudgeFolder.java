@@ -45,21 +45,28 @@ public final class JudgeFolder {
     private final TestFolder test;
     private final TestFolder.Content content;
     private final Plan plan;
+    private final Progress progress;
     private final Evidence evidence;
     private final LookNow look;
 
-    private JudgeFolder(TestFolder test, TestFolder.Content content) {
+    private JudgeFolder(TestFolder test, TestFolder.Content content, Progress progress) {
+        this.progress = progress;
         this.test = test;
         this.content = content;
         this.plan = content.plan();
-        this.evidence = Evidence.of(test, content);
+        this.evidence = Evidence.of(test, content, progress.part(0, 3));
         this.look = LookNow.of(plan, content.log(), evidence.pulls());
     }
 
     /** {@return the judgement of the test in a folder} */
     public static Judgement judge(Path folder) throws IOException {
+        return judge(folder, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears of every export that was read, checked and brought onto the grid} */
+    public static Judgement judge(Path folder, Progress progress) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new JudgeFolder(test, test.read()).judgement();
+        return new JudgeFolder(test, test.read(), progress).judgement();
     }
 
     /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
@@ -84,12 +91,12 @@ public final class JudgeFolder {
     private Judgement judgement() throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
-        List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), Progress.none());
+        List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), progress.part(1, 3));
         List<CheckOutcome> checks = PullChecks.of(plan.question(), looked, evidence.pulls());
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
         notices.addAll(SweepDoubts.of(plan, looked.stream().map(Looked::pull).toList()));
-        Optional<CurveFinding> curve = FolderCurves.judge(test, content, evidence, deciding);
+        Optional<CurveFinding> curve = FolderCurves.judge(test, content, evidence, deciding, progress.part(2, 3));
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary, curve),
                 evidence.pulls(), amendments(), notices, checks, look.taken(), curve);
     }

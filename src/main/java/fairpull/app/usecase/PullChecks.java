@@ -93,8 +93,7 @@ final class PullChecks {
         }
         Question question = content.plan().question();
         try {
-            return Optional.of(Checklist.look(question,
-                    ReadPull.of(test, content.mappings(), taken).trace(taken.pull(), used, question.deciding(), air)));
+            return Optional.of(ReadPull.of(test, content.mappings(), taken).looked(taken.pull(), used, question, air));
         } catch (InputException unreadable) {
             return Optional.empty();
         }

@@ -127,7 +127,7 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
             this.progress = progress;
             this.test = test;
             this.content = content;
-            this.evidence = Evidence.of(test, content, this::hear);
+            this.evidence = Evidence.of(test, content, this::hear, progress.part(0, 2));
             this.temperature = TEMPERATURES.stream()
                     .filter(one -> evidence.pulls().stream().anyMatch(pull -> pull.conditionsSi().containsKey(one))).findFirst();
         }
@@ -180,7 +180,7 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
         }
 
         private Map<PullId, List<String>> checks() {
-            List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), progress);
+            List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), progress.part(1, 2));
             Map<PullId, List<String>> checks = new HashMap<>();
             for (CheckOutcome outcome : PullChecks.of(content.plan().question(), looked, evidence.pulls())) {
                 outcome.names().forEach(name -> named(name).forEach(pull -> checks.computeIfAbsent(pull, none -> new ArrayList<>())

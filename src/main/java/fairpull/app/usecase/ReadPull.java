@@ -5,6 +5,7 @@ import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Question;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
@@ -12,6 +13,8 @@ import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
+import fairpull.engine.check.Checklist;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.table.Export;
@@ -21,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -39,12 +43,28 @@ import java.util.function.Supplier;
  */
 record ReadPull(Channels channels, Channels plain, Map<Quantity, Unit> units, boolean readsThrottle,
         OptionalDouble correctedOverMeasured) {
-    /** A quarter of what memory there is, in numbers of eight bytes. */
-    private static final Memory<Key, ReadPull> MEMORY = new Memory<>(Runtime.getRuntime().maxMemory() / 4 / Double.BYTES,
-            ReadPull::numbers);
+    /** What memory there is, in numbers of eight bytes; a quarter of it is for what was read, an eighth for what the checks saw in it. */
+    private static final long NUMBERS = Runtime.getRuntime().maxMemory() / Double.BYTES;
+    private static final Memory<Key, ReadPull> READ = new Memory<>(NUMBERS / 4, ReadPull::numbers);
+    private static final Memory<Seen, Looked> LOOKED = new Memory<>(NUMBERS / 8, Looked::numbers);
 
     ReadPull {
         units = Map.copyOf(units);
+    }
+
+    /** What a look at a pull depends on: what was read is compared by identity, which a pull that is remembered keeps. */
+    private record Seen(Channels plain, PullTrace trace, Question question) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Seen seen && plain == seen.plain && question.equals(seen.question)
+                    && trace.pull().equals(seen.trace.pull()) && trace.used() == seen.trace.used()
+                    && trace.factor().equals(seen.trace.factor());
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(System.identityHashCode(plain), trace.pull(), trace.used(), trace.factor());
+        }
     }
 
     private record Key(String fileSha256, String mappingSha256, Optional<Integer> numberInFile) {
@@ -59,7 +79,7 @@ record ReadPull(Channels channels, Channels plain, Map<Quantity, Unit> units, bo
 
     /** {@return a pull of a file whose hash is known, made by {@code reading} where it is not remembered} */
     static ReadPull remembered(String fileSha256, Mapping mapping, Optional<Integer> numberInFile, Supplier<ReadPull> reading) {
-        return MEMORY.of(new Key(fileSha256, TestFolder.sha256(mapping), numberInFile), reading);
+        return READ.of(new Key(fileSha256, TestFolder.sha256(mapping), numberInFile), reading);
     }
 
     private static Path file(TestFolder test, LogEntry.PullTaken taken) {
@@ -89,6 +109,12 @@ record ReadPull(Channels channels, Channels plain, Map<Quantity, Unit> units, bo
         return (long) plain.rows() * plain.all().size();
     }
 
+    /** {@return the pull as the checks that look at one pull at a time see it; parameters as {@link #trace}} */
+    Looked looked(PullId pull, boolean used, Question question, PulledAir air) {
+        PullTrace trace = trace(pull, used, question.deciding(), air);
+        return LOOKED.of(new Seen(plain, trace, question), () -> Checklist.look(question, trace));
+    }
+
     /**
      * {@return what the pull shows the checks}
      *
@@ -96,7 +122,7 @@ record ReadPull(Channels channels, Channels plain, Map<Quantity, Unit> units, bo
      * @param deciding the measure whose standard the air is held against
      * @param air the air noted at the pull
      */
-    PullTrace trace(PullId pull, boolean used, Measure deciding, PulledAir air) {
+    private PullTrace trace(PullId pull, boolean used, Measure deciding, PulledAir air) {
         OptionalDouble factor = !PulledAir.concerns(deciding) || deciding.correction() == Correction.NONE ? OptionalDouble.empty()
                 : air.multiplierIfKnown(Correction.NONE, deciding.correction());
         return new PullTrace(pull, used, plain, readsThrottle, units, correctedOverMeasured, factor);

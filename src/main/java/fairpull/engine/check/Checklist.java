@@ -29,6 +29,11 @@ public final class Checklist {
         public PullTrace pull() {
             return pull.pull();
         }
+
+        /** {@return how many numbers it holds beside those of the pull} */
+        public long numbers() {
+            return 4L * pull.channels().rows();
+        }
     }
 
     /** {@return a pull as the checks that look at one pull at a time see it, made ready for those that hold it against others} */
