@@ -3,6 +3,7 @@ package fairpull.app.usecase;
 import fairpull.app.task.Progress;
 import fairpull.domain.finding.Judgement;
 import fairpull.report.chart.Drawing;
+import fairpull.report.wording.Said;
 import fairpull.report.write.Card;
 import fairpull.report.write.Figure;
 import fairpull.report.write.ReportCards;
@@ -30,15 +31,19 @@ public record FindingView(List<Section> sections) {
      * @param table its heads first, then its rows; empty for none
      * @param words how many columns of the table hold words
      * @param steps numbered steps
+     * @param plainly what the answers say without their figures; empty where they need none
+     * @param method whether it is the method behind other cards
      */
     public record Section(String kind, String heading, List<String> paragraphs, List<Drawing> drawings, String caption,
-            List<Answered> answers, List<List<String>> table, int words, List<String> steps) {
+            List<Answered> answers, List<List<String>> table, int words, List<String> steps,
+            List<Answered> plainly, boolean method) {
         public Section {
             paragraphs = List.copyOf(paragraphs);
             drawings = List.copyOf(drawings);
             answers = List.copyOf(answers);
             table = List.copyOf(table);
             steps = List.copyOf(steps);
+            plainly = List.copyOf(plainly);
         }
     }
 
@@ -74,7 +79,10 @@ public record FindingView(List<Section> sections) {
         List<List<String>> table = card.table().columns().isEmpty() ? List.of()
                 : Stream.concat(Stream.of(card.table().columns()), card.table().rows().stream()).toList();
         return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::drawing).toList(),
-                card.caption(), card.said().stream().map(said -> new Answered(said.head(), said.text())).toList(), table,
-                card.table().words(), card.steps());
+                card.caption(), answered(card.said()), table, card.table().words(), card.steps(), answered(card.plainly()), card.method());
+    }
+
+    private static List<Answered> answered(List<Said> said) {
+        return said.stream().map(one -> new Answered(one.head(), one.text())).toList();
     }
 }

@@ -14,12 +14,14 @@ import fairpull.report.wording.ClaimWords;
 import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.HeadingWords;
 import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.PlainChecks;
 import fairpull.report.wording.Numbers;
 import fairpull.report.wording.Said;
 import fairpull.report.wording.SealWords;
 import fairpull.report.wording.SecondaryWords;
 import fairpull.report.wording.Subject;
 import fairpull.report.wording.TippingWords;
+import fairpull.report.wording.WhyWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,6 +59,7 @@ final class FindingCards {
     private static Card verdict(Judgement judgement) {
         Finding finding = judgement.deciding();
         Card card = Card.plain(FindingWords.verdictHead(finding)).as("verdict")
+                .saying(WhyWords.sentence(finding))
                 .saying(FindingWords.paragraph(finding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
         return IntervalChart.draw(finding).map(chart -> card.showing(List.of(new Figure("interval", chart)), "")).orElse(card);
     }
@@ -72,7 +75,8 @@ final class FindingCards {
 
     private static Card standing(Judgement judgement) {
         Finding finding = judgement.deciding();
-        Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding));
+        Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding))
+                .answeringPlainly(PlainChecks.all(finding));
         Subject subject = Subject.of(judgement.plan().question().deciding().name());
         Card worded = TippingWords.sentence(finding, subject).map(card::saying).orElse(card);
         return TippingScale.draw(finding).map(scale -> worded.showing(List.of(new Figure("tipping", scale)), "")).orElse(worded);

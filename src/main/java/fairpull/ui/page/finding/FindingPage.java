@@ -17,6 +17,7 @@ import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -108,7 +109,15 @@ public final class FindingPage implements Page {
     private void tell(List<FindingView.Section> sections) {
         view.removeAll();
         view.add(bar, "growx, wmin 0");
-        sections.forEach(section -> view.add(new SectionCard(section), "growx, wmin 0"));
+        List<SectionCard> cards = sections.stream().map(SectionCard::new).toList();
+        JCheckBox everything = new JCheckBox(Words.of("finding.everything"));
+        everything.setName("finding.everything");
+        everything.setMnemonic(Words.mnemonic("finding.everything"));
+        everything.setOpaque(false);
+        everything.setToolTipText(Words.tip(Words.of("finding.everything.tip")));
+        everything.addActionListener(event -> cards.forEach(card -> card.open(everything.isSelected())));
+        view.add(everything, "growx 0");
+        cards.forEach(card -> view.add(card, "growx, wmin 0"));
         refreshed();
     }
 
