@@ -4,6 +4,7 @@ import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullRow;
@@ -105,8 +106,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             Double reading = seen.conditionsSi().get(condition);
             if (reading == null) {
                 throw new InputException(Place.of("log.jsonl"), "the plan takes out the slope of " + condition.words() + ", and pull "
-                        + seen.pull() + " has no reading of it", "note it: fairpull note FOLDER " + seen.pull() + " --condition "
-                        + condition.id() + "=…");
+                        + seen.pull() + " has no reading of it", new Remedy("note it: fairpull note FOLDER " + seen.pull() + " --condition "
+                        + condition.id() + "=…",
+                    "paste a table with this pull and the reading on the page Pulls"));
             }
             readings.add(reading);
         }
@@ -221,7 +223,8 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 Map<Measure, Outcome> outcomes = exports.get(taken.pull()).orThrow();
                 if (used) {
                     PullValues.checkDeciding(outcomes, plan, taken.file(),
-                            "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
+                            new Remedy("leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …",
+                    "leave the pull out with a reason, beneath the table of pulls"));
                 }
                 PullValues.of(outcomes).forEach(values::putIfAbsent);
             } catch (InputException unusable) {

@@ -2,6 +2,8 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.Channels;
@@ -38,9 +40,11 @@ final class FileCheck {
     private final Plan plan;
     private final ImportPulls.Reading reading;
     private final ReadAnew readAnew;
+    private final Surface surface;
     private final CarriedAir air;
 
-    FileCheck(TestFolder.Content content, ImportPulls.Reading reading, ReadAnew readAnew) {
+    FileCheck(TestFolder.Content content, ImportPulls.Reading reading, ReadAnew readAnew, Surface surface) {
+        this.surface = surface;
         this.content = content;
         this.plan = content.plan();
         this.reading = reading;
@@ -104,7 +108,8 @@ final class FileCheck {
         boolean alone = reading.onePull() || SweptFile.isForSweeps(opened.pulls());
         if (look.table().columns().stream().anyMatch(column -> CurveTableWriter.isOnGrid(column.header()))) {
             throw new InputException(Place.of(path.toString()), "its curves were smoothed for a finding and would be smoothed again",
-                    "import the raw exports; curve-points.csv of the same folder is judged by judge --curves");
+                    new Remedy("import the raw exports; curve-points.csv of the same folder is judged by judge --curves",
+                    "take in the raw exports in its place"));
         }
         Mapping mapping = mapping(reading.onePull() ? look.table() : look.sample());
         ExportFile file = opened.pulls().isWhole() ? opened.pulls() : ExportFile.read(path, mapping);
@@ -127,10 +132,10 @@ final class FileCheck {
         MissingValues.rowsLeftOut(export, mapping).ifPresent(doubts::add);
         Map<Measure, Double> values = id.warmUp() ? Map.of() : values(export, read.orElseThrow().channels(), id, mapping, name, doubts);
         Optional<Looked> looked = read.map(known -> known.looked(id, !id.warmUp(), plan.question(), air.at(id)));
-        looked.ifPresent(seen -> doubts.addAll(PullChecks.doubts(plan.question(), seen)));
+        looked.ifPresent(seen -> doubts.addAll(PullChecks.doubts(plan.question(), seen, surface)));
         int own = doubts.size();
         looked.map(Looked::pull).ifPresent(seen -> {
-            SweepDoubts.of(plan, List.of(seen)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "")));
+            SweepDoubts.of(plan, List.of(seen)).forEach(notice -> doubts.add(NoticeWords.sentence(notice, "", surface)));
             seen.factor().ifPresent(factor -> PullTraces.unpaired(ColumnGuess.guess(export).columns(), export, mapping)
                     .ifPresent(doubts::add));
         });
@@ -152,7 +157,7 @@ final class FileCheck {
     private Map<Measure, Double> values(Export export, Channels channels, PullId pull, Mapping mapping, String name, List<String> doubts) {
         List<Measure> measures = plan.question().measures();
         Map<Measure, Outcome> outcomes = PullValues.outcomes(channels, plan);
-        PullValues.checkDeciding(outcomes, plan, name, "leave it out, and note the pull as aborted");
+        PullValues.checkDeciding(outcomes, plan, name, Remedy.everywhere("leave it out, and note the pull as aborted"));
         measures.stream().filter(measure -> PulledAir.isNeeded(measure, mapping.corrected())).forEach(measure ->
                 PulledAir.refuseWithoutFuel(Place.of(export.fileName()), pull, mapping.corrected().get(), measure.correction()));
         doubts.addAll(PullValues.doubts(outcomes));
@@ -197,7 +202,8 @@ final class FileCheck {
         }
         if (needed.isEmpty()) {
             throw new InputException(Place.of("plan.json"), "every measure of this plan is typed by hand, none is read from exports",
-                    "type the values: fairpull note TEST B1-3 --value 13.42s");
+                    new Remedy("type the values: fairpull note TEST B1-3 --value 13.42s",
+                    "paste or type the values as a table on the page Pulls"));
         }
         return needed;
     }

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.app.task.Progress;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Judgement;
 import fairpull.report.chart.Drawing;
 import fairpull.report.wording.Said;
@@ -72,7 +73,7 @@ public record FindingView(List<Section> sections) {
     }
 
     static FindingView of(Judgement judgement) {
-        return new FindingView(ReportCards.of(judgement).stream().map(FindingView::section).toList());
+        return new FindingView(ReportCards.of(judgement, Surface.WINDOW).stream().map(FindingView::section).toList());
     }
 
     private static Section section(Card card) {

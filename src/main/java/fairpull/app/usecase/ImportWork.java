@@ -4,6 +4,7 @@ import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.engine.check.Checklist.Looked;
@@ -22,19 +23,21 @@ final class ImportWork {
     private static final int AT_ONCE = 4 * Math.max(2, Chunks.cores());
 
     private final ImportPulls.Request request;
+    private final Surface surface;
     private final TestFolder test;
     private final TestFolder.Content content;
     private final ReadAnew readAnew;
     private final Assignment assignment;
     private final FileCheck check;
 
-    ImportWork(ImportPulls.Request request) throws IOException {
+    ImportWork(ImportPulls.Request request, Surface surface) throws IOException {
         this.request = request;
+        this.surface = surface;
         this.test = TestFolder.open(request.folder());
         this.content = test.read();
         this.readAnew = new ReadAnew(content.log(), request.reading().because());
         this.assignment = new Assignment(request, content, readAnew);
-        this.check = new FileCheck(content, request.reading(), readAnew);
+        this.check = new FileCheck(content, request.reading(), readAnew, surface);
     }
 
     /** What became of a file: its outcome, or why it is refused. */
@@ -145,7 +148,7 @@ final class ImportWork {
     private void addPairs(List<Looked> before, List<Outcome<FileCheck.Result>> outcomes) {
         List<Looked> incoming = outcomes.stream().flatMap(outcome -> outcome.result().stream())
                 .flatMap(result -> result.pulls().stream()).flatMap(pull -> pull.trace().stream()).toList();
-        Map<PullId, List<String>> doubts = PullChecks.pairDoubts(content.plan().question(), before, incoming);
+        Map<PullId, List<String>> doubts = PullChecks.pairDoubts(content.plan().question(), before, incoming, surface);
         outcomes.replaceAll(outcome -> new Outcome<>(outcome.result().map(result -> result.with(doubts)), outcome.refusal()));
     }
 }

@@ -3,9 +3,9 @@ package fairpull.app.usecase;
 import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Fate;
-import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Question;
 import fairpull.domain.pull.LogEntry;
@@ -46,13 +46,14 @@ final class PullChecks {
     }
 
     /** {@return what is doubtful about a pull that comes in by itself, one sentence each} */
-    static List<String> doubts(Question question, Looked incoming) {
+    static List<String> doubts(Question question, Looked incoming, Surface surface) {
         return Checklist.ofEach(question, List.of(incoming)).stream().map(CheckOutcome::notice).flatMap(Optional::stream)
-                .map(PullChecks::sentence).toList();
+                .map(notice -> NoticeWords.sentence(notice, "", surface)).toList();
     }
 
     /** {@return what is doubtful about pulls that come in, held against those that came before and each other, one sentence each} */
-    static Map<PullId, List<String>> pairDoubts(Question question, List<Looked> before, List<Looked> incoming) {
+    static Map<PullId, List<String>> pairDoubts(Question question, List<Looked> before, List<Looked> incoming,
+            Surface surface) {
         Set<PullId> replaced = incoming.stream().map(looked -> looked.pull().pull()).collect(Collectors.toSet());
         List<Looked> all = new ArrayList<>(before);
         all.removeIf(looked -> replaced.contains(looked.pull().pull()));
@@ -62,7 +63,7 @@ final class PullChecks {
         for (Looked looked : incoming) {
             PullId pull = looked.pull().pull();
             doubts.put(pull, outcomes.stream().map(outcome -> about(outcome, pull.toString()))
-                    .map(CheckOutcome::notice).flatMap(Optional::stream).map(PullChecks::sentence).toList());
+                    .map(CheckOutcome::notice).flatMap(Optional::stream).map(notice -> NoticeWords.sentence(notice, "", surface)).toList());
         }
         return doubts;
     }
@@ -79,10 +80,6 @@ final class PullChecks {
     private static CheckOutcome about(CheckOutcome outcome, String pull) {
         List<String> names = outcome.names().stream().filter(name -> name.startsWith(pull + " = ") || name.endsWith("/" + pull)).toList();
         return CheckOutcome.naming(outcome.code(), outcome.figures(), names);
-    }
-
-    private static String sentence(Notice notice) {
-        return NoticeWords.sentence(notice, "");
     }
 
     /** An export that cannot be read has nothing to show here; whoever needs its value says so. */

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
@@ -64,7 +65,7 @@ final class PullValues {
     }
 
     /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
-    static void checkDeciding(Map<Measure, Outcome> outcomes, Plan plan, String file, String remedy) {
+    static void checkDeciding(Map<Measure, Outcome> outcomes, Plan plan, String file, Remedy remedy) {
         Measure deciding = plan.question().deciding();
         if (deciding.definition() instanceof Definition.Typed) {
             return;

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Notice;
@@ -133,8 +134,8 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
         }
 
         private void hear(Optional<PullId> pull, InputException problem) {
-            trouble.add(problem.oneLine());
-            pull.ifPresent(one -> unusable.put(one, problem.oneLine() + "."));
+            trouble.add(problem.oneLine(Surface.WINDOW));
+            pull.ifPresent(one -> unusable.put(one, problem.oneLine(Surface.WINDOW) + "."));
         }
 
         PullsView make() {
@@ -185,12 +186,13 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
             for (CheckOutcome outcome : PullChecks.of(content.plan().question(), looked, evidence.pulls())) {
                 outcome.names().forEach(name -> named(name).forEach(pull -> checks.computeIfAbsent(pull, none -> new ArrayList<>())
                         .add(NoticeWords.sentence(CheckOutcome.naming(outcome.code(), outcome.figures(), List.of(name)).notice()
-                                .orElseThrow(), ""))));
+                                .orElseThrow(), "", Surface.WINDOW))));
             }
             SweepDoubts.of(content.plan(), looked.stream().map(Looked::pull).toList()).stream()
                     .filter(notice -> notice.code() != Notice.Code.POWER_FROM_MOTION)
                     .forEach(notice -> notice.names().forEach(name -> named(name).forEach(pull ->
-                            checks.computeIfAbsent(pull, none -> new ArrayList<>()).add(NoticeWords.sentence(notice, "")))));
+                            checks.computeIfAbsent(pull, none -> new ArrayList<>())
+                                    .add(NoticeWords.sentence(notice, "", Surface.WINDOW)))));
             return checks;
         }
 

@@ -3,6 +3,7 @@ package fairpull.app.usecase;
 import fairpull.app.task.Memory;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Question;
@@ -86,7 +87,8 @@ record ReadPull(Channels channels, Channels plain, Map<Quantity, Unit> units, bo
         Path file = test.export(taken.file());
         if (!Files.isRegularFile(file)) {
             throw new InputException(Place.of("pulls/" + taken.file()), "the export of pull " + taken.pull() + " is gone",
-                    "restore it from a copy, or leave the pull out with `fairpull exclude`");
+                    new Remedy("restore it from a copy, or leave the pull out with `fairpull exclude`",
+                    "restore it from a copy, or leave the pull out with a reason, beneath the table of pulls"));
         }
         return file;
     }

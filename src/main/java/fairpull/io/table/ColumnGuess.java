@@ -1,6 +1,7 @@
 package fairpull.io.table;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
@@ -118,7 +119,8 @@ public final class ColumnGuess {
         if (chosen.isEmpty()) {
             throw new InputException(InputException.Place.of(export.fileName(), export.dialect().headerLine()),
                     "no column is known as " + String.join(", ", quantities.stream().map(Quantity::words).toList()),
-                    "name one: --column power=\"its header\":hp");
+                    new Remedy("name one: --column power=\"its header\":hp",
+                    "choose in the list of columns what each one is"));
         }
         return new Mapping(export.fingerprint(), chosen, corrected, Optional.empty());
     }
