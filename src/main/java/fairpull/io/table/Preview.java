@@ -45,7 +45,7 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
         List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
         List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
                 .map(question -> question.getMessage() + "; " + question.remedy().on(surface)).toList();
-        Set<String> doubts = new LinkedHashSet<>(guess.doubts());
+        Set<String> doubts = new LinkedHashSet<>(guess.doubts(surface));
         doubts.addAll(parted.sample().doubts());
         doubts.addAll(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)));
         return new Preview(export, all.size(), labels, parted.howFound(), guess.columns(), List.copyOf(doubts), questions);
@@ -58,7 +58,7 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
      */
     public static Preview ofOnePull(ExportFile file, Map<Quantity, ColumnChoice> overrides, Surface surface) {
         ColumnGuess.Guess guess = ColumnGuess.guess(file.table(), overrides);
-        return new Preview(file.table(), 1, List.of(), "said", guess.columns(), guess.doubts(), guess.questions().values().stream()
+        return new Preview(file.table(), 1, List.of(), "said", guess.columns(), guess.doubts(surface), guess.questions().values().stream()
                 .map(question -> question.getMessage() + "; " + question.remedy().on(surface)).toList())
                 .with(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)), List.of());
     }

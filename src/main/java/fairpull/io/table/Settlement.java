@@ -29,7 +29,7 @@ final class Settlement {
     private final List<GuessedColumn> columns;
     private final Map<Quantity, GuessedColumn> settled = new EnumMap<>(Quantity.class);
     private final Map<Quantity, InputException> questions = new EnumMap<>(Quantity.class);
-    private final Map<Quantity, String> doubts = new EnumMap<>(Quantity.class);
+    private final Map<Quantity, Remedy> doubts = new EnumMap<>(Quantity.class);
 
     private Settlement(Export export, List<GuessedColumn> columns) {
         this.export = export;
@@ -94,11 +94,13 @@ final class Settlement {
         if (plates.size() == 1) {
             settled.put(Quantity.FRACTION, plates.get(0));
             questions.remove(Quantity.FRACTION);
-            doubts.put(Quantity.FRACTION, label(plates.get(0)) + " tells where the throttle is full, not "
-                    + labels(all.stream().filter(column -> column != plates.get(0)).toList()) + ", which is the pedal");
+            doubts.put(Quantity.FRACTION, Remedy.everywhere(label(plates.get(0)) + " tells where the throttle is full, not "
+                    + labels(all.stream().filter(column -> column != plates.get(0)).toList()) + ", which is the pedal"));
         } else {
-            doubts.put(Quantity.FRACTION, labels(all) + " could each be the throttle, so none of them tells where it is full until "
-                    + "one is chosen");
+            String open = labels(all) + " could each be the throttle, so none of them tells where it is full; ";
+            doubts.put(Quantity.FRACTION, new Remedy(open + "say it with "
+                    + all.stream().map(column -> option(Quantity.FRACTION, column)).collect(Collectors.joining(" or ")),
+                    open + "choose the one that does in the list of columns"));
         }
     }
 
@@ -119,7 +121,7 @@ final class Settlement {
                 .toList();
     }
 
-    List<String> doubts(Set<Quantity> quantities) {
+    List<Remedy> doubts(Set<Quantity> quantities) {
         return doubts.entrySet().stream().filter(entry -> quantities.contains(entry.getKey())).map(Map.Entry::getValue).toList();
     }
 
@@ -194,9 +196,10 @@ final class Settlement {
                 .map(other -> "not " + label(other) + ", " + whyNot(other, winner))
                 .collect(Collectors.joining("; "));
         if (!against.isEmpty()) {
-            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + ", " + against);
+            doubts.put(quantity, Remedy.everywhere(label(winner) + " is taken as " + quantity.words() + ", " + against));
         } else if (winner.isConstant()) {
-            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + " although its numbers never change");
+            doubts.put(quantity, Remedy.everywhere(label(winner) + " is taken as " + quantity.words()
+                    + " although its numbers never change"));
         }
     }
 
@@ -232,7 +235,7 @@ final class Settlement {
             GuessedColumn after = before.withUnit(unit, identity);
             settled.put(quantity, after);
             columns.replaceAll(column -> column == before ? after : column);
-            doubts.put(quantity, label(after) + " names no unit; " + unit.symbol() + " is taken because " + identity);
+            doubts.put(quantity, Remedy.everywhere(label(after) + " names no unit; " + unit.symbol() + " is taken because " + identity));
         }
     }
 
