@@ -5,7 +5,7 @@ import fairpull.domain.pull.PullTrace;
 import java.util.List;
 
 /** One check of pulls. */
-interface PullCheck {
+public interface PullCheck {
     /** {@return what came of it; pulls stand in the order of the plan} */
     CheckOutcome of(List<Traced> pulls);
 

@@ -18,7 +18,6 @@ import java.util.stream.IntStream;
  */
 final class Traced {
     private static final List<Quantity> COMPARED = List.of(Quantity.POWER, Quantity.TORQUE, Quantity.FORCE, Quantity.CURRENT);
-    private static final int MOST_DECIMALS = 9;
 
     private final PullTrace pull;
     private final Map<Quantity, Double> digits = new EnumMap<>(Quantity.class);
@@ -66,30 +65,8 @@ final class Traced {
 
     /** {@return one unit of the last digit that a channel was written with, in SI} */
     double lastDigit(Quantity quantity) {
-        return digits.computeIfAbsent(quantity, asked -> unit(asked).factor() * lastDigit(find(asked).orElseThrow(), unit(asked)));
-    }
-
-    private static double lastDigit(Samples si, Unit unit) {
-        int decimals = 0;
-        while (decimals < MOST_DECIMALS - 1 && !areWhole(si, unit, Math.pow(10, decimals))) {
-            decimals++;
-        }
-        return 1 / Math.pow(10, decimals);
-    }
-
-    private static boolean areWhole(Samples si, Unit unit, double scale) {
-        for (int row = 0; row < si.size(); row++) {
-            double value = unit.fromSi(si.at(row));
-            if (Double.isFinite(value) && !isWhole(value * scale)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Readings went through SI: a whole number comes back with the noise of the last bits. */
-    private static boolean isWhole(double value) {
-        return Math.abs(value - Math.rint(value)) <= 1e-9 * Math.max(1, Math.abs(value));
+        return digits.computeIfAbsent(quantity, asked -> unit(asked).factor()
+                * LastDigit.of(find(asked).orElseThrow().map(unit(asked)::fromSi)));
     }
 
     /** {@return power against torque × engine speed; empty without all three channels in enough rows} */
