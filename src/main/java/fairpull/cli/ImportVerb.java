@@ -49,7 +49,8 @@ final class ImportVerb extends Verb {
     private boolean onePull;
 
     @Option(names = "--column", paramLabel = "QUANTITY=NAME[:UNIT]",
-            description = "Which column is read as what, where the guess is not wanted: power=\"P wheel\":kW, engine-speed=3.")
+            description = "Which column is read as what, where the guess is not wanted: power=\"P wheel\":kW, "
+            + "engine-speed=3; torque=none reads no column as torque.")
     private List<String> columns = List.of();
 
     @Option(names = "--corrected", paramLabel = "STANDARD", description = "What the values are corrected to: none, sae-j1349 …, unknown; "

@@ -7,7 +7,7 @@ import java.util.OptionalInt;
  */
 public final class InputException extends RuntimeException {
     private final transient Place place;
-    private final String remedy;
+    private final transient Remedy remedy;
 
     /**
      * Where the trouble is.
@@ -46,6 +46,17 @@ public final class InputException extends RuntimeException {
      * @param remedy what to do, in a few words
      */
     public InputException(Place place, String problem, String remedy) {
+        this(place, problem, Remedy.everywhere(remedy));
+    }
+
+    /**
+     * Says what is wrong, where, and what to do on each surface.
+     *
+     * @param place where
+     * @param problem what is wrong, in a few words
+     * @param remedy what to do, in a few words
+     */
+    public InputException(Place place, String problem, Remedy remedy) {
         super(problem);
         this.place = place;
         this.remedy = remedy;
@@ -57,12 +68,17 @@ public final class InputException extends RuntimeException {
     }
 
     /** {@return what to do} */
-    public String remedy() {
+    public Remedy remedy() {
         return remedy;
     }
 
-    /** {@return place, problem and remedy in one line} */
+    /** {@return place, problem and what to do on the command line, in one line} */
     public String oneLine() {
+        return oneLine(Remedy.Surface.COMMAND_LINE);
+    }
+
+    /** {@return place, problem and what to do on a surface, in one line} */
+    public String oneLine(Remedy.Surface surface) {
         StringBuilder line = new StringBuilder();
         if (!place.file().isEmpty()) {
             line.append(place.file());
@@ -73,8 +89,8 @@ public final class InputException extends RuntimeException {
             line.append(": ");
         }
         line.append(getMessage());
-        if (!remedy.isEmpty()) {
-            line.append("; ").append(remedy);
+        if (!remedy.on(surface).isEmpty()) {
+            line.append("; ").append(remedy.on(surface));
         }
         return line.toString().replaceAll("\\R", " ");
     }

@@ -60,7 +60,8 @@ public final class Gallery {
             Waiting.forQuiet();
             SwingUtilities.invokeAndWait(() -> write(folder, page.key().replace("page.", ""), mode, scale, pane[0]));
         }
-        drawFinding(folder, mode, scale);
+        drawFinding(folder, mode, scale, "panel-filter", "finding");
+        drawFinding(folder, mode, scale, "electric-pump", "finding-gain");
         new RunGallery(mode, WIDTH, HEIGHT, scale, (name, day) -> write(folder, name, mode, scale, day)).draw();
         SwingUtilities.invokeAndWait(() -> write(folder, "help", mode, scale, OffScreen.onScreenOf(scale, new HelpView())));
         ShelfGallery.draw(folder, (name, board) -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, board)), scale);
@@ -73,9 +74,8 @@ public final class Gallery {
     }
 
     /** The finding of a test that was run. */
-    private static void drawFinding(Path folder, Mode mode, int scale) throws Exception {
-        Path test = Path.of("plans/panel-filter");
-        Document document = KeepTest.open(test);
+    private static void drawFinding(Path folder, Mode mode, int scale, String test, String name) throws Exception {
+        Document document = KeepTest.open(Path.of("plans").resolve(test));
         TestPane[] pane = new TestPane[1];
         SwingUtilities.invokeAndWait(() -> {
             pane[0] = OffScreen.onScreenOf(scale, new TestPane(document, Settings.in(folder.resolve("none")), Pages::of));
@@ -83,7 +83,7 @@ public final class Gallery {
             OffScreen.laidOut(pane[0], WIDTH, HEIGHT);
         });
         Waiting.forQuiet();
-        SwingUtilities.invokeAndWait(() -> write(folder, "finding", mode, scale, pane[0]));
+        SwingUtilities.invokeAndWait(() -> write(folder, name, mode, scale, pane[0]));
     }
 
     private static void write(Path folder, String shown, Mode mode, int scale, JComponent view) {

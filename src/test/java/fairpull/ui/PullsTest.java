@@ -156,6 +156,21 @@ class PullsTest {
         assertThat(said(hand, "import.doubts")).as("power is not torque × engine speed any more").isNotBlank();
     }
 
+    @Test
+    void aGuessedColumnIsLeftOut() throws IOException {
+        Hand hand = empty();
+        hand.drop(Files.writeString(home.resolve("A1-1.csv"), Files.readString(DEMO.resolve("A1-1.csv"))));
+        double guessed = value(hand);
+        int power = IntStream.range(0, hand.find("import.columns", JTable.class).getRowCount())
+                .filter(row -> hand.cell("import.columns", row, 1).equals("power")).findFirst().orElseThrow();
+        hand.select("import.columns", power, power);
+        hand.choose("import.quantity", Optional.empty());
+        hand.settle();
+        assertThat(hand.cell("import.columns", power, 1)).isEqualTo("not used");
+        assertThat(hand.cell("import.columns", power, 3)).isEqualTo("left out by hand");
+        assertThat(value(hand)).as("torque × engine speed stands in").isCloseTo(guessed, Percentage.withPercentage(0.1));
+    }
+
     private static double value(Hand hand) {
         Matcher value = Pattern.compile("mean power 3000-6500 rpm ([\\d.]+) hp").matcher(hand.cell("import.files", 0, 2));
         assertThat(value.find()).as(hand.cell("import.files", 0, 2)).isTrue();

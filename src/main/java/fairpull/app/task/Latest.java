@@ -20,8 +20,13 @@ public final class Latest<R> {
 
     /** Does the work beside the caller's thread; {@code whenEnded} hears of it unless another request came in between. */
     public void ask(Function<Progress, R> work, Consumer<Job.Ended<R>> whenEnded) {
+        ask(work, share -> { }, whenEnded);
+    }
+
+    /** Does the work as well; {@code watcher} hears the share of it that is done, 0 … 1. */
+    public void ask(Function<Progress, R> work, Consumer<Double> watcher, Consumer<Job.Ended<R>> whenEnded) {
         stop();
-        running = Job.start(work, asker, share -> { }, whenEnded);
+        running = Job.start(work, asker, watcher, whenEnded);
     }
 
     /** Stops what is being done, if anything is. */

@@ -8,6 +8,22 @@ public interface Progress {
     /** {@return whether the work is to stop as soon as it can} */
     boolean isCancelled();
 
+    /** {@return the watcher of one of several parts of the work, counted from 0, that take about as long as each other} */
+    default Progress part(int part, int parts) {
+        Progress whole = this;
+        return new Progress() {
+            @Override
+            public void reached(int done, int all) {
+                whole.reached(part * all + done, parts * all);
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return whole.isCancelled();
+            }
+        };
+    }
+
     /** {@return one that does not listen and never stops} */
     static Progress none() {
         return new Progress() {

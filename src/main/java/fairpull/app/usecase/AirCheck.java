@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.Amount;
@@ -54,7 +55,7 @@ public record AirCheck(String decision, String text) {
         } catch (UsageException misunderstood) {
             return new AirCheck(misunderstood.problem(), "");
         } catch (InputException impossible) {
-            return new AirCheck(impossible.oneLine(), "");
+            return new AirCheck(impossible.oneLine(Surface.WINDOW), "");
         }
     }
 

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.CurveFinding;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
@@ -63,7 +64,7 @@ public record Answer(String text, String json) {
     /** {@return the answer of a sizing} */
     public static Answer of(SizeQuestion question, SizeAnswer answer, String unit) {
         return new Answer(TextPlan.size(question, answer, Sizing.clock(question), unit),
-                SizeJson.document(answer, LookWords.warnings(answer)));
+                SizeJson.document(answer, LookWords.warnings(answer, Surface.COMMAND_LINE)));
     }
 
     /** {@return the answer about heat} */

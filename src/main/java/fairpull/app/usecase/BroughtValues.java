@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.PullCorrection;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
@@ -25,6 +26,7 @@ import java.util.stream.Collectors;
 
 /** The values of pulls, brought to the plan's standard by the air at each. */
 final class BroughtValues {
+    private static final String HOLD = " (barometer, and humidity noted with its intake air, then hold for the later pulls of the session)";
     /** So many commands are written out where readings are missing; the rest is counted. */
     private static final int SPELT_OUT = 3;
 
@@ -94,8 +96,8 @@ final class BroughtValues {
         int more = missing.size() - SPELT_OUT;
         String commands = missing.entrySet().stream().limit(SPELT_OUT).map(BroughtValues::command).collect(Collectors.joining("; "));
         throw new InputException(Place.of("log.jsonl"), String.join("; ", cameIn) + ", and no reading is noted of " + what,
-                "note them: " + commands + (more > 0 ? "; likewise for " + more + " more" : "")
-                + " (barometer, and humidity noted with its intake air, then hold for the later pulls of the session)");
+                new Remedy("note them: " + commands + (more > 0 ? "; likewise for " + more + " more" : "") + HOLD,
+                    "paste a table with these pulls and their readings on the page Pulls" + HOLD));
     }
 
     private static String command(Map.Entry<PullId, Set<Condition>> lacking) {

@@ -4,6 +4,7 @@ import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullRow;
@@ -47,14 +48,19 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
 
     /** {@return the evidence in a test's folder} */
     static Evidence of(TestFolder test, TestFolder.Content content) {
+        return of(test, content, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears of every export that was read} */
+    static Evidence of(TestFolder test, TestFolder.Content content, Progress progress) {
         return of(test, content, (pull, trouble) -> {
             throw trouble;
-        });
+        }, progress);
     }
 
     /** {@return the evidence in a test's folder, whoever listens being told of pulls that count and cannot be used} */
-    static Evidence of(TestFolder test, TestFolder.Content content, Troubles troubles) {
-        return new Collector(test, content, troubles).collect();
+    static Evidence of(TestFolder test, TestFolder.Content content, Troubles troubles, Progress progress) {
+        return new Collector(test, content, troubles, progress).collect();
     }
 
     /** Hears why a pull that counts cannot be used; may throw it. No pull is named where it concerns several. */
@@ -100,8 +106,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             Double reading = seen.conditionsSi().get(condition);
             if (reading == null) {
                 throw new InputException(Place.of("log.jsonl"), "the plan takes out the slope of " + condition.words() + ", and pull "
-                        + seen.pull() + " has no reading of it", "note it: fairpull note FOLDER " + seen.pull() + " --condition "
-                        + condition.id() + "=…");
+                        + seen.pull() + " has no reading of it", new Remedy("note it: fairpull note FOLDER " + seen.pull() + " --condition "
+                        + condition.id() + "=…",
+                    "paste a table with this pull and the reading on the page Pulls"));
             }
             readings.add(reading);
         }
@@ -133,7 +140,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final Troubles troubles;
         private final Map<PullId, Measured> exports;
 
-        Collector(TestFolder test, TestFolder.Content content, Troubles troubles) {
+        Collector(TestFolder test, TestFolder.Content content, Troubles troubles, Progress progress) {
             this.troubles = troubles;
             this.test = test;
             this.content = content;
@@ -143,7 +150,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.taken = log.pulls();
             this.aborted = log.aborted();
             this.excluded = log.excluded();
-            this.exports = measured();
+            this.exports = measured(progress);
         }
 
         /** What the export of a pull measures, or why it cannot be read. */
@@ -157,9 +164,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         }
 
         /** Exports are read on all cores: a long day has hundreds. */
-        private Map<PullId, Measured> measured() {
+        private Map<PullId, Measured> measured(Progress progress) {
             List<LogEntry.PullTaken> files = taken.values().stream().filter(one -> !one.file().isEmpty() && !one.pull().warmUp()).toList();
-            List<Measured> read = Chunks.run(files.size(), place -> measured(files.get(place)), Chunks.cores(), Progress.none());
+            List<Measured> read = Chunks.run(files.size(), place -> measured(files.get(place)), Chunks.cores(), progress);
             Map<PullId, Measured> byPull = new HashMap<>();
             for (int place = 0; place < files.size(); place++) {
                 byPull.put(files.get(place).pull(), read.get(place));
@@ -169,7 +176,7 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
 
         private Measured measured(LogEntry.PullTaken one) {
             try {
-                return new Measured(PullValues.outcomes(PullValues.channels(test, content.mappings(), one), plan), Optional.empty());
+                return new Measured(PullValues.outcomes(ReadPull.of(test, content.mappings(), one).channels(), plan), Optional.empty());
             } catch (InputException unreadable) {
                 return new Measured(Map.of(), Optional.of(unreadable));
             }
@@ -216,7 +223,8 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 Map<Measure, Outcome> outcomes = exports.get(taken.pull()).orThrow();
                 if (used) {
                     PullValues.checkDeciding(outcomes, plan, taken.file(),
-                            "leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …");
+                            new Remedy("leave the pull out: fairpull exclude TEST " + taken.pull() + " --because …",
+                    "leave the pull out with a reason, beneath the table of pulls"));
                 }
                 PullValues.of(outcomes).forEach(values::putIfAbsent);
             } catch (InputException unusable) {

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.io.folder.TestFolder;
@@ -24,7 +25,8 @@ public final class ExcludePull {
                     "name a pull that was imported");
         }
         if (content.log().excluded().containsKey(pull)) {
-            throw new InputException(Place.of(folder.toString()), "pull " + pull + " is left out already", "take that back with --readmit");
+            throw new InputException(Place.of(folder.toString()), "pull " + pull + " is left out already",
+                    new Remedy("take that back with --readmit", "take it back in beneath the table of pulls"));
         }
         test.append(now, List.of(new LogEntry.Excluded(pull, because)));
     }

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
@@ -66,12 +67,13 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
      */
     public static ExportView of(Path folder, Path file, ImportPulls.Reading reading) throws IOException {
         TestFolder.Content content = TestFolder.open(folder).read();
-        Preview guessed = PreviewExport.preview(file, TypedColumns.choices(reading.columns()), reading.decimalMark(), reading.onePull());
+        Preview guessed = PreviewExport.preview(file, TypedColumns.choices(reading.columns()), reading.decimalMark(), reading.onePull(),
+                Surface.WINDOW);
         Optional<Mapping> remembered = reading.columns().isEmpty() ? FileCheck.remembered(content.mappings(), guessed.export())
                 : Optional.empty();
-        Preview preview = remembered.isPresent() ? guessed : PreviewExport.against(content.plan(), guessed);
+        Preview preview = remembered.isPresent() ? guessed : PreviewExport.against(content.plan(), guessed, Surface.WINDOW);
         return of(preview, preview.columns().stream().map(column -> remembered.map(mapping -> column(column, mapping))
-                .orElseGet(() -> column(column))).toList(), preview.questions().stream().map(InWindow::words).toList());
+                .orElseGet(() -> column(column))).toList(), preview.questions());
     }
 
     private static ExportView of(Preview preview, List<Column> columns, List<String> questions) {
@@ -100,6 +102,11 @@ public record ExportView(String file, int rows, OptionalInt unitLine, DecimalMar
     /** {@return a column chosen by hand for a quantity, as it is typed for {@link ImportPulls.Reading}} */
     public static String choice(int number, Quantity quantity, Optional<Unit> unit) {
         return ColumnChoice.id(quantity) + "=" + number + unit.map(known -> ":" + known.symbol()).orElse("");
+    }
+
+    /** {@return that no column is read as a quantity, as it is typed} */
+    public static String none(Quantity quantity) {
+        return ColumnChoice.none(quantity);
     }
 
     /** {@return what a column may be chosen for: whatever a measure can be made of} */

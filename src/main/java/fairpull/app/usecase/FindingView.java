@@ -1,7 +1,10 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Progress;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Judgement;
 import fairpull.report.chart.Drawing;
+import fairpull.report.wording.Said;
 import fairpull.report.write.Card;
 import fairpull.report.write.Figure;
 import fairpull.report.write.ReportCards;
@@ -29,15 +32,19 @@ public record FindingView(List<Section> sections) {
      * @param table its heads first, then its rows; empty for none
      * @param words how many columns of the table hold words
      * @param steps numbered steps
+     * @param plainly what the answers say without their figures; empty where they need none
+     * @param method whether it is the method behind other cards
      */
     public record Section(String kind, String heading, List<String> paragraphs, List<Drawing> drawings, String caption,
-            List<Answered> answers, List<List<String>> table, int words, List<String> steps) {
+            List<Answered> answers, List<List<String>> table, int words, List<String> steps,
+            List<Answered> plainly, boolean method) {
         public Section {
             paragraphs = List.copyOf(paragraphs);
             drawings = List.copyOf(drawings);
             answers = List.copyOf(answers);
             table = List.copyOf(table);
             steps = List.copyOf(steps);
+            plainly = List.copyOf(plainly);
         }
     }
 
@@ -51,7 +58,12 @@ public record FindingView(List<Section> sections) {
 
     /** {@return the finding of the test in a folder} */
     public static FindingView of(Path folder) throws IOException {
-        return of(JudgeFolder.judge(folder));
+        return of(folder, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears how far its exports are read} */
+    public static FindingView of(Path folder, Progress progress) throws IOException {
+        return of(JudgeFolder.judge(folder, progress));
     }
 
     /** {@return what tells whether a test may have changed since it was judged: size and time of its plan and its log} */
@@ -61,14 +73,17 @@ public record FindingView(List<Section> sections) {
     }
 
     static FindingView of(Judgement judgement) {
-        return new FindingView(ReportCards.of(judgement).stream().map(FindingView::section).toList());
+        return new FindingView(ReportCards.of(judgement, Surface.WINDOW).stream().map(FindingView::section).toList());
     }
 
     static Section section(Card card) {
         List<List<String>> table = card.table().columns().isEmpty() ? List.of()
                 : Stream.concat(Stream.of(card.table().columns()), card.table().rows().stream()).toList();
         return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::drawing).toList(),
-                card.caption(), card.said().stream().map(said -> new Answered(said.head(), said.text())).toList(), table,
-                card.table().words(), card.steps());
+                card.caption(), answered(card.said()), table, card.table().words(), card.steps(), answered(card.plainly()), card.method());
+    }
+
+    private static List<Answered> answered(List<Said> said) {
+        return said.stream().map(one -> new Answered(one.head(), one.text())).toList();
     }
 }

@@ -22,7 +22,6 @@ import fairpull.domain.plan.CurveSettings;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;
-import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Samples;
 import fairpull.engine.curve.CommonGrid;
@@ -42,8 +41,10 @@ final class FolderCurves {
     private final Plan plan;
     private final Evidence evidence;
     private final Measure measure;
+    private final Progress progress;
 
-    private FolderCurves(TestFolder test, TestFolder.Content content, Evidence evidence) {
+    private FolderCurves(TestFolder test, TestFolder.Content content, Evidence evidence, Progress progress) {
+        this.progress = progress;
         this.test = test;
         this.content = content;
         this.plan = content.plan();
@@ -57,8 +58,9 @@ final class FolderCurves {
      * @param deciding the finding of the measure itself; its settings hold for the curve as well
      * @return the finding; empty where the measure is not read off a curve or the pulls used hold no curves that can be judged
      */
-    static Optional<CurveFinding> judge(TestFolder test, TestFolder.Content content, Evidence evidence, Finding deciding) {
-        FolderCurves curves = new FolderCurves(test, content, evidence);
+    static Optional<CurveFinding> judge(TestFolder test, TestFolder.Content content, Evidence evidence, Finding deciding,
+            Progress progress) {
+        FolderCurves curves = new FolderCurves(test, content, evidence, progress);
         return curves.table().flatMap(table -> judge(table, curves.question(deciding)));
     }
 
@@ -102,14 +104,19 @@ final class FolderCurves {
     /** The rows of the deciding measure's table know all about a pull but its curve; a pull typed in by hand has none. */
     private Map<PullRow, Resampled> curves() {
         Map<PullRow, Resampled> curves = new LinkedHashMap<>();
-        Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
-        for (PullRow row : evidence.table(measure, fate -> fate == Fate.USED).rows()) {
-            PullId.parse(row.pull()).map(taken::get).filter(pull -> !pull.file().isEmpty())
-                    .flatMap(pull -> Resampled.of(PullValues.driven(PullValues.channels(test, content.mappings(), pull), plan),
-                            measure.unit().quantity(), plan.scoredWindow()))
-                    .ifPresent(curve -> curves.put(row, curve));
+        List<PullRow> rows = evidence.table(measure, fate -> fate == Fate.USED).rows();
+        List<Optional<Resampled>> read = Chunks.run(rows.size(), row -> curve(rows.get(row)), Chunks.cores(), progress);
+        for (int row = 0; row < rows.size(); row++) {
+            PullRow of = rows.get(row);
+            read.get(row).ifPresent(curve -> curves.put(of, curve));
         }
         return curves;
+    }
+
+    private Optional<Resampled> curve(PullRow row) {
+        return PullId.parse(row.pull()).map(content.log().pulls()::get).filter(pull -> !pull.file().isEmpty())
+                .flatMap(pull -> Resampled.of(PullValues.driven(ReadPull.of(test, content.mappings(), pull).channels(), plan),
+                        measure.unit().quantity(), plan.scoredWindow()));
     }
 
     private Optional<SpeedGrid> grid(Map<PullRow, Resampled> curves) {

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.heat.SoakAnswer;
 import fairpull.domain.heat.SoakPlan.PullStart;
@@ -64,7 +65,7 @@ public record HeatCheck(String heading, List<String> sentences, List<Drawing> ch
         } catch (UsageException misunderstood) {
             return said(misunderstood.problem());
         } catch (InputException impossible) {
-            return said(impossible.oneLine());
+            return said(impossible.oneLine(Surface.WINDOW));
         }
     }
 

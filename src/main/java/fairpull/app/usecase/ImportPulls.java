@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.app.task.Progress;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.PullId;
@@ -77,6 +78,11 @@ public final class ImportPulls {
 
     /** {@return what the files would bring, of which nothing is taken yet; a file that cannot be used says why} */
     public static PreparedImport prepare(Request request, Progress progress) throws IOException {
-        return new ImportWork(request).prepare(progress);
+        return prepare(request, Surface.COMMAND_LINE, progress);
+    }
+
+    /** {@return the same, doubts saying what to do on a surface} */
+    public static PreparedImport prepare(Request request, Surface surface, Progress progress) throws IOException {
+        return new ImportWork(request, surface).prepare(progress);
     }
 }

@@ -4,9 +4,10 @@ import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
-import fairpull.domain.pull.PullTrace;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -22,19 +23,21 @@ final class ImportWork {
     private static final int AT_ONCE = 4 * Math.max(2, Chunks.cores());
 
     private final ImportPulls.Request request;
+    private final Surface surface;
     private final TestFolder test;
     private final TestFolder.Content content;
     private final ReadAnew readAnew;
     private final Assignment assignment;
     private final FileCheck check;
 
-    ImportWork(ImportPulls.Request request) throws IOException {
+    ImportWork(ImportPulls.Request request, Surface surface) throws IOException {
         this.request = request;
+        this.surface = surface;
         this.test = TestFolder.open(request.folder());
         this.content = test.read();
         this.readAnew = new ReadAnew(content.log(), request.reading().because());
         this.assignment = new Assignment(request, content, readAnew);
-        this.check = new FileCheck(content, request.reading(), readAnew);
+        this.check = new FileCheck(content, request.reading(), readAnew, surface);
     }
 
     /** What became of a file: its outcome, or why it is refused. */
@@ -57,7 +60,7 @@ final class ImportWork {
     }
 
     PreparedImport prepare(Progress progress) {
-        List<PullTrace> before = PullChecks.traces(test, content);
+        List<Looked> before = PullChecks.looked(test, content);
         List<Outcome<FileCheck.Result>> outcomes = new ArrayList<>();
         for (int from = 0; from < request.files().size(); from += AT_ONCE) {
             outcomes.addAll(batch(request.files().subList(from, Math.min(request.files().size(), from + AT_ONCE)), from, progress));
@@ -86,12 +89,12 @@ final class ImportWork {
                 return progress.isCancelled();
             }
         };
-        List<Outcome<FileCheck.Looked>> looks = Chunks.run(files.size(),
-                file -> tried(() -> check.look(files.get(file))), Chunks.cores(), quiet(progress));
+        List<Outcome<FileCheck.Opened>> looks = Chunks.run(files.size(),
+                file -> tried(() -> check.open(files.get(file))), Chunks.cores(), quiet(progress));
         List<Outcome<List<PullId>>> pulls = new ArrayList<>();
         for (int file = 0; file < files.size(); file++) {
             Path path = files.get(file);
-            Outcome<FileCheck.Looked> look = looks.get(file);
+            Outcome<FileCheck.Opened> look = looks.get(file);
             pulls.add(look.result().isEmpty() ? new Outcome<>(Optional.empty(), look.refusal())
                     : tried(() -> assignment.of(path, look.result().get().pulls())));
         }
@@ -142,10 +145,10 @@ final class ImportWork {
     }
 
     /** What pulls show against each other is told once for all of them. */
-    private void addPairs(List<PullTrace> before, List<Outcome<FileCheck.Result>> outcomes) {
-        List<PullTrace> incoming = outcomes.stream().flatMap(outcome -> outcome.result().stream())
+    private void addPairs(List<Looked> before, List<Outcome<FileCheck.Result>> outcomes) {
+        List<Looked> incoming = outcomes.stream().flatMap(outcome -> outcome.result().stream())
                 .flatMap(result -> result.pulls().stream()).flatMap(pull -> pull.trace().stream()).toList();
-        Map<PullId, List<String>> doubts = PullChecks.pairDoubts(content.plan().question(), before, incoming);
+        Map<PullId, List<String>> doubts = PullChecks.pairDoubts(content.plan().question(), before, incoming, surface);
         outcomes.replaceAll(outcome -> new Outcome<>(outcome.result().map(result -> result.with(doubts)), outcome.refusal()));
     }
 }

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.app.task.Progress;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;
@@ -63,7 +64,7 @@ public record IncomingPulls(List<Incoming> files, List<PullId> free, PreparedImp
         List<PullId> free = free(content.plan(), content.log());
         Map<Path, PullId> places = places(ordered, chosen, free);
         PreparedImport prepared = ImportPulls.prepare(new ImportPulls.Request(folder, ordered, Optional.empty(), OptionalInt.empty(),
-                false, reading, Optional.empty(), places), progress);
+                false, reading, Optional.empty(), places), Surface.WINDOW, progress);
         List<Incoming> incoming = prepared.files().stream().map(file -> incoming(file, places)).toList();
         return new IncomingPulls(incoming, free, prepared);
     }

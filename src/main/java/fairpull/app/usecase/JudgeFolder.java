@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.CheckOutcome;
@@ -20,7 +21,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.LogEntry;
-import fairpull.domain.pull.PullTrace;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
 import fairpull.engine.judging.Judge;
@@ -44,27 +45,34 @@ public final class JudgeFolder {
     private final TestFolder test;
     private final TestFolder.Content content;
     private final Plan plan;
+    private final Progress progress;
     private final Evidence evidence;
     private final LookNow look;
 
-    private JudgeFolder(TestFolder test, TestFolder.Content content) {
+    private JudgeFolder(TestFolder test, TestFolder.Content content, Progress progress) {
+        this.progress = progress;
         this.test = test;
         this.content = content;
         this.plan = content.plan();
-        this.evidence = Evidence.of(test, content);
+        this.evidence = Evidence.of(test, content, progress.part(0, 3));
         this.look = LookNow.of(plan, content.log(), evidence.pulls());
     }
 
     /** {@return the judgement of the test in a folder} */
     public static Judgement judge(Path folder) throws IOException {
+        return judge(folder, Progress.none());
+    }
+
+    /** {@return the same; {@code progress} hears of every export that was read, checked and brought onto the grid} */
+    public static Judgement judge(Path folder, Progress progress) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new JudgeFolder(test, test.read()).judgement(true);
+        return new JudgeFolder(test, test.read(), progress).judgement(true);
     }
 
     /** {@return the same judgement without the difference curve, and without claims at a speed; for a list of many tests} */
     static Judgement withoutCurve(Path folder) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new JudgeFolder(test, test.read()).judgement(false);
+        return new JudgeFolder(test, test.read(), Progress.none()).judgement(false);
     }
 
     /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
@@ -89,12 +97,13 @@ public final class JudgeFolder {
     private Judgement judgement(boolean withCurve) throws IOException {
         Finding deciding = judge(plan.question().deciding(), fate -> fate == Fate.USED);
         List<Judgement.Secondary> secondary = secondary();
-        List<PullTrace> traces = PullChecks.traces(test, content, evidence.pulls());
-        List<CheckOutcome> checks = PullChecks.of(plan.question(), traces, evidence.pulls());
+        List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), progress.part(1, 3));
+        List<CheckOutcome> checks = PullChecks.of(plan.question(), looked, evidence.pulls());
         List<Notice> notices = new ArrayList<>(notices(secondary));
         checks.forEach(check -> check.notice().ifPresent(notices::add));
-        notices.addAll(SweepDoubts.of(plan, traces));
-        Optional<CurveFinding> curve = withCurve ? FolderCurves.judge(test, content, evidence, deciding) : Optional.empty();
+        notices.addAll(SweepDoubts.of(plan, looked.stream().map(Looked::pull).toList()));
+        Optional<CurveFinding> curve = withCurve ? FolderCurves.judge(test, content, evidence, deciding, progress.part(2, 3))
+                : Optional.empty();
         return new Judgement(plan, content.seal(), deciding, withExcluded(), secondary, claims(deciding, secondary, curve),
                 evidence.pulls(), amendments(), notices, checks, look.taken(), curve);
     }

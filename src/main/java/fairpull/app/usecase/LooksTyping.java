@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Looks;
@@ -62,7 +63,7 @@ public final class LooksTyping {
         Optional<SizeQuestion> question = PlanSizing.question(plan);
         Optional<SizeAnswer> answer = question.map(SizePlan::size);
         return answer.flatMap(SizeAnswer::looks).map(looks -> LookWords.cost(question.get(), looks) + " "
-                        + String.join(" ", LookWords.warnings(answer.get())))
+                        + String.join(" ", LookWords.warnings(answer.get(), Surface.WINDOW)))
                 .orElseGet(() -> LookWords.planned(plan.looks().get(), plan.question().errorRate())).strip();
     }
 }

@@ -1,5 +1,7 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
@@ -23,16 +25,18 @@ final class MeasureColumns {
 
     private final Plan plan;
     private final Set<Quantity> known;
+    private final Surface surface;
 
-    private MeasureColumns(Plan plan, Set<Quantity> known) {
+    private MeasureColumns(Plan plan, Set<Quantity> known, Surface surface) {
+        this.surface = surface;
         this.plan = plan;
         this.known = known;
     }
 
     /** {@return for each measure that cannot be read what is missing and what would serve, in the order of the plan} */
-    static List<String> missing(Plan plan, List<Measure> measures, Set<Quantity> known) {
+    static List<String> missing(Plan plan, List<Measure> measures, Set<Quantity> known, Surface surface) {
         Set<Quantity> there = known.isEmpty() ? EnumSet.noneOf(Quantity.class) : EnumSet.copyOf(known);
-        return new MeasureColumns(plan, there).sentences(measures);
+        return new MeasureColumns(plan, there, surface).sentences(measures);
     }
 
     private List<String> sentences(List<Measure> measures) {
@@ -41,8 +45,10 @@ final class MeasureColumns {
             List<Quantity> absent = needed(measure.definition()).stream().filter(quantity -> !serves(quantity)).toList();
             if (!absent.isEmpty()) {
                 sentences.add("no column is taken as " + absent.stream().map(GuessedColumn::words).collect(Collectors.joining(", none as "))
-                        + ", so “" + measure.name() + "” cannot be read; name " + (absent.size() == 1 ? "it: " : "them: ")
-                        + absent.stream().map(quantity -> option(quantity, measure)).collect(Collectors.joining(" "))
+                        + ", so “" + measure.name() + "” cannot be read; "
+                        + new Remedy("name " + (absent.size() == 1 ? "it: " : "them: ")
+                        + absent.stream().map(quantity -> option(quantity, measure)).collect(Collectors.joining(" ")),
+                        "choose " + (absent.size() == 1 ? "it" : "them") + " in the list of columns").on(surface)
                         + absent.stream().map(MeasureColumns::instead).collect(Collectors.joining()));
             }
         }

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.day.DayFit;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
@@ -74,7 +75,8 @@ public record Outlook(String key, String keyMeaning, List<Row> rows, List<String
         if (leansOnAGuess(plan.rig())) {
             notices.add(Notice.of(Notice.Code.STARTING_GUESS_USED));
         }
-        return Stream.concat(notices.stream().map(notice -> NoticeWords.sentence(notice, unit)), DayWords.warnings(fit).stream()).toList();
+        return Stream.concat(notices.stream().map(notice -> NoticeWords.sentence(notice, unit, Surface.WINDOW)),
+                DayWords.warnings(fit).stream()).toList();
     }
 
     private static boolean leansOnAGuess(Rig rig) {

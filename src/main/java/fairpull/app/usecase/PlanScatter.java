@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.rig.Layer;
@@ -60,8 +61,10 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         }
         String problem = RecordChoiceWords.noneMatches(key, RigSummary.all(records));
         if (!rig.startingGuess()) {
-            throw new InputException(Place.of(rig.records().toString()), problem, "leave --record out to judge by the test's own data, add "
-                    + "--starting-guess for a labelled guess, or add baselines of this kind with `fairpull rig add`");
+            throw new InputException(Place.of(rig.records().toString()), problem, new Remedy(
+                    "leave --record out to judge by the test's own data, add --starting-guess for a labelled guess, or add baselines of "
+                            + "this kind with `fairpull rig add`",
+                    "take another source of scatter, or add baselines of this kind to the record"));
         }
         PlanScatter guessed = guessed(rig, deciding, level);
         String sentence = Character.toUpperCase(problem.charAt(0)) + problem.substring(1) + ".";

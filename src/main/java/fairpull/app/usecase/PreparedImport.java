@@ -4,6 +4,7 @@ import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PullId;
@@ -48,7 +49,7 @@ public final class PreparedImport {
 
         /** {@return why it cannot be used, in one line without the folder that it lies in; empty where it can} */
         public Optional<String> problem() {
-            return refusal.map(fault -> fault instanceof InputException unusable ? InWindow.words(unusable)
+            return refusal.map(fault -> fault instanceof InputException unusable ? unusable.oneLine(Surface.WINDOW)
                     : fault instanceof UsageException misuse ? misuse.problem() : String.valueOf(fault.getMessage()))
                     .map(words -> words.replace(path.toString(), path.getFileName().toString()));
         }

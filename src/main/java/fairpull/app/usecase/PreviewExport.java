@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.Mapping;
@@ -39,8 +40,9 @@ public final class PreviewExport {
         Optional<Plan> plan = Files.isRegularFile(folder.resolve("plan.json"))
                 ? Optional.of(TestFolder.open(folder).read().plan()) : Optional.empty();
         Map<Quantity, ColumnChoice> choices = TypedColumns.choices(columns);
-        List<ExportView> views = files.stream().map(file -> preview(file, choices, decimalMark, onePull))
-                .map(preview -> ExportView.of(plan.map(planned -> against(planned, preview)).orElse(preview))).toList();
+        List<ExportView> views = files.stream().map(file -> preview(file, choices, decimalMark, onePull, Surface.COMMAND_LINE))
+                .map(preview -> plan.map(planned -> against(planned, preview, Surface.COMMAND_LINE)).orElse(preview))
+                .map(ExportView::of).toList();
         StringBuilder text = new StringBuilder();
         views.forEach(view -> text.append(words(view)));
         if (plan.isEmpty()) {
@@ -50,18 +52,20 @@ public final class PreviewExport {
     }
 
     /** Without the deciding measure an export is refused; a further one is missed in the finding. */
-    static Preview against(Plan plan, Preview preview) {
+    static Preview against(Plan plan, Preview preview, Surface surface) {
         Set<Quantity> known = preview.columns().stream().flatMap(column -> column.quantity().stream()).collect(Collectors.toSet());
-        return preview.with(MeasureColumns.missing(plan, plan.question().further(), known),
-                MeasureColumns.missing(plan, List.of(plan.question().deciding()), known));
+        return preview.with(MeasureColumns.missing(plan, plan.question().further(), known, surface),
+                MeasureColumns.missing(plan, List.of(plan.question().deciding()), known, surface));
     }
 
     /** {@return the preview of one file} */
-    static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull) {
+    static Preview preview(Path file, Map<Quantity, ColumnChoice> choices, Optional<DecimalMark> decimalMark, boolean onePull,
+            Surface surface) {
         ExportFile look = ExportFile.look(file, decimalMark);
         Optional<Mapping> proposal = ColumnGuess.guess(onePull ? look.table() : look.sample(), choices).proposal();
-        Preview preview = onePull ? Preview.ofOnePull(look, choices)
-                : Preview.of(look, proposal.map(mapping -> parted(file, look, mapping.withDecimalMark(decimalMark))).orElse(look), choices);
+        Preview preview = onePull ? Preview.ofOnePull(look, choices, surface)
+                : Preview.of(look, proposal.map(mapping -> parted(file, look, mapping.withDecimalMark(decimalMark))).orElse(look), choices,
+                        surface);
         return proposal.flatMap(mapping -> PullTraces.unpaired(preview.columns(), preview.export(), mapping))
                 .map(doubt -> preview.with(List.of(doubt), List.of())).orElse(preview);
     }

@@ -3,15 +3,15 @@ package fairpull.app.usecase;
 import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Fate;
-import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Question;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
-import fairpull.domain.pull.PullTrace;
 import fairpull.engine.check.Checklist;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.engine.check.StartOrder;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.NoticeWords;
@@ -28,49 +28,51 @@ final class PullChecks {
     private PullChecks() {
     }
 
-    /** {@return the exports of some pulls, in their order, those left out that cannot be read} */
-    static List<PullTrace> traces(TestFolder test, TestFolder.Content content, List<PullSeen> pulls) {
+    /** {@return the exports of some pulls as they were looked at, in their order, those left out that cannot be read} */
+    static List<Looked> looked(TestFolder test, TestFolder.Content content, List<PullSeen> pulls, Progress progress) {
         Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
         CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
         return Chunks.run(pulls.size(), place -> Optional.ofNullable(taken.get(pulls.get(place).pull()))
-                .flatMap(one -> trace(test, content, one, pulls.get(place).fate() == Fate.USED, air.at(one.pull()))), Chunks.cores(),
-                Progress.none()).stream().flatMap(Optional::stream).toList();
+                .flatMap(one -> look(test, content, one, pulls.get(place).fate() == Fate.USED, air.at(one.pull()))), Chunks.cores(),
+                progress).stream().flatMap(Optional::stream).toList();
     }
 
     /** {@return what came of every check of the pulls of a test} */
-    static List<CheckOutcome> of(Question question, List<PullTrace> traces, List<PullSeen> pulls) {
-        List<CheckOutcome> outcomes = new ArrayList<>(Checklist.ofEach(question, traces));
-        outcomes.addAll(Checklist.ofPairs(question, traces));
+    static List<CheckOutcome> of(Question question, List<Looked> looked, List<PullSeen> pulls) {
+        List<CheckOutcome> outcomes = new ArrayList<>(Checklist.ofEach(question, looked));
+        outcomes.addAll(Checklist.ofPairs(question, looked));
         outcomes.add(StartOrder.check(pulls));
         return List.copyOf(outcomes);
     }
 
     /** {@return what is doubtful about a pull that comes in by itself, one sentence each} */
-    static List<String> doubts(Question question, PullTrace incoming) {
+    static List<String> doubts(Question question, Looked incoming, Surface surface) {
         return Checklist.ofEach(question, List.of(incoming)).stream().map(CheckOutcome::notice).flatMap(Optional::stream)
-                .map(PullChecks::sentence).toList();
+                .map(notice -> NoticeWords.sentence(notice, "", surface)).toList();
     }
 
     /** {@return what is doubtful about pulls that come in, held against those that came before and each other, one sentence each} */
-    static Map<PullId, List<String>> pairDoubts(Question question, List<PullTrace> before, List<PullTrace> incoming) {
-        Set<PullId> replaced = incoming.stream().map(PullTrace::pull).collect(Collectors.toSet());
-        List<PullTrace> all = new ArrayList<>(before);
-        all.removeIf(trace -> replaced.contains(trace.pull()));
+    static Map<PullId, List<String>> pairDoubts(Question question, List<Looked> before, List<Looked> incoming,
+            Surface surface) {
+        Set<PullId> replaced = incoming.stream().map(looked -> looked.pull().pull()).collect(Collectors.toSet());
+        List<Looked> all = new ArrayList<>(before);
+        all.removeIf(looked -> replaced.contains(looked.pull().pull()));
         all.addAll(incoming);
         List<CheckOutcome> outcomes = Checklist.ofPairs(question, all);
         Map<PullId, List<String>> doubts = new HashMap<>();
-        for (PullTrace trace : incoming) {
-            doubts.put(trace.pull(), outcomes.stream().map(outcome -> about(outcome, trace.pull().toString()))
-                    .map(CheckOutcome::notice).flatMap(Optional::stream).map(PullChecks::sentence).toList());
+        for (Looked looked : incoming) {
+            PullId pull = looked.pull().pull();
+            doubts.put(pull, outcomes.stream().map(outcome -> about(outcome, pull.toString()))
+                    .map(CheckOutcome::notice).flatMap(Optional::stream).map(notice -> NoticeWords.sentence(notice, "", surface)).toList());
         }
         return doubts;
     }
 
     /** {@return the exports of a test that can still be read, in the order of the log} */
-    static List<PullTrace> traces(TestFolder test, TestFolder.Content content) {
+    static List<Looked> looked(TestFolder test, TestFolder.Content content) {
         CarriedAir air = new CarriedAir(content.plan().sequence(), content.log());
         List<LogEntry.PullTaken> taken = List.copyOf(content.log().pulls().values());
-        return Chunks.run(taken.size(), one -> trace(test, content, taken.get(one), !taken.get(one).pull().warmUp(),
+        return Chunks.run(taken.size(), one -> look(test, content, taken.get(one), !taken.get(one).pull().warmUp(),
                 air.at(taken.get(one).pull())), Chunks.cores(), Progress.none()).stream().flatMap(Optional::stream).toList();
     }
 
@@ -80,19 +82,15 @@ final class PullChecks {
         return CheckOutcome.naming(outcome.code(), outcome.figures(), names);
     }
 
-    private static String sentence(Notice notice) {
-        return NoticeWords.sentence(notice, "");
-    }
-
     /** An export that cannot be read has nothing to show here; whoever needs its value says so. */
-    private static Optional<PullTrace> trace(TestFolder test, TestFolder.Content content, LogEntry.PullTaken taken, boolean used,
+    private static Optional<Looked> look(TestFolder test, TestFolder.Content content, LogEntry.PullTaken taken, boolean used,
             PulledAir air) {
         if (taken.file().isEmpty()) {
             return Optional.empty();
         }
+        Question question = content.plan().question();
         try {
-            return PullTraces.of(taken.pull(), used, PullValues.export(test, content.mappings(), taken),
-                    PullValues.mapping(content.mappings(), taken), content.plan().question().deciding(), air);
+            return Optional.of(ReadPull.of(test, content.mappings(), taken).looked(taken.pull(), used, question, air));
         } catch (InputException unreadable) {
             return Optional.empty();
         }

@@ -92,14 +92,15 @@ public record PullCurves(Unit unit, List<SweptCurve> curves, Optional<SpeedGrid>
         }
 
         PullCurves make(Progress progress) {
-            List<PullSeen> seen = Evidence.of(test, content, (pull, trouble) -> { }).pulls().stream()
+            List<PullSeen> seen = Evidence.of(test, content, (pull, trouble) -> { }, progress.part(0, 3)).pulls().stream()
                     .filter(pull -> content.log().pulls().containsKey(pull.pull()) && !pull.pull().warmUp()).toList();
             Map<PullId, LogEntry.PullTaken> taken = content.log().pulls();
             List<Read> read = Chunks.run(seen.size(), place -> read(seen.get(place), taken.get(seen.get(place).pull())), Chunks.cores(),
-                    progress).stream().flatMap(Optional::stream).toList();
+                    progress.part(1, 3)).stream().flatMap(Optional::stream).toList();
             Optional<SpeedGrid> grid = grid(read.stream().filter(one -> one.curve().used()).map(Read::resampled).toList());
             List<Samples> onGrid = grid.isEmpty() ? List.of() : Chunks.run(read.size(), place -> read.get(place).resampled()
-                    .on(grid.get(), bandwidth).map(si -> si * read.get(place).scale()), Chunks.cores(), progress);
+                    .on(grid.get(), bandwidth).map(si -> si * read.get(place).scale()), Chunks.cores(),
+                    progress.part(2, 3));
             return new PullCurves(unit, read.stream().map(Read::curve).toList(), grid, onGrid, bandwidth,
                     seen.stream().anyMatch(pull -> pull.correction().isPresent()));
         }
@@ -118,7 +119,7 @@ public record PullCurves(Unit unit, List<SweptCurve> curves, Optional<SpeedGrid>
                 return Optional.empty();
             }
             try {
-                Channels channels = PullValues.driven(PullValues.channels(test, content.mappings(), taken), plan);
+                Channels channels = PullValues.driven(ReadPull.of(test, content.mappings(), taken).channels(), plan);
                 double scale = multiplier(seen) / unit.factor();
                 return Resampled.of(channels, quantity, plan.scoredWindow()).flatMap(resampled -> rows(channels, scale)
                         .map(rows -> new Read(new SweptCurve(seen.pull(), seen.pull().install().startsWith("A") ? Part.A : Part.B,

@@ -1,12 +1,8 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
-import fairpull.domain.plan.Correction;
-import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.Mapping;
-import fairpull.domain.pull.PullId;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
@@ -57,30 +53,22 @@ final class PullTraces {
     }
 
     /**
-     * {@return what an export shows; empty where its mapping does not fit it, which whoever needs its value says}
+     * {@return what an export holds}
      *
-     * @param used whether the value of the pull counts
-     * @param deciding the measure whose standard the air is held against
-     * @param air the air noted at the pull
+     * @throws InputException if its mapping does not fit it
      */
-    static Optional<PullTrace> of(PullId pull, boolean used, Export export, Mapping mapping, Measure deciding, PulledAir air) {
-        try {
-            MappedExport.channels(export, mapping);
-        } catch (InputException doesNotFit) {
-            return Optional.empty();
-        }
+    static ReadPull read(Export export, Mapping mapping) {
+        Channels mapped = MappedExport.channels(export, mapping);
         List<GuessedColumn> guessed = ColumnGuess.guess(export).columns();
         PullTraces traces = new PullTraces(export, mapping, guessed, completeRows(export, mapping));
-        Map<Quantity, Samples> channels = new EnumMap<>(Quantity.class);
+        Map<Quantity, Samples> channels = new EnumMap<>(mapped.all());
         Map<Quantity, Unit> units = new EnumMap<>(Quantity.class);
         for (Mapping.Column column : traces.columns()) {
-            channels.put(column.quantity(), traces.samples(column.index()).map(column.unit()::toSi));
+            channels.computeIfAbsent(column.quantity(), beside -> traces.samples(column.index()).map(column.unit()::toSi));
             units.put(column.quantity(), column.unit());
         }
         boolean readsThrottle = mapping.columns().stream().anyMatch(column -> column.quantity() == Quantity.FRACTION);
-        OptionalDouble factor = !PulledAir.concerns(deciding) || deciding.correction() == Correction.NONE ? OptionalDouble.empty()
-                : air.multiplierIfKnown(Correction.NONE, deciding.correction());
-        return Optional.of(new PullTrace(pull, used, new Channels(channels), readsThrottle, units, traces.correctedOverMeasured(), factor));
+        return new ReadPull(mapped, new Channels(channels), units, readsThrottle, traces.correctedOverMeasured());
     }
 
     /** What the mapping says, and what else one column alone is guessed to be, by name and by unit. */

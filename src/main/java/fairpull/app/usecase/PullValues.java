@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
 import fairpull.domain.plan.Measure;
@@ -16,11 +17,6 @@ import fairpull.engine.curve.DrivenPower;
 import fairpull.engine.curve.MeasureValue;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
-import fairpull.io.table.Export;
-import fairpull.io.table.ExportFile;
-import fairpull.io.table.MappedExport;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,31 +28,6 @@ import java.util.TreeMap;
 /** The values of a pull: out of its export by the mapping it was taken with, or as they were typed. */
 final class PullValues {
     private PullValues() {
-    }
-
-    /** {@return the channels of a pull's export, read by the mapping it was taken with} */
-    static Channels channels(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        Mapping mapping = mapping(mappings, taken);
-        return MappedExport.channels(pull(ExportFile.read(file(test, taken), mapping), mapping, taken), mapping);
-    }
-
-    /** {@return a pull's export as it came, with the columns that its mapping does not use} */
-    static Export export(TestFolder test, List<Mapping> mappings, LogEntry.PullTaken taken) {
-        Mapping mapping = mapping(mappings, taken);
-        return pull(ExportFile.whole(file(test, taken), mapping.decimalMark()), mapping, taken);
-    }
-
-    private static Export pull(ExportFile file, Mapping mapping, LogEntry.PullTaken taken) {
-        return taken.numberInFile().map(number -> SweptFile.parted(file, mapping).pull(number)).orElseGet(file::table);
-    }
-
-    private static Path file(TestFolder test, LogEntry.PullTaken taken) {
-        Path file = test.export(taken.file());
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(Place.of("pulls/" + taken.file()), "the export of pull " + taken.pull() + " is gone",
-                    "restore it from a copy, or leave the pull out with `fairpull exclude`");
-        }
-        return file;
     }
 
     /** {@return the values that some channels hold, in SI by name of the measure; a measure without a value is left out} */
@@ -94,7 +65,7 @@ final class PullValues {
     }
 
     /** Refuses an export that has no value of the deciding measure, unless that is typed by hand. */
-    static void checkDeciding(Map<Measure, Outcome> outcomes, Plan plan, String file, String remedy) {
+    static void checkDeciding(Map<Measure, Outcome> outcomes, Plan plan, String file, Remedy remedy) {
         Measure deciding = plan.question().deciding();
         if (deciding.definition() instanceof Definition.Typed) {
             return;

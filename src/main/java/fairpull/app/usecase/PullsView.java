@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Notice;
@@ -9,7 +10,7 @@ import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.PullId;
-import fairpull.domain.pull.PullTrace;
+import fairpull.engine.check.Checklist.Looked;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.CorrectionWords;
 import fairpull.report.wording.NoticeWords;
@@ -101,7 +102,7 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
     /** {@return the pulls of the test in a folder} */
     public static PullsView of(Path folder, Progress progress) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        return new Maker(test, test.read()).make();
+        return new Maker(test, test.read(), progress).make();
     }
 
     /** {@return a mark that changes with whatever comes into the log of a test or its plan} */
@@ -119,20 +120,22 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
         private final TestFolder.Content content;
         private final Map<PullId, String> unusable = new HashMap<>();
         private final List<String> trouble = new ArrayList<>();
+        private final Progress progress;
         private final Evidence evidence;
         private final Optional<Condition> temperature;
 
-        Maker(TestFolder test, TestFolder.Content content) {
+        Maker(TestFolder test, TestFolder.Content content, Progress progress) {
+            this.progress = progress;
             this.test = test;
             this.content = content;
-            this.evidence = Evidence.of(test, content, this::hear);
+            this.evidence = Evidence.of(test, content, this::hear, progress.part(0, 2));
             this.temperature = TEMPERATURES.stream()
                     .filter(one -> evidence.pulls().stream().anyMatch(pull -> pull.conditionsSi().containsKey(one))).findFirst();
         }
 
         private void hear(Optional<PullId> pull, InputException problem) {
-            trouble.add(problem.oneLine());
-            pull.ifPresent(one -> unusable.put(one, problem.oneLine() + "."));
+            trouble.add(problem.oneLine(Surface.WINDOW));
+            pull.ifPresent(one -> unusable.put(one, problem.oneLine(Surface.WINDOW) + "."));
         }
 
         PullsView make() {
@@ -178,16 +181,18 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
         }
 
         private Map<PullId, List<String>> checks() {
-            List<PullTrace> traces = PullChecks.traces(test, content, evidence.pulls());
+            List<Looked> looked = PullChecks.looked(test, content, evidence.pulls(), progress.part(1, 2));
             Map<PullId, List<String>> checks = new HashMap<>();
-            for (CheckOutcome outcome : PullChecks.of(content.plan().question(), traces, evidence.pulls())) {
+            for (CheckOutcome outcome : PullChecks.of(content.plan().question(), looked, evidence.pulls())) {
                 outcome.names().forEach(name -> named(name).forEach(pull -> checks.computeIfAbsent(pull, none -> new ArrayList<>())
                         .add(NoticeWords.sentence(CheckOutcome.naming(outcome.code(), outcome.figures(), List.of(name)).notice()
-                                .orElseThrow(), ""))));
+                                .orElseThrow(), "", Surface.WINDOW))));
             }
-            SweepDoubts.of(content.plan(), traces).stream().filter(notice -> notice.code() != Notice.Code.POWER_FROM_MOTION)
+            SweepDoubts.of(content.plan(), looked.stream().map(Looked::pull).toList()).stream()
+                    .filter(notice -> notice.code() != Notice.Code.POWER_FROM_MOTION)
                     .forEach(notice -> notice.names().forEach(name -> named(name).forEach(pull ->
-                            checks.computeIfAbsent(pull, none -> new ArrayList<>()).add(NoticeWords.sentence(notice, "")))));
+                            checks.computeIfAbsent(pull, none -> new ArrayList<>())
+                                    .add(NoticeWords.sentence(notice, "", Surface.WINDOW)))));
             return checks;
         }
 

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
@@ -25,8 +26,9 @@ record ReadAnew(DayLog log, Optional<String> because) {
         boolean isThere = log.pulls().containsKey(pull);
         if (isThere && because.isEmpty()) {
             throw new InputException(place, "pull " + pull + " is there already",
-                    "a pull is never replaced; to read its export otherwise give the same file and --because \"…\"; else exclude it with "
-                            + "a reason, or name another pull");
+                    new Remedy("a pull is never replaced; to read its export otherwise give the same file and --because \"…\"; else "
+                            + "exclude it with a reason, or name another pull",
+                    "a pull is never replaced; leave the one that is there out with a reason, or choose another pull for this file"));
         }
         if (!isThere && because.isPresent()) {
             throw new InputException(place, "pull " + pull + " has not come in, so it cannot be read anew", "leave out --because");

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Install;
@@ -74,7 +75,7 @@ public record SoFar(DayLog log, Map<Install, Map<PullId, Double>> values, String
                     scatter -> said.add(RunWords.scatter(scatter, plan.rig().pullScatter(), deciding.unit())));
             returnCheck(plan, evidence, values).ifPresent(said::add);
         } catch (InputException unusable) {
-            said.add(unusable.oneLine());
+            said.add(unusable.oneLine(Surface.WINDOW));
         }
         List<FindingView.Section> found = new ArrayList<>();
         if (NextStep.isDone(plan, content.log())) {

@@ -32,6 +32,11 @@ public final class Samples {
         return values[index];
     }
 
+    /** {@return the numbers from one place up to another, which is not among them} */
+    public Samples between(int from, int to) {
+        return new Samples(Arrays.copyOfRange(values, from, to));
+    }
+
     /** {@return the numbers in order} */
     public DoubleStream stream() {
         return Arrays.stream(values);

@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
@@ -24,12 +23,12 @@ public final class BandCovered extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        int[] rows = Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY);
+    Optional<Reading> read(Traced pull) {
+        int[] rows = pull.ofSweep(0, Double.POSITIVE_INFINITY);
         if (rows.length == 0) {
             return Optional.empty();
         }
-        Samples speed = pull.channels().find(Quantity.ENGINE_SPEED).orElseThrow();
+        Samples speed = pull.find(Quantity.ENGINE_SPEED).orElseThrow();
         double lowest = Arrays.stream(rows).mapToDouble(speed::at).min().orElseThrow();
         double highest = Arrays.stream(rows).mapToDouble(speed::at).max().orElseThrow();
         double missing = Math.max(0, lowest - lowRadPerS) + Math.max(0, highRadPerS - highest);

@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -26,10 +25,10 @@ public final class BandSampled extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        Optional<Samples> speed = pull.channels().find(Quantity.ENGINE_SPEED);
-        int[] rows = Rows.ofSweep(pull, lowRadPerS, highRadPerS);
-        if (speed.isEmpty() || Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY).length == 0) {
+    Optional<Reading> read(Traced pull) {
+        Optional<Samples> speed = pull.find(Quantity.ENGINE_SPEED);
+        int[] rows = pull.ofSweep(lowRadPerS, highRadPerS);
+        if (speed.isEmpty() || pull.ofSweep(0, Double.POSITIVE_INFINITY).length == 0) {
             return Optional.empty();
         }
         double[] inBand = Arrays.stream(Rows.values(speed.get(), rows)).sorted().distinct().toArray();

@@ -7,15 +7,51 @@ import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Every check of the pulls of a test, in the order in which their outcomes are shown. */
 public final class Checklist {
     private Checklist() {
     }
 
+    /** A pull that the checks of one pull have looked at; pulls may be looked at side by side. */
+    public static final class Looked {
+        private final Traced pull;
+        private final List<Optional<EachPull.Reading>> readings;
+
+        private Looked(Traced pull, List<Optional<EachPull.Reading>> readings) {
+            this.pull = pull;
+            this.readings = readings;
+        }
+
+        /** {@return what was looked at} */
+        public PullTrace pull() {
+            return pull.pull();
+        }
+
+        /** {@return how many numbers it holds beside those of the pull} */
+        public long numbers() {
+            return 4L * pull.channels().rows();
+        }
+    }
+
+    /** {@return a pull as the checks that look at one pull at a time see it, made ready for those that hold it against others} */
+    public static Looked look(Question question, PullTrace pull) {
+        Traced traced = new Traced(pull);
+        traced.stretches();
+        return new Looked(traced, each(question).stream().map(check -> check.readUsed(traced)).toList());
+    }
+
     /** {@return what came of the checks that look at one pull at a time} */
-    public static List<CheckOutcome> ofEach(Question question, List<PullTrace> pulls) {
-        List<PullCheck> checks = new ArrayList<>(List.of(new UnitMixUp(), new PowerAgainstTorque(), CorrectionRatio.twice(),
+    public static List<CheckOutcome> ofEach(Question question, List<Looked> pulls) {
+        List<EachPull> checks = each(question);
+        return IntStream.range(0, checks.size()).mapToObj(check -> checks.get(check).of(traced(pulls),
+                pulls.stream().map(pull -> pull.readings.get(check)).toList())).toList();
+    }
+
+    private static List<EachPull> each(Question question) {
+        List<EachPull> checks = new ArrayList<>(List.of(new UnitMixUp(), new PowerAgainstTorque(), CorrectionRatio.twice(),
                 CorrectionRatio.notApplied(), new Plateau(), new TimeRises()));
         if (question.deciding().definition() instanceof Definition.MeanOverBand band) {
             double low = band.lowRadPerS();
@@ -28,16 +64,20 @@ public final class Checklist {
             }
             checks.add(new Spikes(0, Double.POSITIVE_INFINITY));
         }
-        return checks.stream().map(check -> check.check(pulls)).toList();
+        return checks;
+    }
+
+    private static List<Traced> traced(List<Looked> pulls) {
+        return pulls.stream().map(looked -> looked.pull).toList();
     }
 
     /** {@return what came of the checks that hold pulls against each other} */
-    public static List<CheckOutcome> ofPairs(Question question, List<PullTrace> pulls) {
+    public static List<CheckOutcome> ofPairs(Question question, List<Looked> pulls) {
         List<PullCheck> checks = new ArrayList<>(List.of(new NumbersRepeated(), new PullIsMultiple(), new StretchCopied()));
         if (question.deciding().definition() instanceof Definition.MeanOverBand band
                 && (band.quantity() == Quantity.POWER || band.quantity() == Quantity.TORQUE)) {
             checks.add(new CorrectionStep(band));
         }
-        return checks.stream().map(check -> check.check(pulls)).toList();
+        return checks.stream().map(check -> check.of(traced(pulls))).toList();
     }
 }

@@ -31,7 +31,8 @@ public final class CorrectionRatio extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
+    Optional<Reading> read(Traced traced) {
+        PullTrace pull = traced.pull();
         double factor = pull.factor().orElse(1);
         if (pull.correctedOverMeasured().isEmpty() || Math.abs(factor - 1) < SMALLEST) {
             return Optional.empty();

@@ -26,8 +26,8 @@ public final class CorrectionStep implements PullCheck {
     }
 
     @Override
-    public CheckOutcome check(List<PullTrace> pulls) {
-        List<PullTrace> used = pulls.stream().filter(PullTrace::used).toList();
+    public CheckOutcome of(List<Traced> pulls) {
+        List<PullTrace> used = pulls.stream().map(Traced::pull).filter(PullTrace::used).toList();
         List<String> names = new ArrayList<>();
         double figure = Double.NaN;
         boolean any = false;

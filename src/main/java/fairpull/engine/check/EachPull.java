@@ -2,7 +2,6 @@ package fairpull.engine.check;
 
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,19 +30,29 @@ abstract class EachPull implements PullCheck {
     }
 
     /** {@return what a pull shows; empty where it does not hold enough for the check} */
-    abstract Optional<Reading> read(PullTrace pull);
+    abstract Optional<Reading> read(Traced pull);
+
+    /** {@return what a pull shows if its value counts} */
+    final Optional<Reading> readUsed(Traced pull) {
+        return pull.pull().used() ? read(pull) : Optional.empty();
+    }
 
     @Override
-    public final CheckOutcome check(List<PullTrace> pulls) {
+    public final CheckOutcome of(List<Traced> pulls) {
+        return of(pulls, pulls.stream().map(this::readUsed).toList());
+    }
+
+    /** {@return what came of the check for some pulls, each of which was read} */
+    final CheckOutcome of(List<Traced> pulls, List<Optional<Reading>> readings) {
         List<String> names = new ArrayList<>();
         Reading worst = null;
-        for (PullTrace pull : pulls) {
-            Optional<Reading> seen = pull.used() ? read(pull) : Optional.empty();
+        for (int place = 0; place < pulls.size(); place++) {
+            Optional<Reading> seen = readings.get(place);
             if (seen.isPresent()) {
                 Reading reading = seen.get();
                 worst = worst == null || isWorse(reading, worst) ? reading : worst;
                 if (reading.raised()) {
-                    names.add(pull.pull() + (reading.detail().isEmpty() ? "" : " (" + reading.detail() + ")"));
+                    names.add(pulls.get(place).pull().pull() + (reading.detail().isEmpty() ? "" : " (" + reading.detail() + ")"));
                 }
             }
         }

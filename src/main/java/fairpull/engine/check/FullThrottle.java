@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -25,10 +24,10 @@ public final class FullThrottle extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        Optional<Samples> throttle = pull.channels().find(Quantity.FRACTION);
-        int[] rows = pull.cutToFullThrottle() ? Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY)
-                : Rows.ofSweep(pull, lowRadPerS, highRadPerS);
+    Optional<Reading> read(Traced pull) {
+        Optional<Samples> throttle = pull.find(Quantity.FRACTION);
+        int[] rows = pull.pull().cutToFullThrottle() ? pull.ofSweep(0, Double.POSITIVE_INFINITY)
+                : pull.ofSweep(lowRadPerS, highRadPerS);
         return throttle.map(samples -> Arrays.stream(Rows.values(samples, rows)).filter(Double::isFinite).min())
                 .filter(lowest -> lowest.isPresent())
                 .map(lowest -> Reading.of(lowest.getAsDouble() < FULL, -lowest.getAsDouble(), lowest.getAsDouble()));

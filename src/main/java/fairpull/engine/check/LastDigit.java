@@ -20,11 +20,20 @@ public final class LastDigit {
         for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
             double scale = Math.pow(10, decimals);
             digit = 1 / scale;
-            if (readings.stream().filter(Double::isFinite).allMatch(value -> isWhole(value * scale))) {
+            if (areWhole(readings, scale)) {
                 return digit;
             }
         }
         return digit;
+    }
+
+    private static boolean areWhole(Samples readings, double scale) {
+        for (int row = 0; row < readings.size(); row++) {
+            if (Double.isFinite(readings.at(row)) && !isWhole(readings.at(row) * scale)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Readings went through SI: a whole number comes back with the noise of the last bits. */

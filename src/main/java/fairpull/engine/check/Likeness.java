@@ -1,9 +1,9 @@
 package fairpull.engine.check;
 
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,18 +37,18 @@ record Likeness(double[] one, double[] other, double oneDigit, double otherDigit
      * @param speedDigit the same of the speeds
      * @param complete whether every value is known
      */
-    private record Side(Optional<Quantity> quantity, Samples values, Optional<Samples> speeds, double digit, double speedDigit,
+    private record Side(Optional<Quantity> quantity, double[] values, Optional<Samples> speeds, double digit, double speedDigit,
             boolean complete) {
-        static Side of(PullTrace pull) {
-            Optional<Quantity> quantity = Rows.compared(pull);
-            Optional<Samples> speeds = pull.channels().find(Quantity.ENGINE_SPEED);
-            Samples values = quantity.flatMap(pull.channels()::find).orElse(Samples.of());
-            return new Side(quantity, values, speeds, quantity.map(known -> Rows.lastDigit(pull, known)).orElse(0.0),
-                    speeds.isPresent() ? Rows.lastDigit(pull, Quantity.ENGINE_SPEED) : 0, values.stream().allMatch(Double::isFinite));
+        static Side of(Traced pull) {
+            Optional<Quantity> quantity = pull.compared();
+            Optional<Samples> speeds = pull.find(Quantity.ENGINE_SPEED);
+            double[] values = quantity.flatMap(pull::find).orElse(Samples.of()).stream().toArray();
+            return new Side(quantity, values, speeds, quantity.map(pull::lastDigit).orElse(0.0),
+                    speeds.isPresent() ? pull.lastDigit(Quantity.ENGINE_SPEED) : 0, Arrays.stream(values).allMatch(Double::isFinite));
         }
 
         boolean canBeCompared() {
-            return quantity.isPresent() && values.size() >= FEWEST;
+            return quantity.isPresent() && values.length >= FEWEST;
         }
 
         boolean hasSameSpeeds(Side other) {
@@ -66,14 +66,14 @@ record Likeness(double[] one, double[] other, double oneDigit, double otherDigit
     }
 
     /** {@return the pulls that stand with an earlier one in a relation, as {@code later = earlier}; empty if none could be compared} */
-    static Optional<List<String>> pairs(List<PullTrace> pulls, Pair relation) {
+    static Optional<List<String>> pairs(List<Traced> pulls, Pair relation) {
         List<Side> sides = pulls.stream().map(Side::of).toList();
         List<String> found = new ArrayList<>();
         for (int later = 1; later < pulls.size(); later++) {
             boolean open = true;
             for (int earlier = 0; earlier < later && open; earlier++) {
                 if (of(sides.get(earlier), sides.get(later)).filter(relation::is).isPresent()) {
-                    found.add(pulls.get(later).pull() + " = " + pulls.get(earlier).pull());
+                    found.add(pulls.get(later).pull().pull() + " = " + pulls.get(earlier).pull().pull());
                     open = false;
                 }
             }
@@ -83,9 +83,9 @@ record Likeness(double[] one, double[] other, double oneDigit, double otherDigit
 
     /** {@return the pair, where both hold the same channel in the same rows at the same engine speeds} */
     private static Optional<Likeness> of(Side one, Side other) {
-        boolean alike = one.canBeCompared() && one.quantity.equals(other.quantity) && one.values.size() == other.values.size()
+        boolean alike = one.canBeCompared() && one.quantity.equals(other.quantity) && one.values.length == other.values.length
                 && one.complete && other.complete && one.hasSameSpeeds(other);
-        return alike ? Optional.of(new Likeness(one.values.stream().toArray(), other.values.stream().toArray(), one.digit, other.digit))
+        return alike ? Optional.of(new Likeness(one.values, other.values, one.digit, other.digit))
                 : Optional.empty();
     }
 

@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -25,15 +24,15 @@ public final class Plateau extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        return WATCHED.stream().filter(quantity -> pull.channels().find(quantity).isPresent())
+    Optional<Reading> read(Traced pull) {
+        return WATCHED.stream().filter(quantity -> pull.find(quantity).isPresent())
                 .map(quantity -> read(pull, quantity)).flatMap(Optional::stream)
                 .reduce((one, other) -> one.weight() >= other.weight() ? one : other);
     }
 
-    private static Optional<Reading> read(PullTrace pull, Quantity quantity) {
-        double[] values = pull.channels().find(quantity).map(Samples::stream).orElseThrow().filter(Double::isFinite).toArray();
-        double digit = Rows.lastDigit(pull, quantity);
+    private static Optional<Reading> read(Traced pull, Quantity quantity) {
+        double[] values = pull.find(quantity).map(Samples::stream).orElseThrow().filter(Double::isFinite).toArray();
+        double digit = pull.lastDigit(quantity);
         double top = NEAR_TOP * Arrays.stream(values).max().orElse(0);
         double[] steps = new double[Math.max(0, values.length - 1)];
         int moving = 0;
@@ -56,6 +55,6 @@ public final class Plateau extends EachPull {
             return Optional.empty();
         }
         return Optional.of(Reading.of(longest >= (step > MANY_DIGITS ? 2 : SHORTEST), longest, (double) longest,
-                Double.isNaN(value) ? value : pull.units().get(quantity).fromSi(value)));
+                Double.isNaN(value) ? value : pull.unit(quantity).fromSi(value)));
     }
 }

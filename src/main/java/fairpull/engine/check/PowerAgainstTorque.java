@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import java.util.Optional;
 
 /**
@@ -14,8 +13,8 @@ public final class PowerAgainstTorque extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        return PowerIdentity.of(pull).filter(identity -> UnitMixUp.explanation(pull, identity).isEmpty())
+    Optional<Reading> read(Traced pull) {
+        return pull.identity().filter(identity -> UnitMixUp.explanation(pull, identity).isEmpty())
                 .map(identity -> Reading.of(!identity.holds(), identity.worst(),
                         identity.isOneRatio() ? identity.ratio() : Double.NaN, identity.isOneOffset() ? identity.offsetW() : Double.NaN,
                         identity.worst(), identity.worstRadPerS()));

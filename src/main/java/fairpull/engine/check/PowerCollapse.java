@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -27,19 +26,19 @@ public final class PowerCollapse extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
+    Optional<Reading> read(Traced pull) {
         Map<Quantity, Samples> channels = pull.channels().all();
         return List.of(Quantity.POWER, Quantity.TORQUE).stream().filter(channels::containsKey).findFirst()
                 .flatMap(quantity -> read(pull, channels.get(quantity)));
     }
 
-    private static Optional<Reading> read(PullTrace pull, Samples values) {
-        int[] rows = Arrays.stream(Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY))
+    private static Optional<Reading> read(Traced pull, Samples values) {
+        int[] rows = Arrays.stream(pull.ofSweep(0, Double.POSITIVE_INFINITY))
                 .filter(row -> Double.isFinite(values.at(row))).toArray();
         if (rows.length <= LAST_ROWS) {
             return Optional.empty();
         }
-        Samples speed = pull.channels().find(Quantity.ENGINE_SPEED).orElseThrow();
+        Samples speed = pull.find(Quantity.ENGINE_SPEED).orElseThrow();
         if (speed.at(rows[0]) > speed.at(rows[rows.length - 1])) {
             reverse(rows);
         }

@@ -1,11 +1,11 @@
 package fairpull.engine.check;
 
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Power against torque × engine speed, row by row over the sweep: r = P ÷ (T·ω), which is 1 (definition of power, all in SI).
@@ -31,16 +31,16 @@ record PowerIdentity(double ratio, double spread, double rounding, double offset
     private static final int FEWEST = 5;
 
     /** {@return the identity of a pull; empty without all three channels in at least five rows} */
-    static Optional<PowerIdentity> of(PullTrace pull) {
-        return Rows.all(pull, Quantity.ENGINE_SPEED, Quantity.POWER, Quantity.TORQUE).flatMap(channels -> of(pull, channels));
-    }
-
-    private static Optional<PowerIdentity> of(PullTrace pull, Map<Quantity, Samples> channels) {
+    static Optional<PowerIdentity> of(Traced pull) {
+        Map<Quantity, Samples> channels = pull.channels().all();
+        if (!channels.keySet().containsAll(Set.of(Quantity.ENGINE_SPEED, Quantity.POWER, Quantity.TORQUE))) {
+            return Optional.empty();
+        }
         Samples speed = channels.get(Quantity.ENGINE_SPEED);
         Samples power = channels.get(Quantity.POWER);
         Samples torque = channels.get(Quantity.TORQUE);
         double least = SHARE_OF_PEAK * power.stream().filter(Double::isFinite).max().orElse(0);
-        int[] rows = Arrays.stream(Rows.ofSweep(pull, 0, Double.POSITIVE_INFINITY))
+        int[] rows = Arrays.stream(pull.ofSweep(0, Double.POSITIVE_INFINITY))
                 .filter(row -> power.at(row) > 0 && power.at(row) >= least && torque.at(row) > 0 && speed.at(row) > 0).toArray();
         if (rows.length < FEWEST) {
             return Optional.empty();
@@ -48,9 +48,9 @@ record PowerIdentity(double ratio, double spread, double rounding, double offset
         double[] ratios = new double[rows.length];
         double[] offsets = new double[rows.length];
         double[] rounding = new double[rows.length];
-        double halfPower = Rows.lastDigit(pull, Quantity.POWER) / 2;
-        double halfTorque = Rows.lastDigit(pull, Quantity.TORQUE) / 2;
-        double halfSpeed = Rows.lastDigit(pull, Quantity.ENGINE_SPEED) / 2;
+        double halfPower = pull.lastDigit(Quantity.POWER) / 2;
+        double halfTorque = pull.lastDigit(Quantity.TORQUE) / 2;
+        double halfSpeed = pull.lastDigit(Quantity.ENGINE_SPEED) / 2;
         double worst = 0;
         double worstAt = speed.at(rows[0]);
         for (int i = 0; i < rows.length; i++) {

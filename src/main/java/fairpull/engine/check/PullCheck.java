@@ -7,5 +7,10 @@ import java.util.List;
 /** One check of pulls. */
 public interface PullCheck {
     /** {@return what came of it; pulls stand in the order of the plan} */
-    CheckOutcome check(List<PullTrace> pulls);
+    CheckOutcome of(List<Traced> pulls);
+
+    /** {@return what came of it for pulls that nothing is known of yet} */
+    default CheckOutcome check(List<PullTrace> pulls) {
+        return of(pulls.stream().map(Traced::new).toList());
+    }
 }

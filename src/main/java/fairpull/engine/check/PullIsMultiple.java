@@ -2,7 +2,6 @@ package fairpull.engine.check;
 
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +17,7 @@ public final class PullIsMultiple implements PullCheck {
     private static final double SAME = 1e-6;
 
     @Override
-    public CheckOutcome check(List<PullTrace> pulls) {
+    public CheckOutcome of(List<Traced> pulls) {
         List<Double> factors = new ArrayList<>();
         Optional<List<String>> pairs = Likeness.pairs(pulls, likeness -> {
             boolean multiple = isMultiple(likeness);

@@ -3,7 +3,8 @@ package fairpull.engine.check;
 import java.util.Arrays;
 
 /**
- * The middle of numbers without sorting all of them: checks take medians of every window of every pull.
+ * The middle of numbers without sorting all of them: checks take medians of every window of every pull. Parted as by Lomuto, in one
+ * direction and without a branch: numbers of a noisy channel cannot be foretold, and Hoare's two directions wait for each.
  *
  * @see "Hoare (1961), Algorithm 65: Find, Communications of the ACM 4 (7)"
  */
@@ -43,32 +44,45 @@ final class Selection {
     /** Brings the number of a rank to its place, none above it before and none below it behind. */
     private static double select(double[] values, int n, int rank) {
         int low = 0;
-        int high = n - 1;
-        while (low < high) {
+        int high = n;
+        while (high - low > 1) {
             double pivot = values[low + high >>> 1];
-            int i = low;
-            int j = high;
-            while (i <= j) {
-                while (values[i] < pivot) {
-                    i++;
-                }
-                while (values[j] > pivot) {
-                    j--;
-                }
-                if (i <= j) {
-                    double moved = values[i];
-                    values[i++] = values[j];
-                    values[j--] = moved;
+            int middle = belowFirst(values, low, high, pivot);
+            if (middle == low) {
+                middle = equalFirst(values, low, high, pivot);
+                if (rank < middle) {
+                    return pivot;
                 }
             }
-            if (rank <= j) {
-                high = j;
-            } else if (rank >= i) {
-                low = i;
+            if (rank < middle) {
+                high = middle;
             } else {
-                break;
+                low = middle;
             }
         }
         return values[rank];
+    }
+
+    /** {@return how far the numbers below a pivot now reach} Every number is moved, so that none of noise's coin tosses becomes a jump. */
+    private static int belowFirst(double[] values, int low, int high, double pivot) {
+        int middle = low;
+        for (int i = low; i < high; i++) {
+            double value = values[i];
+            values[i] = values[middle];
+            values[middle] = value;
+            middle += value < pivot ? 1 : 0;
+        }
+        return middle;
+    }
+
+    private static int equalFirst(double[] values, int low, int high, double pivot) {
+        int middle = low;
+        for (int i = low; i < high; i++) {
+            double value = values[i];
+            values[i] = values[middle];
+            values[middle] = value;
+            middle += value == pivot ? 1 : 0;
+        }
+        return middle;
     }
 }

@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -31,54 +30,79 @@ public final class Spikes extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        Optional<Quantity> compared = Rows.compared(pull);
+    Optional<Reading> read(Traced pull) {
+        Optional<Quantity> compared = pull.compared();
         if (compared.isEmpty()) {
             return Optional.empty();
         }
-        Samples values = pull.channels().find(compared.get()).orElseThrow();
-        int[] rows = Arrays.stream(Rows.ofSweep(pull, lowRadPerS, highRadPerS))
+        Samples values = pull.find(compared.get()).orElseThrow();
+        int[] rows = Arrays.stream(pull.ofSweep(lowRadPerS, highRadPerS))
                 .filter(row -> Double.isFinite(values.at(row))).toArray();
         if (rows.length < FEWEST) {
             return Optional.empty();
         }
         double[] level = Rows.values(values, rows);
+        double[] around = new Neighbours(level).say();
         double[] residuals = new double[level.length];
         for (int i = 0; i < level.length; i++) {
-            residuals[i] = level[i] - around(level, i);
+            residuals[i] = level[i] - around[i];
         }
-        double scale = Math.max(Rows.robustDeviation(residuals, 0), Rows.lastDigit(pull, compared.get()) / 2);
+        double scale = Math.max(Rows.robustDeviation(residuals, 0), pull.lastDigit(compared.get()) / 2);
         int worst = 0;
         int spikes = 0;
         for (int i = 0; i < level.length; i++) {
             worst = Math.abs(residuals[i]) > Math.abs(residuals[worst]) ? i : worst;
             spikes += Math.abs(residuals[i]) > FAR * scale && Math.abs(residuals[i]) > SHARE * Math.abs(level[i]) ? 1 : 0;
         }
-        double share = Math.abs(residuals[worst] / around(level, worst));
+        double share = Math.abs(residuals[worst] / around[worst]);
         return Optional.of(Reading.of(spikes > 0, share, (double) spikes, share,
-                pull.channels().find(Quantity.ENGINE_SPEED).orElseThrow().at(rows[worst])));
+                pull.find(Quantity.ENGINE_SPEED).orElseThrow().at(rows[worst])));
     }
 
-    /** {@return what the neighbours of a row say about it} */
-    private static double around(double[] level, int centre) {
-        int first = Math.max(0, centre - REACH);
-        int last = Math.min(level.length - 1, centre + REACH);
-        double[] neighbours = new double[PAIRS];
-        int count = 0;
-        for (int i = first; i <= last; i++) {
-            for (int j = i + 1; j <= last; j++) {
-                if (i != centre && j != centre) {
-                    neighbours[count++] = (level[j] - level[i]) / (j - i);
+    /** What the neighbours of each row say about it. */
+    private static final class Neighbours {
+        private final double[] level;
+        /** Slopes from each row to those behind it, by how far behind less one. */
+        private final double[][] slopes = new double[2 * REACH][];
+        private final double[] window = new double[PAIRS];
+
+        Neighbours(double[] level) {
+            this.level = level;
+            for (int apart = 1; apart <= 2 * REACH; apart++) {
+                double[] each = new double[Math.max(0, level.length - apart)];
+                for (int i = 0; i < each.length; i++) {
+                    each[i] = (level[i + apart] - level[i]) / apart;
+                }
+                slopes[apart - 1] = each;
+            }
+        }
+
+        double[] say() {
+            double[] around = new double[level.length];
+            for (int i = 0; i < level.length; i++) {
+                around[i] = of(i);
+            }
+            return around;
+        }
+
+        private double of(int centre) {
+            int first = Math.max(0, centre - REACH);
+            int last = Math.min(level.length - 1, centre + REACH);
+            int count = 0;
+            for (int apart = 1; apart <= last - first; apart++) {
+                double[] each = slopes[apart - 1];
+                for (int i = first; i + apart <= last; i++) {
+                    window[count] = each[i];
+                    count += i == centre || i + apart == centre ? 0 : 1;
                 }
             }
-        }
-        double slope = Selection.median(neighbours, count);
-        count = 0;
-        for (int i = first; i <= last; i++) {
-            if (i != centre) {
-                neighbours[count++] = level[i] - slope * (i - centre);
+            double rise = Selection.median(window, count);
+            count = 0;
+            for (int i = first; i <= last; i++) {
+                window[count] = level[i] - rise * (i - centre);
+                count += i == centre ? 0 : 1;
             }
+            return Selection.median(window, count);
         }
-        return Selection.median(neighbours, count);
     }
 }

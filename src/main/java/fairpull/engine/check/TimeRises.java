@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Optional;
@@ -13,8 +12,8 @@ public final class TimeRises extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        return pull.channels().find(Quantity.TIME).map(TimeRises::read);
+    Optional<Reading> read(Traced pull) {
+        return pull.find(Quantity.TIME).map(TimeRises::read);
     }
 
     private static Reading read(Samples time) {

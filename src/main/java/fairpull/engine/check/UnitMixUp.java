@@ -1,7 +1,6 @@
 package fairpull.engine.check;
 
 import fairpull.domain.finding.Notice.Code;
-import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -27,18 +26,18 @@ public final class UnitMixUp extends EachPull {
     }
 
     @Override
-    Optional<Reading> read(PullTrace pull) {
-        return PowerIdentity.of(pull).map(identity -> explanation(pull, identity)
+    Optional<Reading> read(Traced pull) {
+        return pull.identity().map(identity -> explanation(pull, identity)
                 .map(found -> new Reading(true, Math.abs(Math.log(identity.ratio())), List.of(identity.ratio()), found.symbols()))
                 .orElse(Reading.of(false, Math.abs(Math.log(identity.ratio())), identity.ratio())));
     }
 
     /** {@return the mix-up that explains a pull's constant ratio, if one does} */
-    static Optional<MixUp> explanation(PullTrace pull, PowerIdentity identity) {
+    static Optional<MixUp> explanation(Traced pull, PowerIdentity identity) {
         if (identity.isNearOne()) {
             return Optional.empty();
         }
-        return mixUps(pull.units().get(Quantity.POWER), pull.units().get(Quantity.TORQUE)).stream()
+        return mixUps(pull.unit(Quantity.POWER), pull.unit(Quantity.TORQUE)).stream()
                 .filter(mixUp -> mixUp.explains(identity))
                 .min(Comparator.comparingInt(MixUp::steps).thenComparingDouble(mixUp -> mixUp.distance(identity.ratio())));
     }

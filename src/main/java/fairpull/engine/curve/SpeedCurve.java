@@ -5,7 +5,6 @@ import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 
 /**
@@ -30,33 +29,49 @@ final class SpeedCurve {
     static Optional<SpeedCurve> of(Channels channels, Quantity quantity, Sweep sweep) {
         Samples speed = channels.find(Quantity.ENGINE_SPEED).orElseThrow();
         RowValue value = valueOf(channels, quantity).orElseThrow();
-        TreeMap<Double, Mean> bySpeed = new TreeMap<>();
+        double[] speeds = new double[sweep.last() - sweep.first() + 1];
+        double[] values = new double[speeds.length];
+        int count = 0;
         for (int row = sweep.first(); row <= sweep.last(); row++) {
             double here = value.at(row);
             double at = speed.at(row) + 0.0; // turns -0.0 into 0.0, which are one speed
             if (Double.isFinite(here) && Double.isFinite(at)) {
-                bySpeed.computeIfAbsent(at, key -> new Mean()).add(here);
+                speeds[count] = at;
+                values[count++] = here;
             }
         }
-        return of(bySpeed);
+        return ofPoints(Arrays.copyOf(speeds, count), Arrays.copyOf(values, count));
     }
 
     /** {@return the curve of some points; empty if fewer than two speeds carry a value} */
     static Optional<SpeedCurve> ofPoints(double[] speeds, double[] values) {
-        TreeMap<Double, Mean> bySpeed = new TreeMap<>();
-        for (int i = 0; i < speeds.length; i++) {
-            bySpeed.computeIfAbsent(speeds[i], key -> new Mean()).add(values[i]);
-        }
-        return of(bySpeed);
-    }
-
-    private static Optional<SpeedCurve> of(TreeMap<Double, Mean> bySpeed) {
-        if (bySpeed.size() < 2) {
+        double[] distinct = distinct(speeds);
+        if (distinct.length < 2) {
             return Optional.empty();
         }
-        double[] speeds = bySpeed.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-        double[] values = bySpeed.values().stream().mapToDouble(Mean::value).toArray();
-        return Optional.of(new SpeedCurve(speeds, values));
+        double[] means = new double[distinct.length];
+        int[] counts = new int[distinct.length];
+        for (int i = 0; i < speeds.length; i++) {
+            int place = Arrays.binarySearch(distinct, speeds[i]);
+            means[place] += values[i];
+            counts[place]++;
+        }
+        for (int place = 0; place < means.length; place++) {
+            means[place] /= counts[place];
+        }
+        return Optional.of(new SpeedCurve(distinct, means));
+    }
+
+    private static double[] distinct(double[] speeds) {
+        double[] sorted = speeds.clone();
+        Arrays.sort(sorted);
+        int count = 0;
+        for (double speed : sorted) {
+            if (count == 0 || Double.compare(speed, sorted[count - 1]) != 0) {
+                sorted[count++] = speed;
+            }
+        }
+        return Arrays.copyOf(sorted, count);
     }
 
     double lowestRadPerS() {
@@ -138,19 +153,5 @@ final class SpeedCurve {
 
     interface RowValue {
         double at(int row);
-    }
-
-    private static final class Mean {
-        private double sum;
-        private int count;
-
-        void add(double value) {
-            sum += value;
-            count++;
-        }
-
-        double value() {
-            return sum / count;
-        }
     }
 }

@@ -75,8 +75,7 @@ public final class Sweeps {
 
     static Channels cut(Channels channels, Sweep sweep) {
         Map<Quantity, Samples> cut = new EnumMap<>(Quantity.class);
-        channels.all().forEach((quantity, samples) -> cut.put(quantity,
-                Samples.of(samples.stream().skip(sweep.first()).limit(sweep.last() - sweep.first() + 1L).toArray())));
+        channels.all().forEach((quantity, samples) -> cut.put(quantity, samples.between(sweep.first(), sweep.last() + 1)));
         return new Channels(cut);
     }
 

@@ -1,6 +1,7 @@
 package fairpull.io.folder;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.pull.DayLog;
@@ -65,7 +66,8 @@ public final class TestFolder {
     public static TestFolder open(Path folder) {
         if (!Files.isRegularFile(folder.resolve("plan.json"))) {
             throw new InputException(InputException.Place.of(folder.toString()), "no plan.json in it: this is not a test",
-                    "give the folder of a test, or make one with `fairpull new`");
+                    new Remedy("give the folder of a test, or make one with `fairpull new`",
+                    "open the folder of a test, or begin a new one from the menu Test"));
         }
         return new TestFolder(folder);
     }

@@ -11,19 +11,22 @@ import java.util.Optional;
 /**
  * A column named by whoever imports, against the guess.
  *
- * @param column its header, with or without the unit, or its number counted from 1
+ * @param column its header, with or without the unit, or its number counted from 1; empty where no column is to be read as the quantity
  * @param unit the unit of its numbers, where that is said
  */
-public record ColumnChoice(String column, Optional<Unit> unit) {
+public record ColumnChoice(Optional<String> column, Optional<Unit> unit) {
+    private static final String NONE = "none";
+
     public ColumnChoice {
         Objects.requireNonNull(unit, "unit");
-        if (column.isBlank()) {
+        if (column.filter(String::isBlank).isPresent()) {
             throw new IllegalArgumentException("a column is chosen by its header or its number");
         }
     }
 
     /**
-     * Reads an option such as {@code power=Power:hp}, {@code torque=4} or {@code engine-speed=Motor Speed (RPM)}.
+     * Reads an option such as {@code power=Power:hp}, {@code torque=4} or {@code engine-speed=Motor Speed (RPM)}; {@code power=none} reads
+     * no column as power, and {@code power="none"} one that is called so.
      *
      * @return the quantity and the choice; empty if the option has another form
      */
@@ -33,10 +36,20 @@ public record ColumnChoice(String column, Optional<Unit> unit) {
             return Optional.empty();
         }
         String text = option.substring(equals + 1).strip();
+        if (text.equalsIgnoreCase(NONE)) {
+            return quantity(option.substring(0, equals)).map(quantity -> Map.entry(quantity, new ColumnChoice(Optional.empty(),
+                    Optional.empty())));
+        }
         int colon = text.lastIndexOf(':');
         Optional<Unit> unit = colon > 0 ? UnitText.find(text.substring(colon + 1)) : Optional.empty();
         String column = unit.isPresent() ? text.substring(0, colon) : text;
-        return quantity(option.substring(0, equals)).map(quantity -> Map.entry(quantity, new ColumnChoice(unquoted(column), unit)));
+        return quantity(option.substring(0, equals))
+                .map(quantity -> Map.entry(quantity, new ColumnChoice(Optional.of(unquoted(column)), unit)));
+    }
+
+    /** {@return the option by which no column is read as a quantity} */
+    public static String none(Quantity quantity) {
+        return id(quantity) + "=" + NONE;
     }
 
     /** {@return the name of a quantity in such an option} */

@@ -1,6 +1,8 @@
 package fairpull.io.table;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.unit.Quantity;
@@ -33,15 +35,25 @@ public final class ColumnGuess {
      *
      * @param columns its columns
      * @param proposal the mapping of what is settled; empty if nothing is
-     * @param doubts what is not certain, one sentence each
+     * @param told what is not certain, one sentence each
      * @param questions what has to be decided before a quantity can be used
      */
-    public record Guess(List<GuessedColumn> columns, Optional<Mapping> proposal, List<String> doubts,
+    public record Guess(List<GuessedColumn> columns, Optional<Mapping> proposal, List<Remedy> told,
                         Map<Quantity, InputException> questions) {
         public Guess {
             columns = List.copyOf(columns);
-            doubts = List.copyOf(doubts);
+            told = List.copyOf(told);
             questions = Collections.unmodifiableMap(new EnumMap<>(questions));
+        }
+
+        /** {@return what is not certain, in the words of the command line} */
+        public List<String> doubts() {
+            return doubts(Surface.COMMAND_LINE);
+        }
+
+        /** {@return what is not certain, in the words of a surface} */
+        public List<String> doubts(Surface surface) {
+            return told.stream().map(doubt -> doubt.on(surface)).toList();
         }
     }
 
@@ -63,7 +75,7 @@ public final class ColumnGuess {
             read.add(Quantity.FRACTION);
         }
         List<Mapping.Column> chosen = settlement.chosen(read);
-        List<String> doubts = new ArrayList<>(export.doubts());
+        List<Remedy> doubts = new ArrayList<>(export.doubts().stream().map(Remedy::everywhere).toList());
         doubts.addAll(settlement.doubts(THROTTLE_TOO));
         Optional<Mapping> proposal = chosen.isEmpty()
                 ? Optional.empty()
@@ -118,7 +130,8 @@ public final class ColumnGuess {
         if (chosen.isEmpty()) {
             throw new InputException(InputException.Place.of(export.fileName(), export.dialect().headerLine()),
                     "no column is known as " + String.join(", ", quantities.stream().map(Quantity::words).toList()),
-                    "name one: --column power=\"its header\":hp");
+                    new Remedy("name one: --column power=\"its header\":hp",
+                    "choose in the list of columns what each one is"));
         }
         return new Mapping(export.fingerprint(), chosen, corrected, Optional.empty());
     }

@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.heat.CoolDownLog;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.Mapping;
@@ -73,7 +74,8 @@ public final class CoolDownReader {
                 .orElseThrow(() -> new InputException(Place.of(export.fileName(), export.dialect().headerLine()),
                         "no column is known as " + quantity.words() + "; the columns are " + String.join(", ",
                                 export.columns().stream().map(found -> "“" + found.label() + "”").toList()),
-                        "name one: --column " + ColumnChoice.id(quantity) + "=\"its header\":" + unit));
+                        new Remedy("name one: --column " + ColumnChoice.id(quantity) + "=\"its header\":" + unit,
+                    "in a copy of the file, name the column so that it is known, such as “Intake air (°C)” or “Time (s)”")));
     }
 
     private CoolDownLog checked(double fromS) {
@@ -85,7 +87,7 @@ public final class CoolDownReader {
         int count = times.size() - first;
         if (count < CoolDownLog.FEWEST_READINGS) {
             throw trouble("the log holds " + count + (count == 1 ? " reading" : " readings") + " and a time constant needs at least "
-                    + CoolDownLog.FEWEST_READINGS, "log for longer or more often");
+                    + CoolDownLog.FEWEST_READINGS, Remedy.everywhere("log for longer or more often"));
         }
         double[] seconds = new double[count];
         double[] kelvin = new double[count];
@@ -94,7 +96,8 @@ public final class CoolDownReader {
             kelvin[i] = temperatures.at(first + i);
         }
         if (!(seconds[count - 1] > 0)) {
-            throw trouble("time stands still", "choose the column of time: --column time=NAME:s");
+            throw trouble("time stands still", new Remedy("choose the column of time: --column time=NAME:s",
+                    "in a copy of the file, keep only the column of time that runs"));
         }
         refuseTemperaturesOfNoCar(kelvin, first);
         refuseRising(kelvin, first);
@@ -127,8 +130,11 @@ public final class CoolDownReader {
             if (kelvin[i] > HOTTEST_K) {
                 throw new InputException(lines.at(file, skipped + i), "“" + column + "” reads " + degrees(kelvin[i])
                         + ", hotter than air, coolant or oil of a car get",
-                        unit.equals(Units.FAHRENHEIT) ? "choose another column: --column temperature=NAME:C"
-                                : "if it is in °F, say so: --column temperature=\"" + column + "\":F");
+                        unit.equals(Units.FAHRENHEIT)
+                                ? new Remedy("choose another column: --column temperature=NAME:C",
+                                "keep the right column in a copy of the file")
+                                : new Remedy("if it is in °F, say so: --column temperature=\"" + column + "\":F",
+                                "if it is in °F, say so in the name of the column, in a copy of the file"));
             }
         }
     }
@@ -142,11 +148,12 @@ public final class CoolDownReader {
         boolean risesFirst = highest - start > STILL_ARRIVING * (highest - last);
         if (risesFirst && highest - last > (highest - start) / 2) {
             throw trouble("“" + column + "” first rises, to " + degrees(highest) + ": heat is still arriving",
-                    "begin where it falls: --from " + seconds(times.at(skipped + peak + end / 2)).replace(" ", ""));
+                    new Remedy("begin where it falls: --from " + seconds(times.at(skipped + peak + end / 2)).replace(" ", ""),
+                    "in a copy of the file, leave out what stands before it falls"));
         }
         if (risesFirst || !(last < start)) {
             throw trouble("“" + column + "” does not fall, from " + degrees(start) + " to " + degrees(last) + " at the end",
-                    "log a cool-down, from right after a pull");
+                    Remedy.everywhere("log a cool-down, from right after a pull"));
         }
     }
 
@@ -181,7 +188,7 @@ public final class CoolDownReader {
         return String.format(Locale.ROOT, "%.6g s", seconds).replaceAll("(\\.\\d*?)0+ s", "$1 s").replace(". s", " s");
     }
 
-    private InputException trouble(String problem, String remedy) {
+    private InputException trouble(String problem, Remedy remedy) {
         return new InputException(Place.of(file), problem, remedy);
     }
 }

@@ -56,7 +56,7 @@ public final class CurveFileReader {
     private static ColumnChoice choice(Export export, String name, Unit unit) {
         boolean named = export.columns().stream().anyMatch(column -> (column.name().equalsIgnoreCase(name) || column.label().equals(name))
                 && !column.unitText().isEmpty());
-        return new ColumnChoice(name, named ? Optional.empty() : Optional.of(unit));
+        return new ColumnChoice(Optional.of(name), named ? Optional.empty() : Optional.of(unit));
     }
 
     private static Unit unit(Export export, Mapping mapping, Quantity quantity) {

@@ -66,7 +66,7 @@ public record ExportColumn(int index, String header, String name, String unitTex
 
     /** {@return the numbers of some of its rows, the last one not among them} */
     ExportColumn rows(int from, int to) {
-        return isNumeric() ? with(Samples.of(numbers.stream().skip(from).limit(to - from).toArray())) : this;
+        return isNumeric() ? with(numbers.between(from, Math.min(to, numbers.size()))) : this;
     }
 
     /** {@return other numbers under the same header} */

@@ -24,10 +24,10 @@ public record GuessedColumn(ExportColumn column, Optional<Quantity> quantity, Op
         return new GuessedColumn(column, quantity, Optional.of(told), evidence, reason + "; " + why);
     }
 
-    /** {@return the same column, no longer read as a quantity for which another one was chosen} */
-    GuessedColumn without(Quantity taken) {
+    /** {@return the same column, no longer read as a quantity, for a reason} */
+    GuessedColumn without(Quantity taken, String why) {
         return quantity.equals(Optional.of(taken))
-                ? new GuessedColumn(column, Optional.empty(), unit, Evidence.NOTHING, "another column was chosen for " + taken.words())
+                ? new GuessedColumn(column, Optional.empty(), unit, Evidence.NOTHING, why)
                 : this;
     }
 

@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.io.table.NumberText.Evidence;
 import java.util.EnumMap;
@@ -106,7 +107,8 @@ final class MarkFinder {
     private InputException ask(Evidence about, String trouble) {
         Seen seen = first.get(about);
         return new InputException(Place.of(source.file().toString(), seen.line()), "“" + seen.text() + "” " + trouble,
-                "say which one it is: --decimal point or --decimal comma");
+                new Remedy("say which one it is: --decimal point or --decimal comma",
+                    "choose the decimal mark below"));
     }
 
     private int count(Evidence evidence) {

@@ -1,6 +1,7 @@
 package fairpull.io.table;
 
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.unit.Quantity;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,16 +35,17 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
      * @param file what tells the meaning of its columns
      * @param parted what tells its pulls: the same, or the file with the pulls that someone found in its rows
      * @param overrides the columns that were chosen by hand
+     * @param surface where the questions are to be answered
      * @throws InputException if a choice does not fit
      */
-    public static Preview of(ExportFile file, ExportFile parted, Map<Quantity, ColumnChoice> overrides) {
+    public static Preview of(ExportFile file, ExportFile parted, Map<Quantity, ColumnChoice> overrides, Surface surface) {
         Export export = file.sample();
         ColumnGuess.Guess guess = ColumnGuess.guess(export, overrides);
         List<String> all = file.trouble().isPresent() ? List.of("") : parted.labels();
         List<String> labels = all.stream().filter(label -> !label.isEmpty()).toList();
         List<String> questions = Stream.concat(file.trouble().stream(), guess.questions().values().stream())
-                .map(question -> question.getMessage() + "; " + question.remedy()).toList();
-        Set<String> doubts = new LinkedHashSet<>(guess.doubts());
+                .map(question -> question.getMessage() + "; " + question.remedy().on(surface)).toList();
+        Set<String> doubts = new LinkedHashSet<>(guess.doubts(surface));
         doubts.addAll(parted.sample().doubts());
         doubts.addAll(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)));
         return new Preview(export, all.size(), labels, parted.howFound(), guess.columns(), List.copyOf(doubts), questions);
@@ -54,10 +56,10 @@ public record Preview(Export export, int pulls, List<String> labels, String howF
      *
      * @throws InputException as {@link #of}
      */
-    public static Preview ofOnePull(ExportFile file, Map<Quantity, ColumnChoice> overrides) {
+    public static Preview ofOnePull(ExportFile file, Map<Quantity, ColumnChoice> overrides, Surface surface) {
         ColumnGuess.Guess guess = ColumnGuess.guess(file.table(), overrides);
-        return new Preview(file.table(), 1, List.of(), "said", guess.columns(), guess.doubts(), guess.questions().values().stream()
-                .map(question -> question.getMessage() + "; " + question.remedy()).toList())
+        return new Preview(file.table(), 1, List.of(), "said", guess.columns(), guess.doubts(surface), guess.questions().values().stream()
+                .map(question -> question.getMessage() + "; " + question.remedy().on(surface)).toList())
                 .with(MissingValues.doubts(file.table().columns(), column -> isUsed(guess, column)), List.of());
     }
 

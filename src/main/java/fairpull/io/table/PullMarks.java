@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.pull.PullId;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -125,7 +126,8 @@ final class PullMarks {
         boolean few = byNumber.size() <= MOST_PULLS && byNumber.size() * 2 <= rows;
         return comesBack().filter(again -> few).map(again -> new InputException(Place.of(file, again.line(), heading),
                 "pull " + again.label() + " comes back after another one",
-                "sort the rows by pull in a copy of the file, or import it with --one-pull"));
+                new Remedy("sort the rows by pull in a copy of the file, or import it with --one-pull",
+                    "sort the rows by pull in a copy of the file, or choose below that each file is one pull")));
     }
 
     private Optional<Mark> comesBack() {

@@ -2,6 +2,7 @@ package fairpull.io.table;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
@@ -28,7 +29,7 @@ final class Settlement {
     private final List<GuessedColumn> columns;
     private final Map<Quantity, GuessedColumn> settled = new EnumMap<>(Quantity.class);
     private final Map<Quantity, InputException> questions = new EnumMap<>(Quantity.class);
-    private final Map<Quantity, String> doubts = new EnumMap<>(Quantity.class);
+    private final Map<Quantity, Remedy> doubts = new EnumMap<>(Quantity.class);
 
     private Settlement(Export export, List<GuessedColumn> columns) {
         this.export = export;
@@ -38,7 +39,9 @@ final class Settlement {
     /** Settles all quantities; a choice by hand that names no column, or more than one, is refused. */
     static Settlement of(Export export, List<GuessedColumn> columns, Map<Quantity, ColumnChoice> overrides) {
         Settlement settlement = new Settlement(export, columns);
-        overrides.forEach((quantity, choice) -> settlement.settled.put(quantity, settlement.byHand(quantity, choice)));
+        overrides.forEach((quantity, choice) -> choice.column().ifPresentOrElse(
+                column -> settlement.settled.put(quantity, settlement.byHand(quantity, column, choice.unit())),
+                () -> settlement.columns.replaceAll(column -> column.without(quantity, "left out by hand"))));
         for (Quantity quantity : Quantity.values()) {
             if (quantity != Quantity.OTHER && !overrides.containsKey(quantity)) {
                 settlement.byEvidence(quantity);
@@ -91,11 +94,13 @@ final class Settlement {
         if (plates.size() == 1) {
             settled.put(Quantity.FRACTION, plates.get(0));
             questions.remove(Quantity.FRACTION);
-            doubts.put(Quantity.FRACTION, label(plates.get(0)) + " tells where the throttle is full, not "
-                    + labels(all.stream().filter(column -> column != plates.get(0)).toList()) + ", which is the pedal");
+            doubts.put(Quantity.FRACTION, Remedy.everywhere(label(plates.get(0)) + " tells where the throttle is full, not "
+                    + labels(all.stream().filter(column -> column != plates.get(0)).toList()) + ", which is the pedal"));
         } else {
-            doubts.put(Quantity.FRACTION, labels(all) + " could each be the throttle, so none of them tells where it is full; say it with "
-                    + all.stream().map(column -> option(Quantity.FRACTION, column)).collect(Collectors.joining(" or ")));
+            String open = labels(all) + " could each be the throttle, so none of them tells where it is full; ";
+            doubts.put(Quantity.FRACTION, new Remedy(open + "say it with "
+                    + all.stream().map(column -> option(Quantity.FRACTION, column)).collect(Collectors.joining(" or ")),
+                    open + "choose the one that does in the list of columns"));
         }
     }
 
@@ -116,7 +121,7 @@ final class Settlement {
                 .toList();
     }
 
-    List<String> doubts(Set<Quantity> quantities) {
+    List<Remedy> doubts(Set<Quantity> quantities) {
         return doubts.entrySet().stream().filter(entry -> quantities.contains(entry.getKey())).map(Map.Entry::getValue).toList();
     }
 
@@ -126,9 +131,9 @@ final class Settlement {
                         () -> new EnumMap<>(Quantity.class)));
     }
 
-    private GuessedColumn byHand(Quantity quantity, ColumnChoice choice) {
-        GuessedColumn found = find(choice.column());
-        Optional<Unit> unit = choice.unit().or(() -> found.unit().filter(guessed -> guessed.quantity() == quantity));
+    private GuessedColumn byHand(Quantity quantity, String column, Optional<Unit> said) {
+        GuessedColumn found = find(column);
+        Optional<Unit> unit = said.or(() -> found.unit().filter(guessed -> guessed.quantity() == quantity));
         if (unit.isPresent() && unit.get().quantity() != quantity) {
             throw new InputException(at(found), unit.get().symbol() + " is a unit of " + unit.get().quantity().words() + ", not of "
                     + quantity.words(), "give one of " + symbols(quantity));
@@ -137,7 +142,8 @@ final class Settlement {
             throw new InputException(at(found), "the column holds no numbers", "choose another one for " + quantity.words());
         }
         GuessedColumn chosen = new GuessedColumn(found.column(), Optional.of(quantity), unit, Evidence.NAME_AND_UNIT, "chosen by hand");
-        columns.replaceAll(column -> column == found ? chosen : column.without(quantity));
+        columns.replaceAll(other -> other == found ? chosen
+                : other.without(quantity, "another column was chosen for " + quantity.words()));
         return chosen;
     }
 
@@ -174,7 +180,8 @@ final class Settlement {
             doubtAgainst(quantity, best.get(0), candidates);
         } else if (best.size() > 1) {
             questions.put(quantity, new InputException(at(best.get(0)), labels(best) + " could each be " + quantity.words(),
-                    "choose one: " + best.stream().map(column -> option(quantity, column)).collect(Collectors.joining(" or "))));
+                    new Remedy("choose one: " + best.stream().map(column -> option(quantity, column)).collect(Collectors.joining(" or ")),
+                    "choose the one that it is in the list of columns")));
         }
     }
 
@@ -189,9 +196,10 @@ final class Settlement {
                 .map(other -> "not " + label(other) + ", " + whyNot(other, winner))
                 .collect(Collectors.joining("; "));
         if (!against.isEmpty()) {
-            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + ", " + against);
+            doubts.put(quantity, Remedy.everywhere(label(winner) + " is taken as " + quantity.words() + ", " + against));
         } else if (winner.isConstant()) {
-            doubts.put(quantity, label(winner) + " is taken as " + quantity.words() + " although its numbers never change");
+            doubts.put(quantity, Remedy.everywhere(label(winner) + " is taken as " + quantity.words()
+                    + " although its numbers never change"));
         }
     }
 
@@ -227,7 +235,7 @@ final class Settlement {
             GuessedColumn after = before.withUnit(unit, identity);
             settled.put(quantity, after);
             columns.replaceAll(column -> column == before ? after : column);
-            doubts.put(quantity, label(after) + " names no unit; " + unit.symbol() + " is taken because " + identity);
+            doubts.put(quantity, Remedy.everywhere(label(after) + " names no unit; " + unit.symbol() + " is taken because " + identity));
         }
     }
 
@@ -236,7 +244,8 @@ final class Settlement {
             String unknown = column.column().unitText();
             questions.put(quantity, new InputException(at(column),
                     unknown.isEmpty() ? "the unit of " + quantity.words() + " is not named" : "the unit “" + unknown + "” is not known",
-                    "say it: " + option(quantity, column) + ":UNIT, the unit being one of " + symbols(quantity)));
+                    new Remedy("say it: " + option(quantity, column) + ":UNIT, the unit being one of " + symbols(quantity),
+                    "choose its unit beneath the list of columns")));
         }
     }
 

@@ -1,5 +1,6 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Notice;
 
 /** The sentences about a test's folder and day: seal, log, exports, times, gates. */
@@ -7,7 +8,7 @@ final class FolderNoticeWords {
     private FolderNoticeWords() {
     }
 
-    static String sentence(Notice notice) {
+    static String sentence(Notice notice, Surface surface) {
         return switch (notice.code()) {
             case NOT_SEALED -> "The plan was not sealed, so nothing shows that it was made before the data; seal the next one.";
             case SEALED_AFTER_DATA -> "The plan was sealed only after data had come in, so it could have been made to fit them; "
@@ -27,7 +28,7 @@ final class FolderNoticeWords {
                     + "; restore them, or exclude those pulls with the reason.";
             case MAPPING_CHANGED_BY_HAND -> "Read with other columns or units than at import: " + NoticeWords.names(notice)
                     + "; restore the mapping, or read them anew: "
-                    + ReadAnewWords.command(notice, "--column power=P:kW") + ".";
+                    + ReadAnewWords.remedy(notice, "--column power=P:kW", surface) + ".";
             default -> ofDay(notice);
         };
     }

@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeLooks;
@@ -16,7 +18,7 @@ public final class LookWords {
     }
 
     /** {@return the sentence of a notice about looks} */
-    static String sentence(Notice notice) {
+    static String sentence(Notice notice, Surface surface) {
         return switch (notice.code()) {
             case LOOK_APPLIED -> "Look " + whole(notice, 0) + " of " + whole(notice, 1) + " planned: judged at an error rate of "
                     + level(notice.figures().get(2)) + ", so that all looks together keep to " + Numbers.percent(notice.figures().get(3))
@@ -24,8 +26,9 @@ public final class LookWords {
             case LOOK_NOT_PLANNED -> "No look is planned after " + Numbers.count(Math.round(notice.figures().get(0)), "install")
                     + "; the strictest planned level, " + level(notice.figures().get(1))
                     + ", was used, but the error rate is no longer kept; decide only at the planned looks.";
-            case LOOK_NOT_LOGGED -> "Look " + whole(notice, 0) + " is not in the log; write it down with `fairpull judge TEST --look`, "
-                    + "for a look that nobody knows of cannot be counted.";
+            case LOOK_NOT_LOGGED -> "Look " + whole(notice, 0) + " is not in the log; "
+                    + new Remedy("write it down with `fairpull judge TEST --look`", "have it written down").on(surface)
+                    + ", for a look that nobody knows of cannot be counted.";
             case LOOKED_TOO_OFTEN -> "The log names " + Numbers.count(Math.round(notice.figures().get(0)), "look") + ", "
                     + whole(notice, 2) + " of them not planned (planned: " + whole(notice, 1)
                     + "); more looks than planned announce more changes that are none, so the error rate is not kept.";
@@ -37,14 +40,15 @@ public final class LookWords {
                     + "; name a record with its degrees of freedom, or put the look later.";
             case PLAN_LOOK_APPROXIMATE -> "The look after " + whole(notice, 0) + " installs has " + Numbers.degreesOfFreedom(
                     notice.figures().get(1)) + " degrees of freedom; bounds are worked out for known scatter and applied through "
-                    + "p-values, which with so few keeps the error rate only nearly: `fairpull prove` shows how nearly.";
+                    + "p-values, which with so few keeps the error rate only nearly: "
+                    + new Remedy("`fairpull prove`", "the proof of the plan").on(surface) + " shows how nearly.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about looks");
         };
     }
 
     /** {@return what a reader must know of the looks of a sizing} */
-    public static List<String> warnings(SizeAnswer answer) {
-        return answer.looks().map(SizeLooks::notices).orElse(List.of()).stream().map(LookWords::sentence).toList();
+    public static List<String> warnings(SizeAnswer answer, Surface surface) {
+        return answer.looks().map(SizeLooks::notices).orElse(List.of()).stream().map(notice -> sentence(notice, surface)).toList();
     }
 
     /** {@return the looks of a plan in a sentence} */

@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Notice;
 
 /** One sentence for each notice, with what to do where something can be done. */
@@ -7,8 +9,13 @@ public final class NoticeWords {
     private NoticeWords() {
     }
 
-    /** {@return the sentence of a notice whose figures are in {@code unit}} */
+    /** {@return the sentence of a notice whose figures are in {@code unit}, with what to do on the command line} */
     public static String sentence(Notice notice, String unit) {
+        return sentence(notice, unit, Surface.COMMAND_LINE);
+    }
+
+    /** {@return the same, with what to do on a surface} */
+    public static String sentence(Notice notice, String unit, Surface surface) {
         return switch (notice.code()) {
             case REFIT_SCATTER_NOT_SEEN -> "Refit scatter came out as zero: these installs are too few to show it, which does not "
                     + "mean that this rig has none; repeated baselines would give a record.";
@@ -33,7 +40,8 @@ public final class NoticeWords {
             case PLANNED_CLOCK_USED -> "The times of the pulls come from the plan, not from the day; "
                     + "drift is only as right as the day ran to plan, so note the start of each pull.";
             case CORRECTION_UNKNOWN -> "It is not known whether the values were already corrected for air when they came in; "
-                    + "say so with --corrected and --because by importing them again, as a correction may be missing or applied twice.";
+                    + new Remedy("say so with --corrected and --because by importing them again", "ask whoever exported them")
+                    .on(surface) + ", as a correction may be missing or applied twice.";
             case CORRECTED_HERE, AIR_CARRIED, AIR_CARRIED_LONG, FACTOR_SPREAD, FACTOR_STEP, FACTOR_OUTSIDE ->
                     CorrectionWords.sentence(notice);
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
@@ -43,33 +51,30 @@ public final class NoticeWords {
             case NOT_SEALED, SEALED_AFTER_DATA, SEALED_AGAIN, AMENDED_AFTER_DATA, PLAN_CHANGED_BY_HAND, SEAL_CHANGED_BY_HAND,
                     LOG_CHANGED_BY_HAND, EXPORT_CHANGED_BY_HAND, MAPPING_CHANGED_BY_HAND, PULLS_BEFORE_SEAL, ORDER_NOT_DRAWN,
                     CLOCK_CONTRADICTS_ORDER, GATES_NOT_READ, PULLS_ABORTED, PULLS_READ_ANEW, FAR_FROM_EXPECTED, LOG_CUT_SHORT,
-                    ENTRIES_TAKEN_BACK,
-                    EXPORT_NOT_IN_LOG,
-                    LOG_STATE ->
-                    FolderNoticeWords.sentence(notice);
+                    ENTRIES_TAKEN_BACK, EXPORT_NOT_IN_LOG, LOG_STATE ->
+                    FolderNoticeWords.sentence(notice, surface);
             case UNITS_MIXED_UP, POWER_NOT_TORQUE_TIMES_SPEED, CORRECTION_TWICE, CORRECTION_NOT_APPLIED, CORRECTION_STEP, PLATEAU,
                     TIME_NOT_RISING, BAND_NOT_COVERED, BAND_SPARSE, THROTTLE_NOT_FULL, POWER_COLLAPSES, SPIKES,
-                    NUMBERS_REPEATED, PULL_IS_MULTIPLE,
-                    STRETCH_COPIED, STARTS_OUT_OF_ORDER -> PullNoticeWords.sentence(notice);
+                    NUMBERS_REPEATED, PULL_IS_MULTIPLE, STRETCH_COPIED, STARTS_OUT_OF_ORDER -> PullNoticeWords.sentence(notice, surface);
             case SWEEP_NOT_FOUND, SWEEPS_SEVERAL, THROTTLE_NEVER_FULL, SLIP, GEAR_CHANGED, SPEED_RATIO_DIFFERS, SWEEP_RATE_DIFFERS,
                     POWER_FROM_MOTION -> SweepNoticeWords.sentence(notice);
             case NO_RECORD_FOR_MEASURE -> "The rig record is one of the deciding measure; by their own data were judged: "
                     + names(notice) + ".";
             case STARTING_GUESS_USED -> "The scatter taken from outside this test is a starting guess, engineering judgement with "
-                    + "no source "
-                    + "and no record of this rig; baselines of the rig (fairpull rig add) would put its own figure in its place.";
+                    + "no source and no record of this rig; baselines of the rig" + new Remedy(" (fairpull rig add)", "").on(surface)
+                    + " would put its own figure in its place.";
             case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice)
                     + "; the exports may lack the channel, or values to be typed are not noted yet.";
             case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY,
                     PLAN_LOOK_DECIDES_LITTLE, PLAN_LOOK_APPROXIMATE ->
-                    LookWords.sentence(notice);
+                    LookWords.sentence(notice, surface);
             case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN,
                     PLAN_FUEL_NOT_KNOWN, PLAN_NOT_SIZED ->
-                    ofPlan(notice);
+                    ofPlan(notice, surface);
         };
     }
 
-    private static String ofPlan(Notice notice) {
+    private static String ofPlan(Notice notice, Surface surface) {
         return switch (notice.code()) {
             case PLAN_TOO_FEW_INSTALLS -> "With " + whole(notice, 0) + " installs and no rig record nothing can be judged: refit scatter "
                     + "cannot show; plan at least " + whole(notice, 1) + " installs, or name a record with its degrees of freedom.";
@@ -82,8 +87,9 @@ public final class NoticeWords {
             case PLAN_NO_WORTHWHILE_GAIN -> "No worthwhile gain is named, so “no difference that matters” can never be said; "
                     + "name the smallest gain that matters.";
             case PLAN_FUEL_NOT_KNOWN -> "iso-1585-ci follows fuel and boost, which change through a pull and which this program does "
-                    + "not read, so it cannot bring values to it: " + names(notice) + "; export them corrected so and import with "
-                    + "--corrected iso-1585-ci, or plan with no correction and gates on the air.";
+                    + "not read, so it cannot bring values to it: " + names(notice) + "; export them corrected so and "
+                    + new Remedy("import with --corrected iso-1585-ci", "say so when they come in").on(surface)
+                    + ", or plan with no correction and gates on the air.";
             case PLAN_NOT_SIZED -> "Without figures for pull scatter and refit scatter it is not known what this plan can see; "
                     + "give both, a guess labelled as one if need be.";
             default -> throw new IllegalArgumentException(notice.code() + " is not about a plan");

@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy.Surface;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
@@ -14,19 +16,19 @@ final class PullNoticeWords {
     private PullNoticeWords() {
     }
 
-    static String sentence(Notice notice) {
+    static String sentence(Notice notice, Surface surface) {
         String names = NoticeWords.names(notice);
         return switch (notice.code()) {
             case UNITS_MIXED_UP -> "Power is " + fixed(notice, 0, 3) + " × torque × engine speed all along, which a mixed-up unit explains "
-                    + "(read as → likely is): " + names + "; " + remedy(notice);
+                    + "(read as → likely is): " + names + "; " + remedy(notice, surface);
             case POWER_NOT_TORQUE_TIMES_SPEED -> disagreement(notice) + ": " + names + "; look whether one of the two is corrected, "
                     + "smoothed or of another shaft, and judge by the one that was measured.";
             case CORRECTION_TWICE -> "Corrected power is " + fixed(notice, 0, 4) + " × the uncorrected where the air noted gives "
                     + fixed(notice, 1, 4) + ", as if corrected twice: " + names + "; read the uncorrected column anew: "
-                    + ReadAnewWords.command(notice, "--column power=P:kW --corrected none") + ".";
+                    + ReadAnewWords.remedy(notice, "--column power=P:kW --corrected none", surface) + ".";
             case CORRECTION_NOT_APPLIED -> "Columns named corrected and uncorrected differ by a factor of " + fixed(notice, 0, 4)
                     + " where the air noted gives " + fixed(notice, 1, 4) + ", so no correction was applied: " + names
-                    + "; read them anew: " + ReadAnewWords.command(notice, "--corrected none") + ".";
+                    + "; read them anew: " + ReadAnewWords.remedy(notice, "--corrected none", surface) + ".";
             case CORRECTION_STEP -> "From one pull to the next the whole curve steps by the correction factor " + fixed(notice, 0, 4) + ": "
                     + names + "; look whether one was exported corrected and the other not.";
             case PLATEAU -> "The same value stands up to " + NoticeWords.whole(notice, 0) + " rows in a run at the top ("
@@ -65,14 +67,14 @@ final class PullNoticeWords {
     }
 
     /** The likely unit stands in the names: the column that it belongs to is the one to be named. */
-    private static String remedy(Notice notice) {
+    private static String remedy(Notice notice, Surface surface) {
         String options = notice.names().stream().flatMap(name -> WRITTEN.matcher(name).results()).map(found -> found.group(1).strip())
                 .flatMap(symbol -> Units.find(symbol).stream()).distinct()
                 .map(unit -> "--column " + (unit.quantity() == Quantity.TORQUE ? "torque=T:" : "power=P:") + unit.symbol())
                 .collect(Collectors.joining(" "));
         return options.isEmpty() ? "look where the decimal point of power or torque belongs, and export it again."
-                : "name the unit and read it anew (P or T being the header of the column): " + ReadAnewWords.command(notice, options)
-                + ".";
+                : "name the unit and read it anew" + new Remedy(" (P or T being the header of the column)", "").on(surface) + ": "
+                + ReadAnewWords.remedy(notice, options, surface) + ".";
     }
 
     private static String disagreement(Notice notice) {

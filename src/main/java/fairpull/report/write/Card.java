@@ -15,9 +15,11 @@ import java.util.List;
  * @param said answers with their figures
  * @param table a table; {@link Table#none()} where there is none
  * @param steps numbered steps
+ * @param plainly what {@code said} says without its figures, for where these are one click away; empty where {@code said} is plain itself
+ * @param method whether the card is the method behind others, which a window keeps folded
  */
 public record Card(String kind, String heading, List<String> paragraphs, List<Figure> figures, String caption, List<Said> said, Table table,
-        List<String> steps) {
+        List<String> steps, List<Said> plainly, boolean method) {
     /**
      * A table.
      *
@@ -43,35 +45,44 @@ public record Card(String kind, String heading, List<String> paragraphs, List<Fi
         figures = List.copyOf(figures);
         said = List.copyOf(said);
         steps = List.copyOf(steps);
+        plainly = List.copyOf(plainly);
     }
 
     static Card plain(String heading) {
-        return new Card("plain", heading, List.of(), List.of(), "", List.of(), Table.none(), List.of());
+        return new Card("plain", heading, List.of(), List.of(), "", List.of(), Table.none(), List.of(), List.of(), false);
     }
 
     Card as(String otherKind) {
-        return new Card(otherKind, heading, paragraphs, figures, caption, said, table, steps);
+        return new Card(otherKind, heading, paragraphs, figures, caption, said, table, steps, plainly, method);
     }
 
     Card saying(String paragraph) {
         List<String> more = new ArrayList<>(paragraphs);
         more.add(paragraph);
-        return new Card(kind, heading, more, figures, caption, said, table, steps);
+        return new Card(kind, heading, more, figures, caption, said, table, steps, plainly, method);
     }
 
     Card showing(List<Figure> charts, String words) {
-        return new Card(kind, heading, paragraphs, charts, words, said, table, steps);
+        return new Card(kind, heading, paragraphs, charts, words, said, table, steps, plainly, method);
     }
 
     Card answering(List<Said> answers) {
-        return new Card(kind, heading, paragraphs, figures, caption, answers, table, steps);
+        return new Card(kind, heading, paragraphs, figures, caption, answers, table, steps, plainly, method);
     }
 
     Card tabling(Table other) {
-        return new Card(kind, heading, paragraphs, figures, caption, said, other, steps);
+        return new Card(kind, heading, paragraphs, figures, caption, said, other, steps, plainly, method);
     }
 
     Card stepping(List<String> other) {
-        return new Card(kind, heading, paragraphs, figures, caption, said, table, other);
+        return new Card(kind, heading, paragraphs, figures, caption, said, table, other, plainly, method);
+    }
+
+    Card answeringPlainly(List<Said> words) {
+        return new Card(kind, heading, paragraphs, figures, caption, said, table, steps, words, method);
+    }
+
+    Card asMethod() {
+        return new Card(kind, heading, paragraphs, figures, caption, said, table, steps, plainly, true);
     }
 }

@@ -163,7 +163,7 @@ final class CurveCards {
     }
 
     private Card methods() {
-        Card card = Card.plain("How the curves were judged, and how to redo it").answering(CurveMethodWords.settings(curve));
+        Card card = Card.plain("How the curves were judged, and how to redo it").asMethod().answering(CurveMethodWords.settings(curve));
         for (String paragraph : CurveMethodWords.paragraphs(curve)) {
             card = card.saying(paragraph);
         }

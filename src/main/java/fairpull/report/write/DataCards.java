@@ -25,7 +25,7 @@ final class DataCards {
     }
 
     static List<Card> of(Judgement judgement) {
-        Card methods = Card.plain("How it was judged, and how to redo it")
+        Card methods = Card.plain("How it was judged, and how to redo it").asMethod()
                 .stepping(MethodWords.spreadsheet(judgement.plan(), judgement.deciding()));
         for (String paragraph : MethodWords.paragraphs(judgement.plan(), judgement.deciding())) {
             methods = methods.saying(paragraph);

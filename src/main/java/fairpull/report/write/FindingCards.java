@@ -1,5 +1,6 @@
 package fairpull.report.write;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Finding;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
@@ -14,12 +15,14 @@ import fairpull.report.wording.ClaimWords;
 import fairpull.report.wording.FindingWords;
 import fairpull.report.wording.HeadingWords;
 import fairpull.report.wording.NoticeWords;
+import fairpull.report.wording.PlainChecks;
 import fairpull.report.wording.Numbers;
 import fairpull.report.wording.Said;
 import fairpull.report.wording.SealWords;
 import fairpull.report.wording.SecondaryWords;
 import fairpull.report.wording.Subject;
 import fairpull.report.wording.TippingWords;
+import fairpull.report.wording.WhyWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,14 +35,14 @@ final class FindingCards {
     private FindingCards() {
     }
 
-    static List<Card> of(Judgement judgement) {
+    static List<Card> of(Judgement judgement, Surface surface) {
         List<Card> cards = new ArrayList<>();
-        alarms(judgement).ifPresent(cards::add);
+        alarms(judgement, surface).ifPresent(cards::add);
         cards.add(verdict(judgement));
         cards.add(day(judgement));
         cards.addAll(CurveCards.found(judgement));
         cards.add(standing(judgement));
-        notices(judgement).ifPresent(cards::add);
+        notices(judgement, surface).ifPresent(cards::add);
         excluded(judgement).ifPresent(cards::add);
         said("Claims, held against the finding", ClaimWords.all(judgement)).ifPresent(cards::add);
         said("Further measures", SecondaryWords.all(judgement)).map(card -> card.saying(SecondaryWords.caution(judgement)))
@@ -48,8 +51,8 @@ final class FindingCards {
         return cards;
     }
 
-    private static Optional<Card> alarms(Judgement judgement) {
-        List<Said> alarms = words(judgement, notices(judgement, true));
+    private static Optional<Card> alarms(Judgement judgement, Surface surface) {
+        List<Said> alarms = words(judgement, notices(judgement, true), surface);
         return alarms.isEmpty() ? Optional.empty()
                 : Optional.of(Card.plain("Read this first: something was changed by hand").as("alarm").answering(alarms));
     }
@@ -57,6 +60,7 @@ final class FindingCards {
     private static Card verdict(Judgement judgement) {
         Finding finding = judgement.deciding();
         Card card = Card.plain(FindingWords.verdictHead(finding)).as("verdict")
+                .saying(WhyWords.sentence(finding))
                 .saying(FindingWords.paragraph(finding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
         return IntervalChart.draw(finding).map(chart -> card.showing(List.of(new Figure("interval", chart)), "")).orElse(card);
     }
@@ -72,15 +76,16 @@ final class FindingCards {
 
     private static Card standing(Judgement judgement) {
         Finding finding = judgement.deciding();
-        Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding));
+        Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding))
+                .answeringPlainly(PlainChecks.all(finding));
         Subject subject = Subject.of(judgement.plan().question().deciding().name());
         Card worded = TippingWords.sentence(finding, subject).map(card::saying).orElse(card);
         return TippingScale.draw(finding).map(scale -> worded.showing(List.of(new Figure("tipping", scale)), "")).orElse(worded);
     }
 
-    private static Optional<Card> notices(Judgement judgement) {
+    private static Optional<Card> notices(Judgement judgement, Surface surface) {
         List<Notice> others = notices(judgement, false);
-        return said(HeadingWords.notices(others), words(judgement, others));
+        return said(HeadingWords.notices(others), words(judgement, others, surface));
     }
 
     private static List<Notice> notices(Judgement judgement, boolean alarms) {
@@ -89,12 +94,12 @@ final class FindingCards {
                 .sorted(Comparator.comparing((Notice notice) -> notice.code().severity()).reversed()).toList();
     }
 
-    private static List<Said> words(Judgement judgement, List<Notice> notices) {
+    private static List<Said> words(Judgement judgement, List<Notice> notices, Surface surface) {
         return notices.stream().map(notice -> new Said(switch (notice.code().severity()) {
             case ALARM -> "Alarm";
             case WARNING -> "Warning";
             case INFORMATION -> "Note";
-        }, NoticeWords.sentence(notice, judgement.deciding().unit()))).toList();
+        }, NoticeWords.sentence(notice, judgement.deciding().unit(), surface))).toList();
     }
 
     private static Optional<Card> excluded(Judgement judgement) {

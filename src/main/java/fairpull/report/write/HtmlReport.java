@@ -1,5 +1,6 @@
 package fairpull.report.write;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.pull.Seal;
 import fairpull.report.chart.Palette;
@@ -21,7 +22,7 @@ public final class HtmlReport {
     private HtmlReport(Judgement judgement, ReportOptions options) {
         this.shown = options.withoutIdentity() ? Identity.leftOut(judgement) : judgement;
         this.options = options;
-        this.cards = ReportCards.of(shown);
+        this.cards = ReportCards.of(shown, Surface.COMMAND_LINE);
     }
 
     /** {@return the page} */

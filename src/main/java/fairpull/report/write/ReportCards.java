@@ -1,5 +1,6 @@
 package fairpull.report.write;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Judgement;
 import java.util.List;
 import java.util.stream.Stream;
@@ -9,8 +10,8 @@ public final class ReportCards {
     private ReportCards() {
     }
 
-    /** {@return the cards of a judgement} */
-    public static List<Card> of(Judgement judgement) {
-        return Stream.concat(FindingCards.of(judgement).stream(), DataCards.of(judgement).stream()).toList();
+    /** {@return the cards of a judgement, with what to do on a surface} */
+    public static List<Card> of(Judgement judgement, Surface surface) {
+        return Stream.concat(FindingCards.of(judgement, surface).stream(), DataCards.of(judgement).stream()).toList();
     }
 }

@@ -1,5 +1,6 @@
 package fairpull.report.write;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.day.DayFit;
 import fairpull.domain.finding.SizeAnswer;
@@ -24,7 +25,7 @@ public final class TextPlan {
 
     /** {@return what a sequence can see, what is to be known of its looks, and when everything happens on its days} */
     public static String size(SizeQuestion question, SizeAnswer answer, List<DayClock> days, String unit) {
-        return size(question, answer, unit) + items(LookWords.warnings(answer)) + clock(days);
+        return size(question, answer, unit) + items(LookWords.warnings(answer, Surface.COMMAND_LINE)) + clock(days);
     }
 
     /** {@return what a sequence can see} */

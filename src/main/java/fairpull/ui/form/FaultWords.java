@@ -2,6 +2,7 @@ package fairpull.ui.form;
 
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy.Surface;
 import fairpull.ui.theme.Words;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -17,7 +18,7 @@ public final class FaultWords {
     /** {@return what to say of a fault: its own words where a user can mend it, what to look at where the disk failed} */
     public static String of(Throwable fault) {
         if (fault instanceof InputException unusable) {
-            return unusable.oneLine();
+            return unusable.oneLine(Surface.WINDOW);
         }
         if (fault instanceof UsageException misuse) {
             return misuse.problem();

@@ -1,5 +1,6 @@
 package fairpull.io.table;
 
+import fairpull.domain.Remedy.Surface;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -159,6 +160,6 @@ class BadCellTest {
     }
 
     private static Preview preview(ExportFile file) {
-        return Preview.of(file, file, Map.of());
+        return Preview.of(file, file, Map.of(), Surface.COMMAND_LINE);
     }
 }

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -64,7 +65,7 @@ class ColumnGuessTest {
         assertThat(unitLine.dialect().unitLine()).hasValue(2);
         assertThat(mapped(unitLine, Quantity.ENGINE_SPEED).unit()).isEqualTo(Units.RPM);
         assertThat(ColumnChoice.parse("engine-speed=n:" + unit))
-                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice("n", Optional.of(Units.RPM))));
+                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice(Optional.of("n"), Optional.of(Units.RPM))));
     }
 
     @ParameterizedTest
@@ -106,12 +107,23 @@ class ColumnGuessTest {
     void repeatedNamesAreChosenByNumber() throws IOException {
         Export export = export("rpm\tPower (kW)\tPower (kW)\n2000\t50.5\t45\n3000\t70.5\t62\n");
 
-        assertThat(refusal(() -> ColumnGuess.mapping(export, Map.of(), Optional.empty())).remedy())
+        assertThat(refusal(() -> ColumnGuess.mapping(export, Map.of(), Optional.empty())).remedy().command())
                 .isEqualTo("choose one: --column power=2 or --column power=3");
         assertThat(refusal(() -> ColumnGuess.mapping(export, choice("power=power (kw)"), Optional.empty())).oneLine())
                 .contains("2 columns are called", "2 or 3");
         assertThat(ColumnGuess.mapping(export, choice("power=3"), Optional.empty()).columns())
                 .anyMatch(column -> column.index() == 2 && column.quantity() == Quantity.POWER);
+    }
+
+    @Test
+    void aQuantityThatIsSaidToHaveNoColumnHasNone() throws IOException {
+        Export export = export("rpm\tPower (kW)\tTorque (Nm)\tnone\n2000\t50.5\t241\t1\n3000\t70.5\t224\t2\n");
+
+        assertThat(ColumnGuess.mapping(export, EnumSet.of(Quantity.POWER, Quantity.ENGINE_SPEED), choice("power=None"), Optional.empty())
+                .columns()).extracting(Mapping.Column::quantity).contains(Quantity.TORQUE).doesNotContain(Quantity.POWER);
+        assertThat(ColumnGuess.guess(export, choice("power=none")).columns().get(1).reason()).isEqualTo("left out by hand");
+        assertThat(ColumnGuess.mapping(export, choice("power=\"none\":kW"), Optional.empty()).columns())
+                .contains(new Mapping.Column(3, "none", Quantity.POWER, Units.KILOWATT));
     }
 
     @Test
@@ -187,9 +199,9 @@ class ColumnGuessTest {
     @Test
     void optionsAreRead() {
         assertThat(ColumnChoice.parse("engine-speed=Motor: Speed (RPM)"))
-                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice("Motor: Speed (RPM)", Optional.empty())));
+                .contains(Map.entry(Quantity.ENGINE_SPEED, new ColumnChoice(Optional.of("Motor: Speed (RPM)"), Optional.empty())));
         assertThat(ColumnChoice.parse("power=\"Power\":hp"))
-                .contains(Map.entry(Quantity.POWER, new ColumnChoice("Power", Optional.of(Units.HORSEPOWER))));
+                .contains(Map.entry(Quantity.POWER, new ColumnChoice(Optional.of("Power"), Optional.of(Units.HORSEPOWER))));
         assertThat(ColumnChoice.parse("power")).isEmpty();
         assertThat(ColumnChoice.parse("luck=Power")).isEmpty();
         assertThat(ColumnChoice.parse("other=Power")).isEmpty();

@@ -1,5 +1,6 @@
 package fairpull.io.table;
 
+import fairpull.domain.Remedy.Surface;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
@@ -208,20 +209,20 @@ class HostileInputTest {
         try {
             Export export = ExportReader.read(file);
             ExportFile look = ExportFile.look(file, Optional.empty());
-            Preview.of(look, look, Map.of());
+            Preview.of(look, look, Map.of(), Surface.COMMAND_LINE);
             read = true;
             ExportFile whole = ExportFile.look(file, Optional.empty());
             for (int pull = 1; pull <= whole.pulls(); pull++) {
                 MappedExport.channels(whole.pull(pull), ColumnGuess.mapping(whole.sample(), Map.of(), Optional.empty()));
             }
         } catch (InputException refusal) {
-            assertThat(refusal.remedy()).isNotBlank();
+            assertThat(refusal.remedy().command()).isNotBlank();
             assertThat(refusal.place().file()).isEqualTo(file.toString());
         }
         try {
             PullTableReader.read(file, new TableOptions(List.of(), Drift.LINEAR, ""));
         } catch (InputException refusal) {
-            assertThat(refusal.remedy()).isNotBlank();
+            assertThat(refusal.remedy().command()).isNotBlank();
         }
         return read;
     }

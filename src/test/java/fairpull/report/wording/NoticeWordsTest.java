@@ -2,6 +2,7 @@ package fairpull.report.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Notice;
 import java.util.HashSet;
 import java.util.List;
@@ -48,7 +49,20 @@ class NoticeWordsTest {
     }
 
     private static String sentence(Notice.Code code) {
+        return sentence(code, Surface.COMMAND_LINE);
+    }
+
+    private static String sentence(Notice.Code code, Surface surface) {
         List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0, 0.05);
-        return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp").replace('\u202f', ' ').replace('\u00a0', ' ');
+        return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp", surface).replace('\u202f', ' ').replace('\u00a0', ' ');
+    }
+
+    /** A window has no command line beside it. */
+    @Test
+    void inTheWindowNoNoticeNamesACommandOrAnOption() {
+        for (Notice.Code code : Notice.Code.values()) {
+            String sentence = sentence(code, Surface.WINDOW);
+            assertThat(sentence).as(code.name()).endsWith(".").doesNotContain("--").doesNotContain("fairpull ");
+        }
     }
 }

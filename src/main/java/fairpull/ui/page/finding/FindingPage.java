@@ -8,6 +8,7 @@ import fairpull.app.usecase.KeepReport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.FaultWords;
+import fairpull.ui.form.HowFar;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
@@ -16,6 +17,7 @@ import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -27,6 +29,7 @@ public final class FindingPage implements Page {
     private final ReportBar bar;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
     private final Latest<FindingView> judging = new Latest<>(SwingUtilities::invokeLater);
+    private final HowFar howFar = new HowFar("finding.reading");
     /** The folder that was judged, and its stamp at that time. */
     private String judged = "";
     /** The stamp of what is in view; empty while nothing is. */
@@ -82,7 +85,10 @@ public final class FindingPage implements Page {
         String now = FindingView.stamp(folder);
         seen = "";
         say(Words.of("finding.judging"));
-        judging.ask(Job.onDisk(() -> FindingView.of(folder)), ended -> ended.tell(finding -> {
+        view.add(howFar, "growx, wmin 0");
+        howFar.begins(Words.of("pulls.reading"));
+        judging.ask(progress -> Job.onDisk(() -> FindingView.of(folder, progress)).apply(progress), howFar::reached,
+                ended -> ended.tell(finding -> {
             seen = now;
             tell(finding.sections());
             wanted.ifPresent(this::write);
@@ -103,7 +109,15 @@ public final class FindingPage implements Page {
     private void tell(List<FindingView.Section> sections) {
         view.removeAll();
         view.add(bar, "growx, wmin 0");
-        sections.forEach(section -> view.add(new SectionCard(section), "growx, wmin 0"));
+        List<SectionCard> cards = sections.stream().map(SectionCard::new).toList();
+        JCheckBox everything = new JCheckBox(Words.of("finding.everything"));
+        everything.setName("finding.everything");
+        everything.setMnemonic(Words.mnemonic("finding.everything"));
+        everything.setOpaque(false);
+        everything.setToolTipText(Words.tip(Words.of("finding.everything.tip")));
+        everything.addActionListener(event -> cards.forEach(card -> card.open(everything.isSelected())));
+        view.add(everything, "growx 0");
+        cards.forEach(card -> view.add(card, "growx, wmin 0"));
         refreshed();
     }
 

@@ -5,12 +5,14 @@ import fairpull.app.usecase.FindingView.Section;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.Fold;
 import fairpull.ui.form.Prose;
 import fairpull.ui.form.ScaledChart;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import java.awt.Dimension;
 import java.util.List;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -20,34 +22,60 @@ import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 
-/** A card of the report as a card of the window. */
+/** A card of the report as a card of the window: words and charts at once, figures and methods one click away. */
 public final class SectionCard extends Card {
     private static final int MOST_ROWS_SHOWN = 16;
     private static final int AIR = 12;
+
+    private final Fold fold;
 
     /** A card that shows a section. */
     public SectionCard(Section section) {
         super("", new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
         setName("finding." + section.kind());
+        fold = new Fold(section.method() ? "finding.method" : "finding.figures", section.heading());
         boolean verdict = section.kind().equals("verdict");
         add(new Prose(section.heading(), section.kind().equals("alarm") ? Role.B : Role.INK,
                 verdict ? Look.Type.VERDICT : Look.Type.HEAD), "growx, wmin 0");
-        section.paragraphs().forEach(paragraph -> add(Prose.body(paragraph), "growx, wmin 0"));
+        for (int place = 0; place < section.paragraphs().size(); place++) {
+            boolean why = verdict && place == 0;
+            put(section.method(), why ? new Prose(section.paragraphs().get(0), Role.INK, Look.Type.HEAD)
+                    : Prose.body(section.paragraphs().get(place)));
+        }
         for (Drawing drawing : section.drawings()) {
             add(new ScaledChart(drawing), "growx, wmin 0");
         }
         if (!section.caption().isEmpty()) {
             add(Prose.small(section.caption()), "growx, wmin 0");
         }
+        if (!section.plainly().isEmpty()) {
+            add(answers(section.plainly()), "growx, wmin 0");
+        }
         if (!section.answers().isEmpty()) {
-            add(answers(section.answers()), "growx, wmin 0");
+            put(section.method() || !section.plainly().isEmpty(), answers(section.answers()));
         }
         if (!section.table().isEmpty()) {
-            add(table(section), "growx, wmin 0");
+            put(true, table(section));
         }
         for (int step = 0; step < section.steps().size(); step++) {
-            add(Prose.body(step + 1 + ". " + section.steps().get(step)), "growx, wmin 0");
+            put(section.method(), Prose.body(step + 1 + ". " + section.steps().get(step)));
         }
+        if (!fold.isEmpty()) {
+            add(fold, "growx, wmin 0");
+        }
+    }
+
+    private void put(boolean behind, JComponent part) {
+        if (behind) {
+            fold.put(part);
+        } else {
+            add(part, "growx, wmin 0");
+        }
+    }
+
+    /** Shows or hides what stands behind its words. */
+    void open(boolean open) {
+        fold.open(open);
     }
 
     private static JPanel answers(List<Answered> answers) {

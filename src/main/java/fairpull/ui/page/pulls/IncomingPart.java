@@ -225,14 +225,13 @@ final class IncomingPart extends JPanel {
         reading.removeAll();
         chosenColumn().ifPresent(column -> {
             List<Optional<Quantity>> quantities = new ArrayList<>();
-            if (column.quantity().isEmpty()) {
-                quantities.add(Optional.empty());
-            }
+            quantities.add(Optional.empty());
             ExportView.quantities().forEach(quantity -> quantities.add(Optional.of(quantity)));
             column.quantity().filter(own -> !ExportView.quantities().contains(own)).ifPresent(own -> quantities.add(Optional.of(own)));
             Choice<Optional<Quantity>> quantity = new Choice<>("import.quantity", quantities,
                     one -> one.map(Quantity::words).orElse(Words.of("import.columns.not")),
-                    one -> one.ifPresent(chosen -> choose(column, chosen, column.unit().filter(unit -> unit.quantity() == chosen))));
+                    one -> one.ifPresentOrElse(chosen -> choose(column, chosen, column.unit().filter(unit -> unit.quantity() == chosen)),
+                            () -> column.quantity().ifPresent(this::leaveOut)));
             quantity.show(column.quantity());
             List<Optional<Unit>> units = new ArrayList<>();
             if (column.unit().isEmpty()) {
@@ -249,6 +248,11 @@ final class IncomingPart extends JPanel {
         });
         reading.revalidate();
         reading.repaint();
+    }
+
+    private void leaveOut(Quantity quantity) {
+        chosenColumns.put(quantity, ExportView.none(quantity));
+        changed.run();
     }
 
     private void choose(ExportView.Column column, Quantity quantity, Optional<Unit> unit) {

@@ -6,6 +6,7 @@ import fairpull.app.usecase.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;
+import fairpull.ui.form.HowFar;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
@@ -27,6 +28,7 @@ public final class PullsPage implements Page {
     private final Desk desk;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1, hidemode 3", "[grow, fill]"));
     private final Prose problem = new Prose("", Role.B, Look.Type.BODY);
+    private final HowFar reading = new HowFar("pulls.reading");
     private final Chosen chosen;
     private final ImportCard incoming;
     private final OverlayCard overlay;
@@ -51,6 +53,7 @@ public final class PullsPage implements Page {
         view.setOpaque(false);
         view.setName("pulls");
         view.add(incoming, "growx, wmin 0");
+        view.add(reading, "growx, wmin 0");
         view.add(problem, "growx, wmin 0");
         view.add(overlay, "growx, wmin 0");
         view.add(table, "growx, wmin 0");
@@ -86,6 +89,7 @@ public final class PullsPage implements Page {
         }
         Path test = folder.get();
         String known = stamp;
+        reading.begins(Words.of("pulls.reading"));
         loading.ask(progress -> {
             try {
                 String now = PullsView.stamp(test);
@@ -93,7 +97,10 @@ public final class PullsPage implements Page {
             } catch (IOException unreadable) {
                 throw new UncheckedIOException(unreadable);
             }
-        }, ended -> ended.tell(loaded -> loaded.ifPresent(one -> shown(test, one)), fault -> say(FaultWords.of(fault))));
+        }, reading::reached, ended -> {
+            reading.ends();
+            ended.tell(loaded -> loaded.ifPresent(one -> shown(test, one)), fault -> say(FaultWords.of(fault)));
+        });
     }
 
     private void shown(Path test, Loaded loaded) {
