@@ -33,7 +33,7 @@ final class WatchCard extends Card {
     private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
     private Optional<Polling> polling = Optional.empty();
-    private boolean wanted;
+    private Optional<Object> wanted = Optional.empty();
 
     /** A card that tells of complete files, and of the folder that was chosen. */
     WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<Path>> chosen) {
@@ -76,20 +76,29 @@ final class WatchCard extends Card {
         begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test)), () -> { });
     }
 
+    /** Reading a folder for the first time takes a while; a watch that was ended or begun anew meanwhile must not begin after all. */
     private void begin(Path folder, Job.OnDisk<FolderWatch> beginning, Runnable begun) {
-        wanted = true;
+        end();
+        Object wish = new Object();
+        wanted = Optional.of(wish);
         lane.ask(beginning, watch -> {
-            end();
-            wanted = true;
-            polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
-                    trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
-            state.setText(on(watch));
-            stop.setEnabled(true);
-            begun.run();
+            if (isWanted(wish)) {
+                polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
+                        trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
+                state.setText(on(watch));
+                stop.setEnabled(true);
+                begun.run();
+            }
         }, gone -> {
-            wanted = false;
-            state.setText(Words.of("run.watch.lost", folder));
+            if (isWanted(wish)) {
+                end();
+                state.setText(Words.of("run.watch.lost", folder));
+            }
         });
+    }
+
+    private boolean isWanted(Object wish) {
+        return wanted.filter(wish::equals).isPresent();
     }
 
     private static String on(FolderWatch watch) {
@@ -107,12 +116,12 @@ final class WatchCard extends Card {
     void end() {
         polling.ifPresent(Polling::stop);
         polling = Optional.empty();
-        wanted = false;
+        wanted = Optional.empty();
     }
 
     /** {@return whether a folder is watched, or is about to be} */
     boolean isWatching() {
-        return wanted;
+        return wanted.isPresent();
     }
 
     /** Adds a line of news above the older ones. */

@@ -8,6 +8,7 @@ import fairpull.app.usecase.FindingView;
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.NotePull;
 import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.StatedCorrection;
 import fairpull.domain.plan.Install;
@@ -141,7 +142,7 @@ class RunPageTest {
         byte[] whole = Files.readAllBytes(EXPORTS.resolve(pull + ".csv"));
         Files.write(half, java.util.Arrays.copyOf(whole, whole.length / 2));
         Files.write(half, whole);
-        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains("is now pull " + pull + "."));
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains(half.getFileName() + " is now pull " + pull + "."));
         Waiting.forQuiet();
     }
 
@@ -182,11 +183,11 @@ class RunPageTest {
 
     /** What the log says of the day, without what was taken back and the taking back itself. */
     private List<LogEntry> standing() throws IOException {
-        return RunDay.of(folder).log().standing().stream().map(LogRecord::entry).filter(entry -> !(entry instanceof LogEntry.TakenBack))
-                .toList();
+        return RunDay.of(folder).log().standing().stream().map(LogRecord::entry)
+                .filter(entry -> !(entry instanceof LogEntry.TakenBack)).toList();
     }
 
-    /** Something done on the page, which one press takes back; then it is done again. */
+    /** Something done on the page, which one press takes back; then done again. */
     private void undone(Class<? extends LogEntry> kind, Act act) throws IOException {
         List<LogEntry> before = standing();
         String head = text("run.head");
@@ -307,6 +308,18 @@ class RunPageTest {
     }
 
     @Test
+    void aWindowThatClosesWhileItsFolderIsReadForTheFirstTimeTakesNothingMore() throws IOException {
+        begin();
+        Waiting.onWindowThread(() -> {
+            page.watch(rig);
+            pane.removeNotify();
+        });
+        Waiting.forQuiet();
+        // nobody looks at the folder of a window that is gone
+        Waiting.until(() -> Waiting.threads().noneMatch("fairpull-watch"::equals));
+    }
+
+    @Test
     void aWholeDayEndsInTheFindingThatTheCommandLineGives() throws IOException {
         Plan plan = KeepTest.open(Path.of("plans/electric-pump")).plan();
         folder = home.resolve("run");
@@ -379,9 +392,8 @@ class RunPageTest {
                         OptionalInt.empty(), false, new ImportPulls.Reading(List.of(), StatedCorrection.nothing(), Optional.empty(), false,
                         Optional.empty()), Optional.of(run.getValue().startedAt())), MORNING);
             } else {
-                fairpull.app.usecase.NotePull.note(other, List.of(new fairpull.app.usecase.NotePull.Note(run.getKey(),
-                        Optional.of(run.getValue().startedAt()), Map.of(), Map.of(), Optional.empty(), Optional.empty(), Map.of(),
-                        Optional.empty())), MORNING);
+                NotePull.note(other, List.of(new NotePull.Note(run.getKey(), Optional.of(run.getValue().startedAt()), Map.of(), Map.of(),
+                        Optional.empty(), Optional.empty(), Map.of(), Optional.empty())), MORNING);
             }
         }
         return other;
