@@ -30,7 +30,7 @@ public final class Columns extends JPanel {
     private void arrange(int number) {
         across = number;
         MigLayout layout = (MigLayout) getLayout();
-        layout.setLayoutConstraints("insets 0, gap " + gap + " " + gap + ", fillx, hidemode 3, wrap " + number);
+        layout.setLayoutConstraints("insets 0, novisualpadding, gap " + gap + " " + gap + ", fillx, hidemode 3, wrap " + number);
         layout.setColumnConstraints(number == 1 ? "[grow, fill]" : String.join("", columns.subList(0, number)));
     }
 
