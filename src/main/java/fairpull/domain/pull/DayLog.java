@@ -147,9 +147,12 @@ public record DayLog(List<LogRecord> records) {
         return excluded;
     }
 
-    /** {@return the gates that did not hold, by pull} */
-    public Map<PullId, LogEntry.GateOverridden> gatesOverridden() {
-        return latest(LogEntry.GateOverridden.class, LogEntry.GateOverridden::pull);
+    /** {@return the reason for going on, by pull and by the gate that did not hold; the last one that was given} */
+    public Map<PullId, Map<Condition, String>> gatesOverridden() {
+        Map<PullId, Map<Condition, String>> reasons = new LinkedHashMap<>();
+        entries(LogEntry.GateOverridden.class).forEach(over -> reasons
+                .computeIfAbsent(over.pull(), pull -> new EnumMap<>(Condition.class)).put(over.condition(), over.reason()));
+        return reasons;
     }
 
     /** {@return the readings noted at a pull, in SI} */

@@ -4,7 +4,6 @@ import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;
-import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.GateNow;
 import java.util.List;
@@ -23,19 +22,14 @@ public final class GatesNow {
         PullId reference = new PullId(first.label(), false, 1);
         Map<Condition, Double> here = log.conditionsAt(pull);
         Map<Condition, Double> there = pull.equals(reference) ? Map.of() : log.conditionsAt(reference);
+        Map<Condition, String> overridden = log.gatesOverridden().getOrDefault(pull, Map.of());
         boolean sets = pull.equals(reference) || pull.install().equals(first.label()) && pull.warmUp();
         return plan.gates().stream().map(gate -> new GateNow(gate, reading(here, gate.condition()), reading(there, gate.condition()), sets,
-                overridden(log, pull, gate.condition()))).toList();
+                Optional.ofNullable(overridden.get(gate.condition())))).toList();
     }
 
     private static OptionalDouble reading(Map<Condition, Double> readings, Condition condition) {
         Double reading = readings.get(condition);
         return reading == null ? OptionalDouble.empty() : OptionalDouble.of(reading);
-    }
-
-    private static Optional<String> overridden(DayLog log, PullId pull, Condition condition) {
-        return log.standing().stream().map(record -> record.entry())
-                .filter(entry -> entry instanceof LogEntry.GateOverridden over && over.pull().equals(pull) && over.condition() == condition)
-                .map(entry -> ((LogEntry.GateOverridden) entry).reason()).reduce((earlier, later) -> later);
     }
 }

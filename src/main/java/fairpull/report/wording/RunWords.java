@@ -18,6 +18,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -189,7 +190,8 @@ public final class RunWords {
         log.startOf(pull).ifPresent(start -> known.add("started " + MINUTE.format(start)));
         value.ifPresent(known::add);
         Optional.ofNullable(log.excluded().get(pull)).ifPresent(out -> known.add("left out: " + out.reason()));
-        Optional.ofNullable(log.gatesOverridden().get(pull)).ifPresent(over -> known.add("gate overridden: " + over.reason()));
+        log.gatesOverridden().getOrDefault(pull, Map.of())
+                .forEach((condition, reason) -> known.add(condition.words() + " overridden: " + reason));
         return pull + (known.isEmpty() ? ": not run yet." : ": " + String.join("; ", known) + ".");
     }
 
