@@ -33,6 +33,8 @@ public record AuditCheck(Code code, State state, List<Found> found) {
         PICKED_PULLS,
         /** The figure or its speed was picked afterwards: critical value, that of one named before, lowest and highest speed. */
         PICKED_SPEED,
+        /** Figures of two days, neither corrected: the apparent gain that air may make of an unchanged car, relative. */
+        UNCORRECTED_DAYS,
         /** Barometers that differ: apparent gain at the elevation of the rig, that elevation; both NaN where it is not known. */
         BAROMETERS,
         /** Smoothing that differs between both. */

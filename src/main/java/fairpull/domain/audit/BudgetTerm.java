@@ -22,10 +22,14 @@ public record BudgetTerm(Kind kind, double ordinary, double worst) {
         PICKED_BEST(true),
         /** What picking the speed afterwards adds to the reach of the interval. */
         PICKED_SPEED(true),
+        /** What another rig may add. */
+        RIG(true),
         /** What mixed standards may add. */
         STANDARDS(true),
         /** What mixed barometers may add. */
-        BAROMETER(true);
+        BAROMETER(true),
+        /** What the air of two days may add to figures that were not corrected. */
+        WEATHER(true);
 
         private final boolean shift;
 

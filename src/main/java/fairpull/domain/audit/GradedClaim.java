@@ -1,6 +1,7 @@
 package fairpull.domain.audit;
 
 import fairpull.domain.finding.Interval;
+import java.util.Optional;
 
 /**
  * A claim with its grade, the reason and the figures behind it.
@@ -9,16 +10,28 @@ import fairpull.domain.finding.Interval;
  * @param reason why
  * @param claimed the gain claimed; 0 for any gain
  * @param published the published difference
- * @param ordinary its interval on a rig of ordinary scatter, run well where nothing was disclosed
- * @param worst its interval where all that was not disclosed is at its worst plausible value
+ * @param ends between which the gain lies; empty where nothing is known of how such figures scatter
  */
-public record GradedClaim(Grade grade, Reason reason, double claimed, double published, Interval ordinary, Interval worst) {
+public record GradedClaim(Grade grade, Reason reason, double claimed, double published, Optional<Ends> ends) {
+    /**
+     * Between which ends the gain lies.
+     *
+     * @param ordinary on a rig of ordinary scatter, run well where nothing was disclosed
+     * @param worst where all that was not disclosed is at its worst plausible value, for either end
+     */
+    public record Ends(Interval ordinary, Interval worst) {
+    }
+
     /** Why a claim stands as it does. */
     public enum Reason {
         /** The published figures do not come to what is claimed, even with all of their rounding. */
         FIGURES_FALL_SHORT,
+        /** The publication contradicts itself about the figure. */
+        FIGURES_DISAGREE,
         /** Even at the worst plausible scatter the gain lies below what is claimed. */
         BELOW_WHAT_IS_CLAIMED,
+        /** Nothing is known of how much such a figure scatters without any change. */
+        SCATTER_UNKNOWN,
         /** The rigs differ: two rigs are never compared. */
         RIGS_DIFFER,
         /** Something else was changed with the part. */
@@ -31,6 +44,8 @@ public record GradedClaim(Grade grade, Reason reason, double claimed, double pub
         ORDINARY_SCATTER_EXPLAINS_IT,
         /** It would stand on a rig of ordinary scatter; what is not disclosed could undo it. */
         HANGS_ON_WHAT_IS_NOT_DISCLOSED,
+        /** It stands at the worst plausible value of all that has one, but what has none was kept back. */
+        WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED,
         /** It would stand, but nothing excludes what drifted with the clock: the state before was not run again. */
         NO_RETURN,
         /** It stands at the worst plausible value of everything. */

@@ -75,9 +75,9 @@ public record Procedure(BeforeAfter<Quote.Kind> quoted, BeforeAfter<Integer> pul
         return corrections.after();
     }
 
-    /** {@return whether the state before was run again after the change, so that what drifts with the clock shows} */
+    /** {@return whether the state before was run again after the change, or the order shows drift as well} */
     public Optional<Boolean> returned() {
-        return order.map(RunOrder::returns).or(() -> returnedSaid);
+        return order.map(RunOrder::showsDrift).or(() -> returnedSaid);
     }
 
     /** {@return whether anything else was changed with the part} */

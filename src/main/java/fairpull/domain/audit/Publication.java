@@ -75,13 +75,24 @@ public record Publication(String title, String remark, String source, String cha
     }
 
     /**
-     * Values that were published one by one, each of a unit of its own: a car, a battery, an install.
+     * Values that were published one by one.
      *
      * @param printedBefore two or more
      * @param printedAfter two or more, as many where they are paired
      * @param paired whether each after belongs to the before at its place
+     * @param each what each of them is of; empty where it was not disclosed
      */
-    public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired) {
+    public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired, Optional<Each> each) {
+        /** What a value is of. Only values that repeat all that may differ can say how much differs. */
+        public enum Each {
+            /** One pull of several within one install: repeats neither strap-down nor day. */
+            PULL,
+            /** One install, the car strapped down and the part fitted anew. */
+            INSTALL,
+            /** A specimen of its own, such as a car or a battery. */
+            SPECIMEN
+        }
+
         public Values {
             printedBefore = List.copyOf(printedBefore);
             printedAfter = List.copyOf(printedAfter);

@@ -1,8 +1,10 @@
 package fairpull.domain.audit;
 
 import fairpull.domain.plan.Part;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The order in which the state before (A) and the state after (B) were run.
@@ -28,17 +30,42 @@ public record RunOrder(String letters) {
 
     /** {@return how many installs of a part there are} */
     public int installs(Part part) {
-        return (int) letters.chars().filter(letter -> letter == part.name().charAt(0)).count();
+        return (int) count(letters, part);
     }
 
     /** {@return whether the state before was run again after the change, on one of the days} */
     public boolean returns() {
-        for (String day : letters.split("\\|")) {
-            int changed = day.indexOf('B');
-            if (day.indexOf('A') >= 0 && day.indexOf('A') < changed && day.indexOf('A', changed) > changed) {
-                return true;
-            }
-        }
-        return false;
+        return days().anyMatch(day -> day.matches("B*A+B+A.*"));
+    }
+
+    /**
+     * {@return whether each part was run after the other somewhere, so that what drifts with the clock shows: within a day, as in ABA or
+     * BAB, over days that begin with either, as in AB|BA, or from day to day where each has one part, as in A|B|A}
+     */
+    public boolean showsDrift() {
+        List<String> spans = days().allMatch(day -> day.matches("A+|B+")) ? List.of(letters.replace("|", "")) : days().toList();
+        return spans.stream().anyMatch(day -> day.contains("AB")) && spans.stream().anyMatch(day -> day.contains("BA"));
+    }
+
+    /** {@return how many days it takes} */
+    public int numberOfDays() {
+        return (int) days().count();
+    }
+
+    /**
+     * {@return how often the variance of days enters the difference of both means: Σ (share of A that a day holds − share of B)²; 2 where
+     * either part has one day of its own, 0 where every day holds as large a share of both}
+     */
+    public double dayWeight() {
+        return days().mapToDouble(day -> (double) count(day, Part.A) / installs(Part.A) - (double) count(day, Part.B) / installs(Part.B))
+                .map(apart -> apart * apart).sum();
+    }
+
+    private Stream<String> days() {
+        return Stream.of(letters.split("\\|"));
+    }
+
+    private static long count(String day, Part part) {
+        return day.chars().filter(letter -> letter == part.name().charAt(0)).count();
     }
 }

@@ -30,6 +30,8 @@ public record Undisclosed(Item item, OptionalDouble moves) {
         SCATTER,
         /** Whether the state before was run again after the change. */
         RETURN,
+        /** What each of the values published one by one is of. */
+        VALUES,
         /** Whether all else stayed as it was. */
         OTHER_CHANGES,
         /** How both curves were smoothed, where figures are read off curves. */

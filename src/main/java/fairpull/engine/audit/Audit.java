@@ -1,20 +1,18 @@
 package fairpull.engine.audit;
 
+import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.BudgetTerm;
 import fairpull.domain.audit.CurvePair;
-import fairpull.domain.audit.GradedClaim;
-import fairpull.domain.audit.GradedClaim.Reason;
+import fairpull.domain.audit.GradedClaim.Ends;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
-import fairpull.domain.audit.StandardsMixed;
-import fairpull.domain.audit.TTest;
-import fairpull.domain.finding.Interval;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
@@ -24,20 +22,23 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * Audits a publication: what each figure can show, what comes of each question put to it, how each claim stands. A claim about values that
- * were published one by one is held against the interval of their t test; any other is graded as {@link Grading} has it.
+ * Audits a publication: what each figure can show, what comes of each question put to it, how each claim stands ({@link Grading}), by
+ * the values behind a figure where they were published one by one ({@link ByValues}).
  */
 public final class Audit {
     private static final double TRUE_GAIN = 0.01;
-    private static final double ERROR_RATE = 0.05;
+    /** With fewer degrees of freedom a difference has no variance, and how much too large it is no stable mean. */
+    private static final double FEWEST_WITH_A_MEAN = 2;
     private static final int CHANCES = 80;
     private static final double BEYOND = 1.25;
 
     private final Publication publication;
+    private final List<AuditCheck> checks;
     private final double pickedCritical;
 
     private Audit(Publication publication, List<CurvePair> curves) {
         this.publication = publication;
+        this.checks = Questions.of(publication, curves);
         this.pickedCritical = publication.procedure().namedBefore().orElse(false) ? Assumptions.oneFigure()
                 : SweptSpan.of(publication.procedure(), curves).criticalValue();
     }
@@ -52,26 +53,32 @@ public final class Audit {
     public static AuditAnswer of(Publication publication, List<CurvePair> curves) {
         Audit audit = new Audit(publication, curves);
         return new AuditAnswer(publication, curves, publication.figures().stream().map(audit::figure).toList(),
-                Questions.of(publication, curves), publication.claims().stream().map(audit::claim).toList(),
+                audit.checks, publication.claims().stream().map(audit::claim).toList(),
                 Disclosure.missing(publication, audit.pickedCritical));
     }
 
     private AuditAnswer.OfFigure figure(Publication.Figure figure) {
         ScatterRange scatter = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
         PublishedDifference ordinary = difference(figure, scatter.ordinary());
-        boolean scatters = isCorrected(figure);
+        boolean scatters = scatters(figure);
+        boolean corrected = isCorrected(figure);
+        Procedure procedure = publication.procedure();
         double gain = figure.gainSi() / figure.before().si();
-        Optional<StandardsMixed> mix = scatters && publication.procedure().mayMixStandards()
-                ? Optional.of(MixedStandards.nearest(gain, MixedStandards.REFERENCE)) : Optional.empty();
-        double standardError = ordinary.standardErrorOfInterval();
         return new AuditAnswer.OfFigure(figure, scatter, ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
                 difference(figure, scatter.most()).chanceAlone(),
                 scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
-                scatters ? chances(ordinary, scatter) : List.of(), mix,
-                scatters && !publication.procedure().barometers().isSame()
-                        ? BarometerMix.elevationGiving(Assumptions.correction(publication.procedure()), gain) : OptionalDouble.empty(),
-                scatters ? Optional.of(Exaggeration.at(TRUE_GAIN * figure.before().si(), standardError, ERROR_RATE)) : Optional.empty(),
-                figure.values().map(Audit::test), scatters ? budget(figure, scatter) : List.of());
+                scatters ? chances(ordinary, scatter) : List.of(),
+                corrected ? MixedStandards.nearest(gain, procedure.corrections(), MixedStandards.REFERENCE) : Optional.empty(),
+                corrected && Assumptions.mayMixBarometers(procedure)
+                        ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty(),
+                scatters && ordinary.degreesOfFreedom() > FEWEST_WITH_A_MEAN
+                        ? Optional.of(ordinary.errorsAt(TRUE_GAIN * figure.before().si())) : Optional.empty(),
+                figure.values().map(ByValues::test), scatters ? budget(figure, scatter) : List.of());
+    }
+
+    /** {@return whether anything is known of how such a figure scatters} */
+    private boolean scatters(Publication.Figure figure) {
+        return isCorrected(figure) || publication.procedure().scatter().flatMap(stated -> stated.pull().share(figure.before())).isPresent();
     }
 
     /** What moves the figure, in the order of {@link BudgetTerm.Kind}; what does not move it at all is left out. */
@@ -94,7 +101,7 @@ public final class Audit {
         return difference(figure, Assumptions.ordinary(procedureOf(figure), scatter, pickedCritical));
     }
 
-    private static PublishedDifference difference(Publication.Figure figure, Assumed assumed) {
+    static PublishedDifference difference(Publication.Figure figure, Assumed assumed) {
         Grading.Pair pair = pair(figure);
         return new PublishedDifference(pair.difference(), pair.level(), pair.halfDigit(), assumed);
     }
@@ -104,10 +111,11 @@ public final class Audit {
         return new Grading.Pair(figure.gainSi(), figure.before().si(), halfDigit);
     }
 
-    /** Only power and torque are brought to reference air. */
+    /** Only power and torque move with the air: any other figure is taken as one that nothing of it can move. */
     private Procedure procedureOf(Publication.Figure figure) {
-        return isCorrected(figure) ? publication.procedure()
-                : publication.procedure().withCorrections(BeforeAfter.of(Correction.NONE, Correction.NONE));
+        return isCorrected(figure) ? publication.procedure() : publication.procedure()
+                .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
+                .withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION));
     }
 
     private static boolean isCorrected(Publication.Figure figure) {
@@ -115,31 +123,36 @@ public final class Audit {
         return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
     }
 
-    private static TTest test(Publication.Values values) {
-        return values.paired() ? PublishedValues.paired(values.before(), values.after())
-                : PublishedValues.unpaired(values.before(), values.after());
-    }
-
     private AuditAnswer.OfClaim claim(Publication.Claim claim) {
         Publication.Figure figure = publication.figure(claim.figure());
-        double claimed = claim.gain().map(gain -> si(gain, figure)).orElse(0.0);
-        return figure.values().map(values -> new AuditAnswer.OfClaim(claim, byValues(figure, values, claimed), true))
-                .orElseGet(() -> new AuditAnswer.OfClaim(claim, Grading.grade(pair(figure), claimed, procedureOf(figure), pickedCritical,
-                        PlausibleScatter.of(publication.procedure().scatter(), figure.before())), false));
+        Grading.Claimed claimed = claim.gain().map(gain -> new Grading.Claimed(si(gain, figure), halfDigit(gain, figure)))
+                .orElse(new Grading.Claimed(0, 0));
+        Procedure procedure = procedureOf(figure);
+        Grading grading = Grading.of(pair(figure), figure.values().filter(Audit::areSpecimens).isPresent()
+                ? procedure.withOrder(Optional.empty()).withReturnedSaid(Optional.of(true)) : procedure,
+                Doubted.by(checks, publication, figure), figure.values().filter(values -> values.each().isEmpty()).isPresent());
+        return new AuditAnswer.OfClaim(claim, grading.grade(claimed, ends(figure, procedure)), figure.values().isPresent());
+    }
+
+    /** Specimens are no state of one car that could be run again. */
+    private static boolean areSpecimens(Publication.Values values) {
+        return values.each().equals(Optional.of(Publication.Values.Each.SPECIMEN));
+    }
+
+    private Optional<Ends> ends(Publication.Figure figure, Procedure procedure) {
+        ScatterRange scatter = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
+        Optional<Publication.Values> tested = figure.values().filter(values -> scatters(figure) || ByValues.repeatInstalls(values));
+        return tested.map(values -> new ByValues(figure, values, procedure, pickedCritical, scatter).ends())
+                .or(() -> scatters(figure) && figure.values().isEmpty()
+                        ? Optional.of(Grading.ends(pair(figure), procedure, pickedCritical, scatter)) : Optional.empty());
+    }
+
+    private static double halfDigit(Printed gain, Publication.Figure figure) {
+        return gain.unit().quantity() == Quantity.FRACTION ? gain.halfDigitSi() * figure.before().si() : gain.halfDigitSi();
     }
 
     private static double si(Printed gain, Publication.Figure figure) {
         return gain.unit().quantity() == Quantity.FRACTION ? gain.si() * figure.before().si()
                 : gain.unit().differenceToSi(gain.value());
-    }
-
-    private static GradedClaim byValues(Publication.Figure figure, Publication.Values values, double claimed) {
-        Interval change = test(values).interval();
-        double one = figure.better().gainOf(change.low());
-        double other = figure.better().gainOf(change.high());
-        Interval gain = new Interval(change.level(), Math.min(one, other), Math.max(one, other));
-        Reason reason = gain.high() < claimed ? Reason.BELOW_WHAT_IS_CLAIMED
-                : gain.low() > claimed ? Reason.STANDS_AT_THE_WORST : Reason.ORDINARY_SCATTER_EXPLAINS_IT;
-        return new GradedClaim(Grading.gradeOf(reason), reason, claimed, figure.gainSi(), gain, gain);
     }
 }

@@ -5,6 +5,7 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Publication.Values.Each;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
@@ -18,23 +19,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What was not disclosed, by how much it could matter: the near end of the 95 % interval of the published difference on a rig of ordinary
- * scatter with all that was not disclosed done well, minus the near end where one item alone is at its worst plausible value
- * ({@link Assumptions}).
+ * What was not disclosed, by how much it could matter. First stands what bars a claim from being shown, though no size can be put on it: a
+ * state before that was not run again, other changes, what values are of. Then by size: the near end of the 95 % interval of the published
+ * difference on a rig of ordinary scatter with all that was not disclosed done well, minus the near end where one item alone is at its
+ * worst plausible value ({@link Assumptions}).
  *
  * <ul>
- * <li>another rig moves it by {@value #RIGS_APART} of the level: rigs read 5 to 10 % apart (common practice, no source; coast-downs of one
- * car over several rollers spread 5 to 11 %, EPA LDTP 78-05);
+ * <li>another rig moves it by {@link Assumptions#RIGS_APART} of the level;
  * <li>another day brings another strap-down with it, unless the straps are said to have stayed;
  * <li>the scatter of the rig counts at its most plausible instead of the ordinary one;
- * <li>a state before that was not run again, other changes, smoothing and the engine speed have no size: it is that of whatever moved, or
- * was changed.
+ * <li>smoothing and the engine speed have no size, and stand last with what could not matter.
  * </ul>
  */
 public final class Disclosure {
-    /** How far another rig may read from this one, as a share of the level. */
-    static final double RIGS_APART = 0.10;
-
     private final Procedure procedure;
     private final Publication.Figure figure;
     private final double pickedCritical;
@@ -61,22 +58,31 @@ public final class Disclosure {
         Optional<Disclosure> sizes = AuditAnswer.measured(publication).map(figure -> new Disclosure(procedure, figure, pickedCritical));
         return Arrays.stream(Item.values()).filter(item -> isMissing(item, publication))
                 .map(item -> new Undisclosed(item, sizes.map(size -> size.moves(item)).orElse(OptionalDouble.empty())))
-                .sorted(Comparator.comparingDouble((Undisclosed gap) -> gap.moves().orElse(Double.NEGATIVE_INFINITY)).reversed())
-                .toList();
+                .sorted(Comparator.comparingDouble(Disclosure::weight).reversed()).toList();
+    }
+
+    private static double weight(Undisclosed gap) {
+        return switch (gap.item()) {
+            case RETURN, OTHER_CHANGES, VALUES -> Double.POSITIVE_INFINITY;
+            default -> gap.moves().orElse(0);
+        };
     }
 
     private static boolean isMissing(Item item, Publication publication) {
         Procedure procedure = publication.procedure();
-        boolean ofEngine = AuditAnswer.measured(publication).isPresent();
+        boolean ofEngine = publication.figures().stream().anyMatch(Disclosure::isOfEngine);
         return switch (item) {
-            case RIG -> procedure.rig().isEmpty();
-            case CORRECTIONS -> procedure.correctionBefore().isEmpty() || procedure.correctionAfter().isEmpty();
-            case BAROMETERS -> !procedure.barometers().isKnown() && Assumptions.barometer(procedure) > 0;
-            case DAY -> procedure.day().isEmpty();
-            case STRAP_DOWN -> procedure.strapDown().isEmpty();
-            case PULLS -> procedure.before().isEmpty() || procedure.after().isEmpty();
+            case RIG -> procedure.rig().isEmpty() && ofEngine;
+            case CORRECTIONS -> !procedure.corrections().isKnown() && ofEngine;
+            case BAROMETERS -> !procedure.barometers().isKnown() && ofEngine && Assumptions.barometer(procedure) > 0;
+            case DAY -> procedure.day().isEmpty() && ofEngine;
+            case STRAP_DOWN -> procedure.strapDown().isEmpty() && ofEngine;
+            case PULLS -> AuditAnswer.measured(publication).isPresent()
+                    && (procedure.before().isEmpty() || procedure.after().isEmpty());
             case NAMED_BEFORE -> procedure.namedBefore().isEmpty();
-            case RETURN -> procedure.returned().isEmpty();
+            case RETURN -> procedure.returned().isEmpty() && !publication.figures().stream().allMatch(Disclosure::isOfSpecimens);
+            case VALUES -> publication.figures().stream().flatMap(figure -> figure.values().stream())
+                    .anyMatch(values -> values.each().isEmpty());
             case OTHER_CHANGES -> procedure.allElse().isEmpty();
             case SCATTER -> procedure.scatter().isEmpty() && ofEngine;
             case SMOOTHING -> !procedure.smoothing().isKnown() && ofEngine;
@@ -85,23 +91,36 @@ public final class Disclosure {
     }
 
     private static boolean hasNoSpeed(Publication.Figure figure) {
+        return figure.at().isEmpty() && isOfEngine(figure);
+    }
+
+    private static boolean isOfEngine(Publication.Figure figure) {
         Quantity quantity = figure.before().unit().quantity();
-        return figure.at().isEmpty() && (quantity == Quantity.POWER || quantity == Quantity.TORQUE);
+        return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+    }
+
+    private static boolean isOfSpecimens(Publication.Figure figure) {
+        return figure.values().flatMap(Publication.Values::each).filter(Each.SPECIMEN::equals).isPresent();
     }
 
     private OptionalDouble moves(Item item) {
         Optional<Sameness> different = Optional.of(Sameness.DIFFERENT);
         return switch (item) {
-            case RIG -> OptionalDouble.of(RIGS_APART * figure.before().si());
-            case CORRECTIONS -> OptionalDouble.of(worst.standards() * figure.before().si());
-            case BAROMETERS -> OptionalDouble.of(worst.barometer() * figure.before().si());
-            case DAY -> against(procedure.withDay(different).withStrapDown(procedure.strapDown().or(() -> different)));
+            case RIG -> of(worst.shifts().rig());
+            case CORRECTIONS -> of(Math.max(worst.shifts().standards(), worst.shifts().weather()));
+            case BAROMETERS -> of(worst.shifts().barometer());
+            case DAY -> OptionalDouble.of(against(procedure.withDay(different).withStrapDown(procedure.strapDown().or(() -> different)))
+                    .getAsDouble() + (Assumptions.isUncorrected(procedure) ? of(worst.shifts().weather()).getAsDouble() : 0));
             case STRAP_DOWN -> against(procedure.withStrapDown(different));
             case PULLS -> against(procedure.withQuotes(BeforeAfter.of(worst.before(), worst.after())));
             case NAMED_BEFORE -> against(procedure.withNamedBefore(Optional.of(false)));
             case SCATTER -> OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(procedure, scatter.most()));
-            case RETURN, OTHER_CHANGES, SMOOTHING, ENGINE_SPEED -> OptionalDouble.empty();
+            case RETURN, OTHER_CHANGES, VALUES, SMOOTHING, ENGINE_SPEED -> OptionalDouble.empty();
         };
+    }
+
+    private OptionalDouble of(double share) {
+        return OptionalDouble.of(share * figure.before().si());
     }
 
     private OptionalDouble against(Procedure disclosed) {
@@ -109,7 +128,6 @@ public final class Disclosure {
     }
 
     private double nearEnd(Procedure disclosed, ScatterShares shares) {
-        return new PublishedDifference(figure.gainSi(), figure.before().si(), figure.before().halfDigitSi(),
-                Assumptions.ordinary(disclosed, shares, pickedCritical)).interval().low();
+        return Audit.difference(figure, Assumptions.ordinary(disclosed, shares, pickedCritical)).interval().low();
     }
 }

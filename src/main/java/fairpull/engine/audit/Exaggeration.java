@@ -2,6 +2,8 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.TypeErrors;
 import fairpull.engine.stats.Normal;
+import fairpull.engine.stats.Tails;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How often a comparison that comes out has the wrong sign, and how much too large it is then, at a true gain θ with standard error s.
@@ -40,6 +42,25 @@ public final class Exaggeration {
         double power = right + wrong;
         double size = density(lambda + z) + density(lambda - z) + lambda * (Normal.cdf(lambda + z) + Normal.cdf(lambda - z) - 1);
         return new TypeErrors(power, wrong / power, size / (lambda * power));
+    }
+
+    /**
+     * The same where an unchanged pair is not normal: power = P(D ≥ c − θ) + P(−D ≥ c + θ), exaggeration = E(|D + θ|; |D + θ| ≥ c) ÷
+     * (θ·power), with E(X; X ≥ c) = c·P(X ≥ c) + ∫ P(X ≥ x) dx from c on, by Gauss–Legendre quadrature over x = c + s·u/(1 − u).
+     *
+     * @param trueGain θ, above 0
+     * @param critical c, above 0: what |D + θ| must reach to come out
+     * @param above P(D ≥ d) of an unchanged pair
+     * @param below P(−D ≥ d)
+     * @param scale s, about a standard deviation of D
+     * @return power, share of wrong signs, exaggeration ratio; that is infinite where D has no mean
+     */
+    static TypeErrors of(double trueGain, double critical, DoubleUnaryOperator above, DoubleUnaryOperator below, double scale) {
+        double right = above.applyAsDouble(critical - trueGain);
+        double wrong = below.applyAsDouble(critical + trueGain);
+        double size = critical * (right + wrong) + Tails.integral(x -> above.applyAsDouble(x - trueGain), critical, scale)
+                + Tails.integral(x -> below.applyAsDouble(x + trueGain), critical, scale);
+        return new TypeErrors(right + wrong, wrong / (right + wrong), size / (trueGain * (right + wrong)));
     }
 
     private static double density(double x) {

@@ -2,12 +2,14 @@ package fairpull.engine.audit;
 
 import fairpull.domain.air.AirState;
 import fairpull.domain.air.Standard;
+import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.StandardsMixed;
 import fairpull.domain.plan.Correction;
 import fairpull.engine.air.Factor;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The gain that appears where an unchanged car is quoted by one correction before and by another after: f_after ÷ f_before − 1, in one
@@ -44,8 +46,18 @@ public final class MixedStandards {
         return List.copyOf(pairs);
     }
 
-    /** {@return the pair whose apparent gain is nearest to a published relative gain} */
-    public static StandardsMixed nearest(double gain, AirState air) {
-        return all(air).stream().min(Comparator.comparingDouble(pair -> Math.abs(pair.apparentGain() - gain))).orElseThrow();
+    /** {@return those pairs of different corrections that what was disclosed leaves open, or the one that was disclosed} */
+    static List<StandardsMixed> open(BeforeAfter<Correction> disclosed, AirState air) {
+        return all(air).stream().filter(pair -> isOpen(disclosed.before(), pair.before()) && isOpen(disclosed.after(), pair.after()))
+                .toList();
+    }
+
+    private static boolean isOpen(Optional<Correction> disclosed, Correction tried) {
+        return disclosed.map(tried::equals).orElse(true);
+    }
+
+    /** {@return of the pairs that are open, the one whose apparent gain is nearest to a published relative gain} */
+    static Optional<StandardsMixed> nearest(double gain, BeforeAfter<Correction> disclosed, AirState air) {
+        return open(disclosed, air).stream().min(Comparator.comparingDouble(pair -> Math.abs(pair.apparentGain() - gain)));
     }
 }

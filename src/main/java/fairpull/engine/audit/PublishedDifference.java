@@ -4,6 +4,7 @@ import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.BudgetTerm;
 import fairpull.domain.audit.Quote;
 import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.audit.TypeErrors;
 import fairpull.domain.finding.Interval;
 import fairpull.engine.stats.DifferenceOfMaxima;
 import fairpull.engine.stats.Normal;
@@ -12,15 +13,15 @@ import fairpull.engine.stats.StudentT;
 /**
  * A published difference d at level L under what is assumed of it. Without any change D = L·s_p·(max over the pulls after − max over those
  * before, where a figure is the best of several) + N(0, σ²), with σ² = L²·(Σ s_p²/n over figures that are no maximum + k·s_r², k the
- * refits that enter + 2·s_day² on another day) + rounding of both figures, h²/3 each for half a last digit h.
+ * refits that enter + j·s_day², j the days that do) + rounding of both figures, h²/3 each for half a last digit h.
  *
- * <p>The interval is d − q(1 − α/2) … d − q(α/2), q the quantiles of D, so that what picking gives is taken off; its near end is lowered by
- * the offset. α is 5 % for a figure named before, and for one picked afterwards the two-sided tail beyond the critical value of the
- * largest of those picked from ({@link PickedSpeed}).
+ * <p>The interval is d − q(1 − α/2) … d − q(α/2), q the quantiles of D, so that what picking gives is taken off; what may have moved one
+ * figure as a whole moves both ends outwards. α is 5 % for a figure named before, and for one picked afterwards the two-sided tail beyond
+ * the critical value of the largest of those picked from ({@link PickedSpeed}).
  *
  * <p>Scatter of ν degrees of freedom (Satterthwaite 1946 over the layers, each with its own) takes Student's t in place of the normal,
- * through its p-value: q(α) becomes q(1 − Φ(t_ν(α))), and P(|D| ≥ |d|) = p becomes 2·(1 − F_ν(z)), z the normal quantile of p/2. For
- * means and single pulls that is the t distribution itself; for the best of several an approximation.
+ * through its p-value: q(α) becomes q(1 − Φ(t_ν(α))), and P(D ≥ d) = p becomes 1 − F_ν(z), z the normal quantile of p. For means and
+ * single pulls that is the t distribution itself; for the best of several an approximation.
  *
  * @see "Satterthwaite (1946), An approximate distribution of estimates of variance components, Biometrics Bulletin 2, 110–114"
  */
@@ -37,6 +38,7 @@ public final class PublishedDifference {
     private final Assumed assumed;
     private final double degreesOfFreedom;
     private final DifferenceOfMaxima unchanged;
+    private final DifferenceOfMaxima mirrored;
 
     /**
      * A difference to be looked at.
@@ -54,6 +56,7 @@ public final class PublishedDifference {
         this.degreesOfFreedom = satterthwaite();
         this.unchanged = maxima(square(deviation(BudgetTerm.Kind.ROUNDING)) + ofMeans() + square(deviation(BudgetTerm.Kind.REFIT))
                 + square(deviation(BudgetTerm.Kind.DAY)));
+        this.mirrored = unchanged.mirrored();
     }
 
     private DifferenceOfMaxima maxima(double variance) {
@@ -98,12 +101,14 @@ public final class PublishedDifference {
         return switch (kind) {
             case PULLS -> ofPulls();
             case REFIT -> level * assumed.scatter().refit() * Math.sqrt(assumed.refits());
-            case DAY -> assumed.otherDay() ? level * assumed.scatter().day() * Math.sqrt(2) : 0;
+            case DAY -> level * assumed.scatter().day() * Math.sqrt(assumed.days());
             case ROUNDING -> halfDigit * Math.sqrt(2.0 / 3);
             case PICKED_BEST -> pickedBest();
             case PICKED_SPEED -> (assumed.criticalValue() - Assumptions.oneFigure()) * standardErrorOfInterval();
-            case STANDARDS -> assumed.standards() * level;
-            case BAROMETER -> assumed.barometer() * level;
+            case RIG -> assumed.shifts().rig() * level;
+            case STANDARDS -> assumed.shifts().standards() * level;
+            case BAROMETER -> assumed.shifts().barometer() * level;
+            case WEATHER -> assumed.shifts().weather() * level;
         };
     }
 
@@ -122,16 +127,35 @@ public final class PublishedDifference {
 
     /** {@return P(|D| ≥ |d|) without any change were scatter and rounding so many times what is assumed, for a figure named before} */
     public double chanceAlone(double times) {
-        double chance = unchanged.bothTails(difference / times);
-        boolean known = Double.isInfinite(degreesOfFreedom) || !(chance > 0 && chance < 1);
-        return known ? chance : StudentT.bothTails(Normal.upperQuantile(chance / 2), degreesOfFreedom);
+        double size = Math.abs(difference) / times;
+        return Math.min(1, tail(unchanged, size) + tail(mirrored, size));
+    }
+
+    /** {@return P(D ≥ d) of an unchanged pair} */
+    private double tail(DifferenceOfMaxima maxima, double d) {
+        return StudentT.upperTail(maxima.deviate(d), degreesOfFreedom);
+    }
+
+    /**
+     * {@return what such comparisons make of a true gain: how often they come out, |D + θ| beyond what an unchanged pair passes with the
+     * error rate (for a figure picked afterwards, as seldom as the critical value has it), and how much too large they are then}
+     *
+     * @param trueGain θ, above 0, in the unit of the difference
+     */
+    public TypeErrors errorsAt(double trueGain) {
+        double t = StudentT.upperQuantile(Normal.upperTail(assumed.criticalValue()), degreesOfFreedom);
+        return Exaggeration.of(trueGain, sizeReached(t), d -> tail(unchanged, d), d -> tail(mirrored, d),
+                standardErrorOfInterval());
+    }
+
+    private double sizeReached(double t) {
+        return t > FAR ? Math.abs(pickedBest()) + t * standardErrorOfInterval() : unchanged.sizeReached(2 * Normal.upperTail(t));
     }
 
     /** {@return how many times the assumed scatter would make |D| reach |d| in 5 % of unchanged pairs; less and the figure stands} */
     public double tippingFactor() {
         double t = StudentT.upperQuantile((1 - LEVEL) / 2, degreesOfFreedom);
-        double size = t > FAR ? Math.abs(pickedBest()) + t * standardErrorOfInterval() : unchanged.sizeReached(2 * Normal.upperTail(t));
-        return Math.abs(difference) / size;
+        return Math.abs(difference) / sizeReached(t);
     }
 
     /** {@return what picking the best of several gives without any change} */
@@ -153,8 +177,8 @@ public final class PublishedDifference {
     /** {@return the interval of the true difference} */
     public Interval interval() {
         double t = StudentT.upperQuantile(Normal.upperTail(assumed.criticalValue()), degreesOfFreedom);
-        return new Interval(LEVEL, difference - quantile(unchanged, t) - assumed.offset() * level,
-                difference + quantile(unchanged.mirrored(), t));
+        double shift = assumed.shifts().together() * level;
+        return new Interval(LEVEL, difference - quantile(unchanged, t) - shift, difference + quantile(mirrored, t) + shift);
     }
 
     /** {@return the value that is passed as seldom as a normal deviate passes t} */

@@ -52,6 +52,20 @@ public final class PublishedValues {
         return test(false, mean(after) - mean(before), Math.sqrt(one + other), freedom);
     }
 
+    /**
+     * The unpaired test with one scatter for both sides, s² = (Σ(x − x̄)² + Σ(y − ȳ)²) ÷ (n + m − 2) (Student 1908).
+     *
+     * @param before values before, two or more
+     * @param after values after, two or more
+     * @return the test
+     * @throws IllegalArgumentException if a side has fewer than two values, or neither scatters
+     */
+    public static TTest pooled(Samples before, Samples after) {
+        int freedom = before.size() + after.size() - 2;
+        double pooled = (variance(before) * (before.size() - 1) + variance(after) * (after.size() - 1)) / freedom;
+        return test(false, mean(after) - mean(before), Math.sqrt(pooled * (1.0 / before.size() + 1.0 / after.size())), freedom);
+    }
+
     private static TTest test(boolean paired, double difference, double standardError, double freedom) {
         if (!(standardError > 0)) {
             throw new IllegalArgumentException("values that do not scatter cannot be tested");

@@ -14,6 +14,9 @@ import java.util.function.DoubleUnaryOperator;
 public final class DifferenceOfMaxima {
     private static final double STEP = 0.1;
     private static final int REACH = 80;
+    /** Sums of tails lose their digits below. */
+    private static final double LEAST_TAIL = 1e-9;
+    private static final double FARTHEST = Normal.upperQuantile(LEAST_TAIL);
     private static final double[] WEIGHTS = weights();
 
     private final double scatter;
@@ -21,6 +24,7 @@ public final class DifferenceOfMaxima {
     private final int before;
     private final int after;
     private final DoubleUnaryOperator tailOfMaxima;
+    private final double[] ends = {Double.NaN, Double.NaN};
 
     /**
      * The difference of two figures.
@@ -86,7 +90,29 @@ public final class DifferenceOfMaxima {
     /** {@return P(|D| ≥ |d|)} */
     public double bothTails(double d) {
         double size = Math.abs(d);
-        return Math.min(1, upperTail(size) + 1 - upperTail(-size));
+        return Math.min(1, upperTail(size) + mirrored().upperTail(size));
+    }
+
+    /**
+     * {@return the normal deviate that is passed as seldom as d: d ÷ σ where there is no maximum; beyond what sums can tell, as far in
+     * standard deviations of D as d is}
+     */
+    public double deviate(double d) {
+        if (before == 0 && after == 0) {
+            return d / rest;
+        }
+        double tail = upperTail(d);
+        boolean told = tail > LEAST_TAIL && tail < 1 - LEAST_TAIL;
+        return told ? Normal.upperQuantile(tail) : FARTHEST * (d - mean()) / Math.abs(end(d > mean()) - mean());
+    }
+
+    /** The last value on a side whose tail sums can tell; found once, as it is looked for. */
+    private double end(boolean upper) {
+        int side = upper ? 1 : 0;
+        if (Double.isNaN(ends[side])) {
+            ends[side] = upperQuantile(upper ? LEAST_TAIL : 1 - LEAST_TAIL);
+        }
+        return ends[side];
     }
 
     /** {@return the d with P(D ≥ d) = {@code probability}, in (0, 1)} */

@@ -64,6 +64,7 @@ final class AuditCheckJson {
             case PICKED_PULLS -> List.of(Figure.size("adds"), Figure.plain("pullsBefore"), Figure.plain("pullsAfter"));
             case PICKED_SPEED -> List.of(Figure.plain("criticalValue"), Figure.plain("namedBefore"), Figure.speed("fromRpm"),
                     Figure.speed("toRpm"));
+            case UNCORRECTED_DAYS -> List.of(Figure.plain("apparentGain"));
             case BAROMETERS -> List.of(Figure.plain("apparentGain"), Figure.plain("elevationM"));
             case SMOOTHING, NO_RETURN -> List.of();
         };

@@ -33,8 +33,8 @@ public final class AuditJson {
         Unit unit = figure.before().unit();
         tree.text("words", claim.claim().words()).text("figure", figure.name()).text("unit", unit.symbol())
                 .text("grade", words(graded.grade())).text("reason", words(graded.reason()))
-                .number("claimed", unit.differenceFromSi(graded.claimed())).number("published", unit.differenceFromSi(graded.published()))
-                .tree("ordinary", interval(graded.ordinary(), unit)).tree("worst", interval(graded.worst(), unit));
+                .number("claimed", unit.differenceFromSi(graded.claimed())).number("published", unit.differenceFromSi(graded.published()));
+        graded.ends().ifPresent(ends -> tree.tree("ordinary", interval(ends.ordinary(), unit)).tree("worst", interval(ends.worst(), unit)));
     }
 
     private static void gap(Tree tree, Undisclosed gap, AuditAnswer answer, Function<Undisclosed.Item, String> words) {

@@ -47,18 +47,19 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         }
     }
 
-    record ValuesFields(List<String> before, List<String> after, String paired) {
+    record ValuesFields(List<String> before, List<String> after, String paired, Optional<String> each) {
         ValuesFields {
-            values(before, after, paired);
+            values(before, after, paired, each);
         }
 
         Publication.Values values() {
-            return values(before, after, paired);
+            return values(before, after, paired, each);
         }
 
-        private static Publication.Values values(List<String> before, List<String> after, String paired) {
+        private static Publication.Values values(List<String> before, List<String> after, String paired, Optional<String> each) {
             return new Publication.Values(before.stream().map(FieldText::printed).toList(),
-                    after.stream().map(FieldText::printed).toList(), FieldText.yes(paired));
+                    after.stream().map(FieldText::printed).toList(), FieldText.yes(paired),
+                    FieldText.given(each).map(word -> FieldText.constant(word, Publication.Values.Each.values(), "what a value is of")));
         }
     }
 

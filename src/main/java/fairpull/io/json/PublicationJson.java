@@ -54,7 +54,8 @@ public final class PublicationJson {
         tree.text("name", figure.name()).text("before", figure.before().words()).text("after", figure.after().words())
                 .text("at", said(figure.at().map(Printed::words))).text("better", Mapper.word(figure.better()));
         figure.values().ifPresent(values -> tree.tree("values", Tree.empty().texts("before", words(values.printedBefore()))
-                .texts("after", words(values.printedAfter())).text("paired", yes(values.paired()))));
+                .texts("after", words(values.printedAfter())).text("paired", yes(values.paired()))
+                        .text("each", said(values.each().map(Mapper::word)))));
     }
 
     private static List<String> words(List<Printed> figures) {

@@ -1,7 +1,7 @@
 package fairpull.report.chart;
 
 import fairpull.domain.audit.AuditAnswer;
-import fairpull.domain.audit.GradedClaim;
+import fairpull.domain.audit.GradedClaim.Ends;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Unit;
@@ -30,22 +30,27 @@ public final class PublishedChart {
     private record Row(String words, Interval interval, boolean isWorst) {
     }
 
-    private PublishedChart(Publication.Figure figure, List<AuditAnswer.OfClaim> claims) {
+    private PublishedChart(Publication.Figure figure, List<AuditAnswer.OfClaim> claims, Ends ends) {
         this.figure = figure;
         this.claims = claims;
         this.unit = figure.before().unit();
-        GradedClaim graded = claims.get(0).graded();
-        this.rows = claims.get(0).byValues() ? List.of(new Row("by the values published one by one", graded.ordinary(), false))
-                : List.of(new Row("ordinary scatter, what is not disclosed done well", graded.ordinary(), false),
-                        new Row("scatter and what is not disclosed at their worst", graded.worst(), true));
-        this.numbers = Numbers.resolving(shown(graded.ordinary().high() - graded.ordinary().low()) / 2, unit.symbol());
+        this.rows = rows(ends, claims.get(0).byValues());
+        this.numbers = Numbers.resolving(shown(ends.ordinary().high() - ends.ordinary().low()) / 2, unit.symbol());
         this.scale = scale();
     }
 
-    /** {@return the chart of a figure; empty where nothing is claimed of it} */
+    private static List<Row> rows(Ends ends, boolean byValues) {
+        Row ordinary = new Row(byValues ? "by the values published one by one" : "ordinary scatter, what is not disclosed done well",
+                ends.ordinary(), false);
+        Row worst = new Row("scatter and what is not disclosed at their worst", ends.worst(), true);
+        return byValues && ends.ordinary().equals(ends.worst()) ? List.of(ordinary) : List.of(ordinary, worst);
+    }
+
+    /** {@return the chart of a figure; empty where nothing is claimed of it, or nothing known of how it scatters} */
     public static Optional<Drawing> draw(AuditAnswer answer, Publication.Figure figure) {
         List<AuditAnswer.OfClaim> claims = answer.claims().stream().filter(claim -> claim.claim().figure().equals(figure.name())).toList();
-        return claims.isEmpty() ? Optional.empty() : Optional.of(new PublishedChart(figure, claims).draw());
+        return claims.stream().findFirst().flatMap(claim -> claim.graded().ends())
+                .map(ends -> new PublishedChart(figure, claims, ends).draw());
     }
 
     private double shown(double si) {

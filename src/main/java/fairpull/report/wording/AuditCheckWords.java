@@ -37,6 +37,7 @@ final class AuditCheckWords {
             case GAIN_AT_START_ONLY -> "A gain at the start alone";
             case PICKED_PULLS -> "The best of several";
             case PICKED_SPEED -> "Picked afterwards";
+            case UNCORRECTED_DAYS -> "Two days without correction";
             case BAROMETERS -> "Two kinds of barometer";
             case SMOOTHING -> "Two kinds of smoothing";
             case NO_RETURN -> "No way back";
@@ -55,6 +56,7 @@ final class AuditCheckWords {
             case GAIN_AT_START_ONLY -> "the gain is not confined to the start of the sweep";
             case PICKED_PULLS -> "picking among pulls adds nothing";
             case PICKED_SPEED -> "the figure was named before the test";
+            case UNCORRECTED_DAYS -> "weather is corrected for, or both were run on one day";
             case BAROMETERS -> "one kind of barometer";
             case SMOOTHING -> "one smoothing";
             case NO_RETURN -> "the state before was run again";
@@ -85,6 +87,9 @@ final class AuditCheckWords {
                     + Numbers.count(Math.round(found.figures().get(1)), "pull") + " before, adds " + signed(found, 0)
                     + " on average without any change.";
             case PICKED_SPEED -> picked(found);
+            case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
+                    + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
+                    + AuditFigureWords.tenths(found.figures().get(0)) + " of an unchanged car (common practice, no source).";
             case BAROMETERS -> barometers(found);
             case SMOOTHING -> found.symbols() + ": smoothing moves peaks, and whatever is read where a curve is steep.";
             case NO_RETURN -> "the order" + (found.symbols().isEmpty() ? "" : " " + found.symbols())

@@ -5,8 +5,10 @@ import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.GradedClaim;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterRange;
+import fairpull.domain.audit.Undisclosed;
 import fairpull.domain.finding.Interval;
 import fairpull.domain.unit.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -30,7 +32,7 @@ final class AuditClaimWords {
     /** {@return each claim with its grade, the reason and the figures behind it} */
     static List<Said> claims(AuditAnswer answer) {
         return answer.claims().stream().map(claim -> new Said("“" + claim.claim().words() + "”", grade(claim.graded().grade()) + ": "
-                + reason(claim, answer.publication().figure(claim.claim().figure()), scatter(answer, claim)))).toList();
+                + reason(claim, answer.publication(), scatter(answer, claim)))).toList();
     }
 
     private static ScatterRange scatter(AuditAnswer answer, AuditAnswer.OfClaim claim) {
@@ -46,31 +48,60 @@ final class AuditClaimWords {
         return scatter.pullStated() && scatter.refitStated() ? "all that is not disclosed" : "scatter and all that is not disclosed";
     }
 
-    private static String reason(AuditAnswer.OfClaim claim, Publication.Figure figure, ScatterRange scatter) {
-        GradedClaim graded = claim.graded();
+    private static String reason(AuditAnswer.OfClaim claim, Publication publication, ScatterRange scatter) {
+        Publication.Figure figure = publication.figure(claim.claim().figure());
         Unit unit = figure.before().unit();
-        if (claim.byValues()) {
-            return "the values published one by one give a gain of " + interval(graded.ordinary(), unit) + ".";
-        }
-        String least = claim.claim().gain().isPresent() ? "what is claimed" : "zero";
-        return switch (graded.reason()) {
+        return switch (claim.graded().reason()) {
+            case FIGURES_DISAGREE -> "the publication contradicts itself about “" + figure.name() + "”, as is told below, so that nothing "
+                    + "can be built on the figure.";
             case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure)
                     + ", less than is claimed, whatever their rounding.";
-            case BELOW_WHAT_IS_CLAIMED -> "with " + open(scatter) + " at the worst the gain is " + interval(graded.worst(), unit)
-                    + ", below what is claimed.";
-            case RIGS_DIFFER -> "the figures are of two rigs, which read 5 to 10" + Numbers.THIN + "% apart (common practice, no source).";
+            case SCATTER_UNKNOWN -> "it cannot be judged: how much such figures differ without any change is not known, as neither a "
+                    + "scatter nor values of whole installs were published.";
+            case RIGS_DIFFER -> "the figures are of two rigs, which read 5 to 10" + Numbers.THIN
+                    + "% apart (common practice, no source).";
             case OTHER_CHANGES -> "something else was changed with the part, and the figures cannot tell the two apart.";
             case STANDARDS_DIFFER -> "one correction was quoted before and another after.";
             case BAROMETERS_DIFFER -> "the pressure at the rig stands behind one correction, one reduced to sea level behind the other.";
-            case ORDINARY_SCATTER_EXPLAINS_IT -> known(scatter) + "the gain is " + interval(graded.ordinary(), unit)
-                    + ", which reaches down to " + least + ".";
-            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> known(scatter) + "the gain is " + interval(graded.ordinary(), unit)
-                    + "; with " + open(scatter) + " at the worst it is " + interval(graded.worst(), unit) + ".";
-            case NO_RETURN -> "the gain is " + interval(graded.worst(), unit)
-                    + " at the worst, but the state before was not run again: heat and weather that moved meanwhile are not excluded.";
-            case STANDS_AT_THE_WORST -> "even with " + open(scatter) + " at the worst the gain is "
-                    + interval(graded.worst(), unit) + ".";
+            case BELOW_WHAT_IS_CLAIMED, ORDINARY_SCATTER_EXPLAINS_IT, HANGS_ON_WHAT_IS_NOT_DISCLOSED,
+                    WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED, NO_RETURN, STANDS_AT_THE_WORST ->
+                    byEnds(claim, publication, claim.graded().ends().orElseThrow(), unit, scatter);
         };
+    }
+
+    private static String byEnds(AuditAnswer.OfClaim claim, Publication publication, GradedClaim.Ends ends, Unit unit,
+            ScatterRange scatter) {
+        String ordinary = claim.byValues() ? "by the values published one by one the gain is " + interval(ends.ordinary(), unit)
+                : known(scatter) + "the gain is " + interval(ends.ordinary(), unit);
+        String worst = interval(ends.worst(), unit);
+        String atWorst = claim.byValues() && ends.worst().equals(ends.ordinary()) ? ordinary
+                : "even with " + open(scatter) + " at the worst the gain is " + worst;
+        return switch (claim.graded().reason()) {
+            case BELOW_WHAT_IS_CLAIMED -> atWorst + ", below what is claimed.";
+            case ORDINARY_SCATTER_EXPLAINS_IT -> ordinary + ", which reaches down to "
+                    + (claim.claim().gain().isPresent() ? "what is claimed" : "zero") + ".";
+            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> ordinary + "; with " + open(scatter) + " at the worst it is " + worst + ".";
+            case WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED -> atWorst + ", but it was not said "
+                    + String.join(", nor ", unsized(claim, publication)) + ".";
+            case NO_RETURN -> atWorst + ", but the state before was not run again: heat and weather that moved meanwhile are not "
+                    + "excluded.";
+            default -> atWorst + ".";
+        };
+    }
+
+    /** What bars a claim from being shown though no size can be put on it. */
+    private static List<String> unsized(AuditAnswer.OfClaim claim, Publication publication) {
+        List<String> items = new ArrayList<>();
+        if (publication.figure(claim.claim().figure()).values().filter(values -> values.each().isEmpty()).isPresent()) {
+            items.add(UndisclosedWords.item(Undisclosed.Item.VALUES));
+        }
+        if (publication.procedure().allElse().isEmpty()) {
+            items.add(UndisclosedWords.item(Undisclosed.Item.OTHER_CHANGES));
+        }
+        if (publication.procedure().returned().isEmpty()) {
+            items.add(UndisclosedWords.item(Undisclosed.Item.RETURN));
+        }
+        return items;
     }
 
     private static String interval(Interval interval, Unit unit) {

@@ -98,8 +98,10 @@ final class AuditFigureWords {
             case ROUNDING -> "rounding";
             case PICKED_BEST -> "picking the best of several";
             case PICKED_SPEED -> "picking the speed";
+            case RIG -> "another rig";
             case STANDARDS -> "mixed corrections";
             case BAROMETER -> "mixed barometers";
+            case WEATHER -> "weather that is not corrected for";
         };
     }
 

@@ -52,6 +52,7 @@ public final class UndisclosedWords {
             case PULLS -> "how many pulls were run, and whether the best is quoted";
             case NAMED_BEFORE -> "whether the figure was named before the test";
             case RETURN -> "whether the state before was run again after the change";
+            case VALUES -> "what each of the published values is of: a pull, an install or a specimen of its own";
             case OTHER_CHANGES -> "whether all else stayed as it was";
             case SCATTER -> "how much the rig scatters";
             case SMOOTHING -> "how both were smoothed";
@@ -74,13 +75,14 @@ public final class UndisclosedWords {
     private static String worst(Item item) {
         return switch (item) {
             case RIG -> "rigs read 5 to 10" + Numbers.THIN + "% apart (common practice, no source)";
-            case CORRECTIONS -> "the pair of standards furthest apart of those left open";
+            case CORRECTIONS -> "of those left open the pair that air sets furthest apart, or no correction on two days";
             case BAROMETERS -> "a pressure reduced to sea level before, one read at the rig after";
             case DAY -> "another day, and the new strap-down that comes with it";
             case STRAP_DOWN -> "a new strap-down";
             case PULLS -> "a single pull before against the best of five after";
             case NAMED_BEFORE -> "the best-looking speed picked from the whole sweep";
             case RETURN -> "heat and weather that moved between the two would count as the change";
+            case VALUES -> "pulls of one install repeat neither its strap-down nor its day";
             case OTHER_CHANGES -> "what else was changed would count as the change";
             case SCATTER -> "the most that is plausible, pulls of " + Numbers.brief(PERCENT * ScatterShares.MOST.pull(), "%")
                     + " in place of " + Numbers.brief(PERCENT * ScatterShares.ORDINARY.pull(), "%")

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.ScatterShares;
-import fairpull.domain.plan.Correction;
 import fairpull.engine.audit.Grading.Pair;
 import fairpull.engine.stats.Deviates;
 import fairpull.io.json.PublicationJson;
@@ -34,7 +33,9 @@ class GradingSharesTest {
         SILENT_ON_PULLS("", "", "same", 1, 5, ""),
         SILENT_ON_DAY_AND_STRAPS("single", "single", "", 1, 1, "day"),
         SILENT_ON_STANDARDS("single", "single", "same", 1, 1, "standards"),
-        SILENT_ON_BAROMETERS("single", "single", "different", 1, 1, "barometers");
+        SILENT_ON_BAROMETERS("single", "single", "different", 1, 1, "barometers"),
+        SILENT_ON_RIG("single", "single", "same", 1, 1, "rig"),
+        UNCORRECTED_DAYS("single", "single", "different", 1, 1, "corrected");
 
         private final String quotedBefore;
         private final String quotedAfter;
@@ -141,19 +142,42 @@ class GradingSharesTest {
             boolean otherDay = manner.silent.equals("day") || manner.day.equals("different");
             double difference = scatter.pull() * (quoted(manner.isMean(), manner.after, deviates) - quoted(manner.isMean(), manner.before,
                     deviates)) + Math.sqrt(2) * (scatter.refit() * deviates.normal() + (otherDay ? scatter.day() * deviates.normal() : 0))
-                    + shift(manner);
+                    + shift(manner, deviates);
             shown += isShown(LEVEL * difference, procedure, Assumptions.oneFigure());
         }
         return (double) shown / publications;
     }
 
-    /** What mixed standards, or a barometer reduced to sea level before and one 300 m up after, make of an unchanged car. */
-    private static double shift(Manner manner) {
+    /** What was not disclosed makes of an unchanged car, in air drawn anew for each publication. */
+    private static double shift(Manner manner, Deviates deviates) {
         return switch (manner) {
-            case SILENT_ON_STANDARDS -> MixedStandards.all(MixedStandards.REFERENCE).get(0).apparentGain();
-            case SILENT_ON_BAROMETERS -> BarometerMix.apparentGain(Correction.SAE_J1349, 300);
+            case SILENT_ON_STANDARDS -> j607(air(deviates)) - 1;
+            case SILENT_ON_BAROMETERS -> reducedToSeaLevel(air(deviates));
+            case SILENT_ON_RIG -> between(-0.10, 0.10, deviates);
+            case UNCORRECTED_DAYS -> j1349(air(deviates)) / j1349(air(deviates)) - 1;
             default -> 0;
         };
+    }
+
+    /** Temperature, pressure and vapour at about 300 m, from a cold day to a hot one. */
+    private static double[] air(Deviates deviates) {
+        double warm = deviates.uniform();
+        return new double[] {278.15 + 30 * warm, between(95_300, 100_200, deviates), 500 + 2_300 * warm};
+    }
+
+    /** SAE J1349: 1.18·(990 hPa ÷ p_dry)·√(T ÷ 298.15 K) − 0.18. */
+    private static double j1349(double... air) {
+        return 1.18 * (99_000 / (air[1] - air[2])) * Math.sqrt(air[0] / 298.15) - 0.18;
+    }
+
+    /** SAE J607: (1013.25 hPa ÷ p_dry)·√(T ÷ 288.71 K), the reference of 29.92 inHg and 60 °F. */
+    private static double j607(double... air) {
+        return 101_325 / (air[1] - air[2]) * Math.sqrt(air[0] / 288.71);
+    }
+
+    /** A pressure 35.5 hPa higher before: 300 m of standard atmosphere. */
+    private static double reducedToSeaLevel(double... air) {
+        return j1349(air) / j1349(air[0], air[1] + 3_550, air[2]) - 1;
     }
 
     private static double shown(Curves curves, boolean highEnd, int publications) {
@@ -201,13 +225,14 @@ class GradingSharesTest {
 
     /** What is given as an empty text is not disclosed. */
     private static Procedure procedure(String before, String after, String day, String silent, String named) {
-        String standard = silent.equals("standards") ? "" : "sae-j1349";
+        String standard = silent.equals("standards") ? "" : silent.equals("corrected") ? "none" : "sae-j1349";
+        String rig = silent.equals("rig") ? "" : "same";
         String barometer = silent.equals("barometers") ? "" : "station";
         return PublicationJson.read("""
                 {"publicationVersion": 1, "title": "t", "changed": "c", "figures": [{"name": "f", "before": "1 hp", "after": "1 hp"}],
-                 "procedure": {%s %s "rig": "same", "strapDown": "%s", "day": "%s", "correctionBefore": "%s", "correctionAfter": "%s",
+                 "procedure": {%s %s "rig": "%s", "strapDown": "%s", "day": "%s", "correctionBefore": "%s", "correctionAfter": "%s",
                  "barometerBefore": "%s", "barometerAfter": "%s", "allElse": "same", "namedBefore": "%s", "returned": "yes"}, "claims": []}
-                """.formatted(quote("Before", before), quote("After", after), day, day, standard, standard, barometer,
+                """.formatted(quote("Before", before), quote("After", after), rig, day, day, standard, standard, barometer,
                 barometer, named), "simulated").procedure();
     }
 

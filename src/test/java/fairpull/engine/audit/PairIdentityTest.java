@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.audit.IdentityOfFigures;
+import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.plan.Correction;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class PairIdentityTest {
                 .isCloseTo(0.040, within(0.0005));
         assertThat(MixedStandards.all(MixedStandards.REFERENCE)).hasSize(30).isSortedAccordingTo(
                 (one, other) -> Double.compare(other.apparentGain(), one.apparentGain()));
-        assertThat(MixedStandards.nearest(0.04, MixedStandards.REFERENCE).after()).isEqualTo(Correction.SAE_J607);
+        assertThat(MixedStandards.nearest(0.04, BeforeAfter.notDisclosed(), MixedStandards.REFERENCE).orElseThrow().after()).isEqualTo(Correction.SAE_J607);
     }
 
     private static IdentityOfFigures identity(String power, String torque, String speed) {

@@ -1,0 +1,32 @@
+package fairpull.report.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import fairpull.domain.plan.Condition;
+import fairpull.domain.pull.DayLog;
+import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
+import fairpull.domain.pull.PullId;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class RunWordsTest {
+    private static final OffsetDateTime NINE = OffsetDateTime.of(2026, 5, 9, 9, 0, 0, 0, ZoneOffset.UTC);
+    private static final PullId PULL = new PullId("A1", false, 2);
+
+    private static LogRecord line(int number, LogEntry entry) {
+        return new LogRecord(number, NINE, "", entry, "");
+    }
+
+    @Test
+    void everyGateThatWasPassedOverIsToldWithTheLastReasonGivenForIt() {
+        DayLog log = new DayLog(List.of(line(1, new LogEntry.GateOverridden(PULL, Condition.COOLANT, "fan is slow")),
+                line(2, new LogEntry.GateOverridden(PULL, Condition.INTAKE_AIR, "no time")),
+                line(3, new LogEntry.GateOverridden(PULL, Condition.COOLANT, "fan has failed"))));
+        assertThat(RunWords.pull(PULL, log, Optional.empty()))
+                .contains("coolant at pull start overridden: fan has failed", "intake air at pull start overridden: no time").doesNotContain("slow");
+    }
+}
