@@ -72,6 +72,10 @@ final class NoteVerb extends Verb {
     @Option(names = "--swap", paramLabel = "started|finished", description = "The swap to the install named in place of the pull.")
     private String swap;
 
+    @Option(names = "--end-day", paramLabel = "WHY",
+            description = "The day ends before all of its pulls were run; what is missing will not come any more.")
+    private String endOfDay;
+
     @Option(names = "--take-back", paramLabel = "ENTRY",
             description = "An entry of the day, by its number in the log, was a mistake; it stays in the log and no longer stands.")
     private Integer entry;
@@ -82,6 +86,10 @@ final class NoteVerb extends Verb {
             refuseBeside("--take-back", "it stands for itself");
             RunDay.of(folder).takeBack(entry, now());
             answer(Receipt.noted(List.of("entry " + entry + " taken back")));
+        } else if (endOfDay != null) {
+            refuseBeside("--end-day", "it stands for itself");
+            RunDay.of(folder).end(endOfDay, now());
+            answer(Receipt.noted(List.of("the end of the day")));
         } else if (swap != null) {
             RunDay.of(folder).swapped(String.valueOf(subject), JudgingOptions.constant("--swap", swap, LogEntry.Swap.Phase.values()),
                     time(), now());

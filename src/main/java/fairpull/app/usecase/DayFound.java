@@ -1,9 +1,8 @@
 package fairpull.app.usecase;
 
-import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Judgement;
-import fairpull.domain.plan.Install;
-import fairpull.domain.pull.PullId;
+import fairpull.domain.running.DayProgress;
+import fairpull.io.folder.TestFolder;
 import fairpull.report.chart.Day;
 import fairpull.report.chart.DaysOfTest;
 import fairpull.report.chart.ValueAxis;
@@ -14,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a day brought, once it is over: when the last counted pull of the plan has come in. Before that nothing is told, so that nobody
+ * What a day brought, once it is over ({@link DayProgress}). Before that nothing is told, so that nobody
  * peeks while the day is run.
  *
  * @param said alarms, if any, and the verdict with its interval
@@ -29,23 +28,15 @@ public record DayFound(List<FindingView.Section> said, List<Day> days, ValueAxis
 
     /** {@return what the test in a folder brought; empty while the day is not over} */
     public static Optional<DayFound> of(Path folder) throws IOException {
-        return of(JudgeFolder.judge(folder));
+        TestFolder.Content content = TestFolder.open(folder).read();
+        return DayProgress.of(content.plan(), content.log()).isOver() ? Optional.of(of(JudgeFolder.judge(folder))) : Optional.empty();
     }
 
-    static Optional<DayFound> of(Judgement judgement) {
-        if (!isOver(judgement)) {
-            return Optional.empty();
-        }
+    private static DayFound of(Judgement judgement) {
         List<Day> days = DaysOfTest.of(judgement, judgement.plan().question().deciding().name());
         List<FindingView.Section> said = FindingView.of(judgement).sections().stream()
                 .filter(section -> !section.kind().equals("plain")).toList();
-        return Optional.of(new DayFound(said, days, ValueAxis.of(judgement.plan().question().deciding().name(), days,
-                Numbers.of(judgement.deciding()), judgement.deciding().unit())));
-    }
-
-    private static boolean isOver(Judgement judgement) {
-        Install last = judgement.plan().sequence().installs().reduce((before, after) -> after).orElseThrow();
-        PullId end = new PullId(last.label(), false, last.countedPulls());
-        return judgement.pulls().stream().anyMatch(pull -> pull.pull().equals(end) && pull.fate() != Fate.MISSING);
+        return new DayFound(said, days, ValueAxis.of(judgement.plan().question().deciding().name(), days,
+                Numbers.of(judgement.deciding()), judgement.deciding().unit()));
     }
 }

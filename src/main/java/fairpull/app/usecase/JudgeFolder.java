@@ -25,6 +25,7 @@ import fairpull.engine.check.Checklist.Looked;
 import fairpull.engine.judging.ClaimCheck;
 import fairpull.engine.judging.Holm;
 import fairpull.engine.judging.Judge;
+import fairpull.domain.running.DayProgress;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.EntryWords;
 import java.io.IOException;
@@ -171,6 +172,11 @@ public final class JudgeFolder {
             notices.add(Notice.of(Code.AMENDED_AFTER_DATA, (double) amendedLate));
         }
         notices.addAll(look.notices());
+        content.log().ended().ifPresent(ended -> name(notices, Code.DAY_ENDED_EARLY, List.of(ended.reason())));
+        DayProgress progress = DayProgress.of(plan, content.log());
+        if (!progress.isOver() && plan.looks().isEmpty()) {
+            notices.add(Notice.of(Code.DAY_NOT_OVER, (double) progress.in(), (double) progress.counted()));
+        }
         name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
         name(notices, Code.PULLS_READ_ANEW,

@@ -3,14 +3,13 @@ package fairpull.app.usecase;
 import fairpull.domain.InputException;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.Notice;
-import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
-import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.Seal;
 import fairpull.domain.rig.RigRecord;
+import fairpull.domain.running.DayProgress;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.IntervalMark;
@@ -80,21 +79,15 @@ public record ListedTest(Path folder, String title, String parts, State state, S
         TestFolder.Content content = TestFolder.open(folder).read();
         Plan plan = content.plan();
         DayLog log = content.log();
-        List<PullId> counted = plan.sequence().installs().flatMap(ListedTest::counted).toList();
-        int in = (int) counted.stream().filter(log.pulls()::containsKey).count();
-        PullId last = counted.get(counted.size() - 1);
-        boolean over = log.pulls().containsKey(last) || log.aborted().containsKey(last);
-        State state = over ? State.COMPLETE : in > 0 ? State.UNDER_WAY : content.isSealed() ? State.SEALED : State.PLANNED;
-        String words = ShelfWords.state(new ShelfWords.Progress(in, counted.size(), content.isSealed(), over, log.amendments().size()));
+        DayProgress progress = DayProgress.of(plan, log);
+        boolean over = progress.isOver();
+        State state = over ? State.COMPLETE : progress.in() > 0 ? State.UNDER_WAY : content.isSealed() ? State.SEALED : State.PLANNED;
+        String words = ShelfWords.state(new ShelfWords.Progress(progress.in(), progress.counted(), content.isSealed(), over,
+                log.amendments().size()));
         Optional<OffsetDateTime> date = firstStart(log).or(() -> content.seal().map(Seal::at));
         ListedTest unjudged = new ListedTest(folder, plan.title(), ShelfWords.parts(plan), state, words,
                 plan.question().deciding().name(), Optional.empty(), date, "");
         return over ? judged(unjudged) : unjudged;
-    }
-
-    private static Stream<PullId> counted(Install install) {
-        return Stream.iterate(1, number -> number <= install.countedPulls(), number -> number + 1)
-                .map(number -> new PullId(install.label(), false, number));
     }
 
     private static Optional<OffsetDateTime> firstStart(DayLog log) {

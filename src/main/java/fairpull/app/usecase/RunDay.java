@@ -150,6 +150,17 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return write(now, List.of(new LogEntry.Swap(install, phase, time)));
     }
 
+    /** Writes down that the day ends here, before all of its pulls were run; it may be judged then. */
+    public RunDay end(String reason, OffsetDateTime now) throws IOException {
+        if (NextStep.isDone(plan, log)) {
+            throw refused("the day is done already");
+        }
+        if (log.pulls().keySet().stream().allMatch(PullId::warmUp)) {
+            throw refused("no counted pull has come in, so there is nothing that could be judged");
+        }
+        return write(now, List.of(new LogEntry.DayEnded(worded(reason))));
+    }
+
     /** Takes the last act of the day back, an export with the gates that were read from it; it stays in the log. */
     public RunDay undo(OffsetDateTime now) throws IOException {
         List<LogRecord> last = log.lastAct();

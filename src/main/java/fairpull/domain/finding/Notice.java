@@ -80,6 +80,10 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         MEASURE_NOT_SEEN(Severity.WARNING),
         /** Gates that did not hold. Names: pulls. */
         GATES_BROKEN(Severity.WARNING),
+        /** The day was ended before all of its pulls were run. Names: why. */
+        DAY_ENDED_EARLY(Severity.WARNING),
+        /** Judged while the day is under way and no look is planned there. Figures: counted pulls that came in, planned. */
+        DAY_NOT_OVER(Severity.WARNING),
         /** One of several planned looks. Figures: number, planned, its level, error rate of all together. */
         LOOK_APPLIED(Severity.INFORMATION),
         /** Looked at where no look is planned; the level is the strictest of those planned. Figures: installs, level. */

@@ -174,6 +174,11 @@ public record DayLog(List<LogRecord> records) {
                 .or(() -> Optional.ofNullable(run().get(pull)).map(LogEntry.PullRun::startedAt));
     }
 
+    /** {@return that the day was ended before all of its pulls were run} */
+    public Optional<LogEntry.DayEnded> ended() {
+        return entries(LogEntry.DayEnded.class).stream().reduce((earlier, later) -> later);
+    }
+
     /** {@return every seal the log names, in order} */
     public List<LogEntry.Sealed> seals() {
         return entries(LogEntry.Sealed.class);

@@ -41,6 +41,8 @@ public sealed interface LogEntry {
         R swap(Swap swap);
 
         R takenBack(TakenBack takenBack);
+
+        R dayEnded(DayEnded ended);
     }
 
     /** The plan was sealed: its SHA-256, the short code of the seal, and the SHA-256 of the seal as a whole. */
@@ -200,9 +202,17 @@ public sealed interface LogEntry {
         }
     }
 
+    /** The day was ended before all of its pulls were run, with the reason: what is missing will not come any more. */
+    record DayEnded(String reason) implements LogEntry {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.dayEnded(this);
+        }
+    }
+
     /** {@return whether an entry tells of the day, and so can be taken back} */
     default boolean isOfTheDay() {
         return this instanceof PullRun || this instanceof Swap || this instanceof PullTaken || this instanceof PullAborted
-                || this instanceof ConditionsNoted || this instanceof GateOverridden;
+                || this instanceof ConditionsNoted || this instanceof GateOverridden || this instanceof DayEnded;
     }
 }

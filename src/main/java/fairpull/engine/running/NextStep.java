@@ -61,11 +61,14 @@ public final class NextStep {
     /** {@return whether every install was run: nothing is next} */
     public static boolean isDone(Plan plan, DayLog log) {
         DayStanding day = new DayStanding(plan, log);
-        return !day.isSwapping() && day.nextPull().isEmpty()
+        return log.ended().isPresent() || !day.isSwapping() && day.nextPull().isEmpty()
                 && new NextStep(day, OffsetDateTime.MIN).betweenInstalls().kind() == Kind.DONE;
     }
 
     private NextAction find() {
+        if (day.log().ended().isPresent()) {
+            return NextAction.atAnyTime(Kind.DONE, "");
+        }
         Install install = day.current();
         if (day.isSwapping()) {
             OffsetDateTime started = day.swap(install.label(), Phase.STARTED).orElseThrow();

@@ -288,7 +288,8 @@ final class Mapper {
         @JsonSubTypes.Type(value = LogEntry.Look.class, name = "look"),
         @JsonSubTypes.Type(value = LogEntry.PullRun.class, name = "pull-run"),
         @JsonSubTypes.Type(value = LogEntry.Swap.class, name = "swap"),
-        @JsonSubTypes.Type(value = LogEntry.TakenBack.class, name = "taken-back")})
+        @JsonSubTypes.Type(value = LogEntry.TakenBack.class, name = "taken-back"),
+        @JsonSubTypes.Type(value = LogEntry.DayEnded.class, name = "day-ended")})
     private interface EntryKinds {
     }
 }

@@ -83,5 +83,10 @@ public final class EntryWords {
         public String takenBack(LogEntry.TakenBack takenBack) {
             return "entry " + takenBack.number() + " taken back";
         }
+
+        @Override
+        public String dayEnded(LogEntry.DayEnded ended) {
+            return "day ended: " + ended.reason();
+        }
     }
 }

@@ -65,7 +65,7 @@ public final class NoticeWords {
                     + " would put its own figure in its place.";
             case MEASURE_NOT_SEEN -> "Too few values to judge: " + names(notice)
                     + "; the exports may lack the channel, or values to be typed are not noted yet.";
-            case LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY,
+            case DAY_ENDED_EARLY, DAY_NOT_OVER, LOOK_APPLIED, LOOK_NOT_PLANNED, LOOK_NOT_LOGGED, LOOKED_TOO_OFTEN, PLAN_LOOK_TOO_EARLY,
                     PLAN_LOOK_DECIDES_LITTLE, PLAN_LOOK_APPROXIMATE ->
                     LookWords.sentence(notice, surface);
             case PLAN_TOO_FEW_INSTALLS, PLAN_ORDER_LEANS, PLAN_SINGLE_PULLS, PLAN_NO_WARM_UPS, PLAN_NO_WORTHWHILE_GAIN,

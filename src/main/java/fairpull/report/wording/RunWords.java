@@ -7,6 +7,7 @@ import fairpull.domain.plan.Scatter;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.Cut;
+import fairpull.domain.running.DayProgress;
 import fairpull.domain.running.GateNow;
 import fairpull.domain.running.NextAction;
 import fairpull.domain.running.ScatterSoFar;
@@ -199,6 +200,20 @@ public final class RunWords {
     public static String waitingFor(List<PullId> missing) {
         return missing.isEmpty() ? "The finding stands on the page Finding."
                 : "The finding waits for the export of " + listed(missing) + ".";
+    }
+
+    /** {@return how far a day is that may not be judged yet, in a few words} */
+    public static String notYetOver(DayProgress progress) {
+        return progress.in() == 0 ? "No pull has come in yet" : "The day is under way: " + progress.in() + " of " + progress.counted()
+                + " counted pulls are in";
+    }
+
+    /** {@return why nothing is told of it, and when something will be} */
+    public static List<String> whyNotYetOver(Plan plan, DayProgress progress) {
+        String when = progress.nextLook().isPresent() ? noVerdict(plan, Math.min(progress.reached(), progress.nextLook().get() - 1))
+                : noVerdict(plan, progress.installs() - 1);
+        return List.of("Whoever sees a verdict while the day is run can stop when luck is good: an unchanged car then passes for a gain "
+                + "more often than the plan allows. Values, scatter and the return to A stand on the page Run.", when);
     }
 
     /** {@return why there is no verdict yet} */

@@ -49,7 +49,7 @@ class ListTestsTest {
             assertThat(JudgeFolder.withoutCurve(test.folder())).usingRecursiveComparison().ignoringFields("curve")
                     .withEqualsForType(Double::equals, Double.class).isEqualTo(judged);
             assertThat(test.state()).isEqualTo(State.COMPLETE);
-            assertThat(DayFound.of(judged)).isPresent();
+            assertThat(DayFound.of(test.folder())).isPresent();
             assertThat(outcome.verdict()).isEqualTo(judged.deciding().verdict().words());
             assertThat(outcome.inGains()).isEqualTo(judged.deciding().estimate().orElseThrow().change()
                     / judged.deciding().settings().worthwhileGain().orElseThrow());

@@ -3,38 +3,57 @@ package fairpull.ui.page.finding;
 import fairpull.app.document.Document;
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
+import fairpull.app.task.Progress;
 import fairpull.app.usecase.FindingView;
+import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.KeepReport;
+import fairpull.app.usecase.NotYetOver;
+import fairpull.app.usecase.RunDay;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.HowFar;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** What was found: judged beside the window's thread, the same cards and figures as the report and the command line. */
+/**
+ * What was found: judged beside the window's thread, the same cards and figures as the report and the command line. Not before the end of
+ * the day or a planned look, so that nobody can stop when luck is good.
+ */
 public final class FindingPage implements Page {
     private final Desk desk;
     private final ReportBar bar;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
-    private final Latest<FindingView> judging = new Latest<>(SwingUtilities::invokeLater);
+    private final Latest<Told> judging = new Latest<>(SwingUtilities::invokeLater);
     private final HowFar howFar = new HowFar("finding.reading");
     /** The folder that was judged, and its stamp at that time. */
     private String judged = "";
     /** The stamp of what is in view; empty while nothing is. */
     private String seen = "";
     private Optional<KeepReport.Kind> wanted = Optional.empty();
+    private Optional<NotYetOver> early = Optional.empty();
+
+    /** What may be told: why nothing is yet, or what was found. */
+    private record Told(Optional<NotYetOver> early, List<FindingView.Section> sections) {
+        static Told of(Path folder, Progress progress) throws IOException {
+            Optional<NotYetOver> early = NotYetOver.of(folder);
+            return new Told(early, early.isPresent() ? List.of() : FindingView.of(folder, progress).sections());
+        }
+    }
 
     /** The page on a desk. */
     public FindingPage(Desk desk) {
@@ -73,7 +92,9 @@ public final class FindingPage implements Page {
 
     /** Has the finding written that is in view; where it is still being judged, as soon as it is. */
     public void write(KeepReport.Kind kind) {
-        if (seen.isEmpty()) {
+        if (early.isPresent()) {
+            Teller.around(view).say(early.get().heading() + ". " + String.join(" ", early.get().sentences()));
+        } else if (seen.isEmpty()) {
             wanted = Optional.of(kind);
         } else {
             ReportWriter.around(view).write(kind, seen);
@@ -84,15 +105,19 @@ public final class FindingPage implements Page {
         judged = stamp(folder);
         String now = FindingView.stamp(folder);
         seen = "";
+        early = Optional.empty();
         say(Words.of("finding.judging"));
         view.add(howFar, "growx, wmin 0");
         howFar.begins(Words.of("pulls.reading"));
-        judging.ask(progress -> Job.onDisk(() -> FindingView.of(folder, progress)).apply(progress), howFar::reached,
-                ended -> ended.tell(finding -> {
-            seen = now;
-            tell(finding.sections());
-            wanted.ifPresent(this::write);
+        judging.ask(Job.onDisk(progress -> Told.of(folder, progress)), howFar::reached, ended -> ended.tell(told -> {
+            Optional<KeepReport.Kind> writing = wanted;
             wanted = Optional.empty();
+            early = told.early();
+            early.ifPresentOrElse(why -> wait(folder, why), () -> {
+                seen = now;
+                tell(told.sections());
+            });
+            writing.ifPresent(this::write);
         }, fault -> {
             wanted = Optional.empty();
             say(FaultWords.of(fault));
@@ -106,18 +131,50 @@ public final class FindingPage implements Page {
         refreshed();
     }
 
+    private void wait(Path folder, NotYetOver early) {
+        view.removeAll();
+        view.add(new EarlyCard(early, new EarlyCard.Ways() {
+            @Override
+            public void run() {
+                desk.pages().accept("page.run");
+            }
+
+            @Override
+            public void look() {
+                change(folder, () -> JudgeFolder.look(folder, now()));
+            }
+
+            @Override
+            public void end(String reason) {
+                change(folder, () -> RunDay.of(folder).end(reason, now()));
+            }
+        }), "growx, wmin 0");
+        refreshed();
+    }
+
+    private static OffsetDateTime now() {
+        return OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    private <R> void change(Path folder, Job.OnDisk<R> work) {
+        Teller.around(view).onDisk(work, done -> judge(folder));
+    }
+
+    /** The verdict first, then what can be done with the finding, then all that it rests on. */
     private void tell(List<FindingView.Section> sections) {
         view.removeAll();
-        view.add(bar, "growx, wmin 0");
         List<SectionCard> cards = sections.stream().map(SectionCard::new).toList();
-        JCheckBox everything = new JCheckBox(Words.of("finding.everything"));
-        everything.setName("finding.everything");
-        everything.setMnemonic(Words.mnemonic("finding.everything"));
-        everything.setOpaque(false);
-        everything.setToolTipText(Words.tip(Words.of("finding.everything.tip")));
-        everything.addActionListener(event -> cards.forEach(card -> card.open(everything.isSelected())));
-        view.add(everything, "growx 0");
-        cards.forEach(card -> view.add(card, "growx, wmin 0"));
+        bar.onEverything(open -> cards.forEach(card -> card.open(open)));
+        int verdict = 0;
+        while (verdict < sections.size() - 1 && !sections.get(verdict).kind().equals("verdict")) {
+            verdict++;
+        }
+        for (int place = 0; place < cards.size(); place++) {
+            view.add(cards.get(place), "growx, wmin 0");
+            if (place == verdict) {
+                view.add(bar, "growx, wmin 0");
+            }
+        }
         refreshed();
     }
 

@@ -5,6 +5,7 @@ import fairpull.domain.running.GateNow;
 import fairpull.domain.running.NextAction;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
+import fairpull.ui.form.ReasonBar;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
@@ -25,7 +26,7 @@ final class ActsCard extends Card {
     private final RunPage page;
     private final JPanel keys = new JPanel(new MigLayout("insets 0, gap 8 5, fillx, wrap 2, hidemode 3",
             "[grow, fill, sg][grow, fill, sg]"));
-    private final ReasonBar reason = new ReasonBar(this::asking);
+    private final ReasonBar reason = new ReasonBar("run.reason", "run.reason.abort", this::asking);
     private final JButton done;
     private final JButton abort;
     private final JButton swap;

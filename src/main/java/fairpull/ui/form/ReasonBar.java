@@ -1,6 +1,5 @@
-package fairpull.ui.page.run;
+package fairpull.ui.form;
 
-import fairpull.ui.form.Buttons;
 import fairpull.ui.theme.Words;
 import java.awt.event.ActionEvent;
 import java.util.function.Consumer;
@@ -12,20 +11,20 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
-/** Asks in place for a reason, where the keys of the day stand otherwise. */
-final class ReasonBar extends JPanel {
+/** Asks in place for a reason, where other keys stand otherwise. */
+public final class ReasonBar extends JPanel {
     private final JLabel label = new JLabel();
     private final JTextField field = new JTextField();
     private final transient Consumer<Boolean> asking;
     private transient Consumer<String> wanted = reason -> { };
 
-    /** A bar; {@code asking} hears whether it asks. */
-    ReasonBar(Consumer<Boolean> asking) {
+    /** A bar whose words begin with {@code key} and which asks {@code question} first; {@code asking} hears whether it asks. */
+    public ReasonBar(String key, String question, Consumer<Boolean> asking) {
         super(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
         this.asking = asking;
         setOpaque(false);
-        setName("run.reason");
-        field.setName("run.reason.field");
+        setName(key);
+        field.setName(key + ".field");
         label.setLabelFor(field);
         field.addActionListener(event -> write());
         field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "leave");
@@ -37,9 +36,9 @@ final class ReasonBar extends JPanel {
         });
         add(label, "spanx, growx, wmin 0");
         add(field, "spanx, growx, wmin 80");
-        add(Buttons.primary("run.reason.write", this::write), "growx, wmin 0");
-        add(Buttons.of("run.reason.leave", this::leave), "growx, wmin 0");
-        name("run.reason.abort");
+        add(Buttons.primary(key + ".write", this::write), "growx, wmin 0");
+        add(Buttons.of(key + ".leave", this::leave), "growx, wmin 0");
+        name(question);
         setVisible(false);
     }
 
@@ -50,7 +49,7 @@ final class ReasonBar extends JPanel {
     }
 
     /** Asks; {@code reason} hears the answer unless it is left. */
-    void ask(String key, Consumer<String> reason) {
+    public void ask(String key, Consumer<String> reason) {
         wanted = reason;
         name(key);
         field.setText("");

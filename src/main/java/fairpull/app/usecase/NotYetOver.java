@@ -1,0 +1,37 @@
+package fairpull.app.usecase;
+
+import fairpull.domain.plan.Plan;
+import fairpull.domain.running.DayProgress;
+import fairpull.io.folder.TestFolder;
+import fairpull.report.wording.RunWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Why a test is not judged yet: its day is under way, and no planned look stands. What reads no export tells nothing of the values.
+ *
+ * @param heading in a few words
+ * @param sentences how far the day is, and why nothing is told before its end
+ * @param isLookDue whether a planned look may be taken now
+ * @param canEnd whether the day could be ended here: a counted pull has come in
+ */
+public record NotYetOver(String heading, List<String> sentences, boolean isLookDue, boolean canEnd) {
+    public NotYetOver {
+        sentences = List.copyOf(sentences);
+    }
+
+    /** {@return why the test in a folder is not judged yet; empty where it may be} */
+    public static Optional<NotYetOver> of(Path folder) throws IOException {
+        TestFolder.Content content = TestFolder.open(folder).read();
+        Plan plan = content.plan();
+        DayProgress progress = DayProgress.of(plan, content.log());
+        if (progress.mayBeJudged()) {
+            return Optional.empty();
+        }
+        boolean lookDue = progress.in() > 0 && progress.nextLook().filter(after -> after == progress.reached()).isPresent();
+        return Optional.of(new NotYetOver(RunWords.notYetOver(progress), RunWords.whyNotYetOver(plan, progress), lookDue,
+                progress.in() > 0));
+    }
+}
