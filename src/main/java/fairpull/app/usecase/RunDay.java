@@ -59,6 +59,11 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return Retiming.of(plan, log, now);
     }
 
+    /** {@return since when the car has stood, where it was left for hours} */
+    public Optional<OffsetDateTime> leftAt(OffsetDateTime now) {
+        return NextStep.leftAt(plan, log, now);
+    }
+
     /** {@return what no longer fits and what to drop, in words; empty where the day fits} */
     public Optional<String> cut(OffsetDateTime now) {
         return CutSearch.of(plan, log, now).map(cut -> RunWords.cut(cut, plan.question().deciding().unit().symbol()));

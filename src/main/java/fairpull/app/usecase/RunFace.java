@@ -25,7 +25,9 @@ public record RunFace(NextAction next, String head, String beside, String counti
     public static RunFace of(RunDay day, OffsetDateTime now, boolean blind) {
         NextAction next = day.next(now);
         return new RunFace(next, RunWords.head(next), RunWords.beside(next, day.plan(), blind), RunWords.counting(next, now),
-                RunWords.clock(next, now), RunWords.sign(next, now), RunWords.window(next));
+                RunWords.clock(next, now), RunWords.sign(next, now),
+                day.leftAt(now).filter(left -> next.pull().isPresent()).map(left -> left.withOffsetSameInstant(now.getOffset()))
+                        .map(RunWords::left).orElseGet(() -> RunWords.window(next)));
     }
 
     /** {@return the cautions that stay in view while a plan is run} */

@@ -9,6 +9,7 @@ import fairpull.domain.pull.LogEntry.Swap.Phase;
 import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -20,6 +21,9 @@ import java.util.Set;
 
 /** How far a day has come, by its log: the furthest install that anything was done in, and the pulls that were driven. */
 final class DayStanding {
+    /** A car that stood so long is as cold as one that never ran: common practice, no source. */
+    static final Duration LEFT = Duration.ofHours(8);
+
     private final Plan plan;
     private final DayLog log;
     private final List<Install> installs;
@@ -125,6 +129,11 @@ final class DayStanding {
             }
         }
         return latest;
+    }
+
+    /** {@return since when the car has stood, where that is so long that the day was left: {@link #LEFT} or more} */
+    Optional<OffsetDateTime> leftAt(OffsetDateTime now) {
+        return lastDriven(sessionOf(current())).filter(last -> Duration.between(last, now).compareTo(LEFT) >= 0);
     }
 
     Session sessionOf(Install install) {

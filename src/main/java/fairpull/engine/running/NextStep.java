@@ -36,7 +36,8 @@ public final class NextStep {
      *
      * <p>The day is in the furthest install that anything was done in, so that pulls are dropped by starting the swap early. A pull that
      * was aborted is next again. A pull is due one interval after the car was last driven, ± 1 min or a quarter of the interval where that
-     * is less; the first pull after a swap may start at any time. In a break the pull waits for its end.
+     * is less; the first pull after a swap, or after the car was left for hours, may start at any time. In a break the pull waits for its
+     * end.
      *
      * @param plan the plan in force
      * @param log of the test
@@ -45,6 +46,11 @@ public final class NextStep {
      */
     public static NextAction of(Plan plan, DayLog log, OffsetDateTime now) {
         return new NextStep(new DayStanding(plan, log), now).find();
+    }
+
+    /** {@return since when the car has stood, where it was left for hours; empty where the day goes on} */
+    public static Optional<OffsetDateTime> leftAt(Plan plan, DayLog log, OffsetDateTime now) {
+        return new DayStanding(plan, log).leftAt(now);
     }
 
     /** {@return the pulls that were driven to their end} */
@@ -72,8 +78,8 @@ public final class NextStep {
         Install install = day.current();
         if (day.isSwapping()) {
             OffsetDateTime started = day.swap(install.label(), Phase.STARTED).orElseThrow();
-            return NextAction.atAnyTime(Kind.SWAP_UNDER_WAY, install.label())
-                    .dueAt(started.plus(duration(day.plan().sequence().swapS())));
+            NextAction swapping = NextAction.atAnyTime(Kind.SWAP_UNDER_WAY, install.label());
+            return day.leftAt(now).isPresent() ? swapping : swapping.dueAt(started.plus(duration(day.plan().sequence().swapS())));
         }
         return day.nextPull().map(pull -> pull(pull, install)).orElseGet(this::betweenInstalls);
     }
@@ -98,7 +104,7 @@ public final class NextStep {
         Optional<OffsetDateTime> last = day.lastDriven(session);
         boolean afterSwap = day.driven().keySet().stream().noneMatch(one -> one.install().equals(install.label()))
                 && !day.isAborted(pull) && day.swap(install.label(), Phase.FINISHED).isPresent();
-        Optional<OffsetDateTime> due = afterSwap ? Optional.empty()
+        Optional<OffsetDateTime> due = afterSwap || day.leftAt(now).isPresent() ? Optional.empty()
                 : last.map(time -> time.withOffsetSameInstant(now.getOffset()).plus(duration(day.plan().sequence().pullIntervalS())));
         Optional<OffsetDateTime> pause = breakEnd(session).filter(end -> due.isEmpty() || end.isAfter(due.get()));
         if (pause.isPresent()) {

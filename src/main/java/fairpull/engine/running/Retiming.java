@@ -24,7 +24,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The clock of a day under way: what happened when it happened, the rest behind it at the planned pace. */
+/**
+ * The clock of a day under way: what happened when it happened, the rest behind it at the planned pace. Where the car was left for hours
+ * the rest stands behind what happened, as nobody knows when it goes on.
+ */
 public final class Retiming {
     private final DayStanding day;
     private final OffsetDateTime now;
@@ -63,7 +66,8 @@ public final class Retiming {
         List<DayEvent> done = done(driven, date, pace);
         done.addAll(swaps(session, done, date, pace));
         done.sort(Comparator.comparingDouble(DayEvent::startS));
-        double free = Math.max(seconds(now, date), seconds(last.get(), date) + pace.pullIntervalS());
+        double after = seconds(last.get(), date) + pace.pullIntervalS();
+        double free = day.leftAt(now).isPresent() ? after : Math.max(seconds(now, date), after);
         return DayClock.resumed(withHours(session, done, free), pace, done, free, ahead(session, pace));
     }
 

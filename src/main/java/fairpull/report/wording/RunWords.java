@@ -25,6 +25,7 @@ import java.util.Optional;
 
 /** What is said while a day is run. Nothing here tells of the change: that waits for a planned look. */
 public final class RunWords {
+    private static final DateTimeFormatter DAY_AND_MINUTE = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final int SECONDS_A_MINUTE = 60;
 
@@ -91,6 +92,11 @@ public final class RunWords {
             case OPEN, DUE -> "▶ now";
             case LATE -> swapping ? "■ over time" : "■ late";
         };
+    }
+
+    /** {@return that the car is cold again, since when} */
+    public static String left(OffsetDateTime since) {
+        return "the car has stood since " + DAY_AND_MINUTE.format(since) + " and is cold: warm it up before the next pull";
     }
 
     /** {@return between which times it may start} */

@@ -68,6 +68,21 @@ class RunningDayTest {
                 .map(session -> session.with(new Hours(LocalTime.of(8, 0), Optional.of(end), List.of(breaks)))).toList()));
     }
 
+    /** Nine hours later, or half a year: the strip does not grow, and nothing is late. */
+    @Test
+    void aDayThatWasLeftGoesOnWhereItWasLeft() {
+        run(4);
+        List<DayClock> before = Retiming.of(plan, log(), now);
+        OffsetDateTime last = now.minusMinutes(4);
+        now = now.plusDays(180);
+
+        assertThat(next().due()).isEmpty();
+        assertThat(next().pull()).contains(new PullId("A1", false, 3));
+        assertThat(NextStep.leftAt(plan, log(), now)).contains(last);
+        assertThat(Retiming.of(plan, log(), now)).isEqualTo(before);
+        assertThat(NextStep.leftAt(plan, log(), last.plusHours(7))).isEmpty();
+    }
+
     @Test
     void theFirstWarmUpMayStartAtAnyTimeAndTheNextPullIsDueOneIntervalLater() {
         assertThat(next().kind()).isEqualTo(NextAction.Kind.WARM_UP);
