@@ -2,6 +2,7 @@ package fairpull.ui.page.run;
 
 import fairpull.ui.theme.Look;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -11,8 +12,9 @@ import net.miginfocom.swing.MigLayout;
 final class Board extends JPanel {
     /** From so many units of type on there is room for three columns. */
     private static final double THREE = 1080;
-    private static final double TWO = 760;
-    private static final int SIDE = 286;
+    private static final double TWO = 560;
+    /** The layout lets it grow with the type. */
+    private static final int SIDE = 296;
     private static final int GAP = 12;
 
     private final JComponent next;
@@ -46,11 +48,17 @@ final class Board extends JPanel {
         }
     }
 
+    /** As narrow as one column can be: the columns follow the room, and not the room the columns. */
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension((int) Math.round(SIDE * scale), super.getMinimumSize().height);
+    }
+
     private void arrange(int wanted) {
         columns = wanted;
         scale = Look.scale();
         removeAll();
-        String side = "[" + Math.round(SIDE * scale) + "!, fill]";
+        String side = "[" + SIDE + "!, fill]";
         setLayout(new MigLayout("insets 0, gap " + GAP + " 8, fillx, wrap " + columns, "[grow, fill]" + side.repeat(columns - 1)));
         switch (columns) {
             case 3 -> List.of(stack(next, gates), stack(soFar), stack(acts, watch)).forEach(this::column);
