@@ -50,11 +50,18 @@ public final class FolderWatch {
         return watch;
     }
 
-    /** {@return a watch that goes on after an interruption: what came since its first start and is not known is new} */
+    /** {@return when the newest file came that was there at the start, by the clock of the folder; the farthest past where none was} */
+    public Instant newest() {
+        return settled.values().stream().map(Seen::came).max(Instant::compareTo).orElse(Instant.EPOCH);
+    }
+
+    /**
+     * {@return a watch that goes on after an interruption: what came after the {@link #newest} of its first start and is not known is new}
+     */
     public static FolderWatch resumed(Path folder, Instant since, Predicate<Path> known) throws IOException {
         FolderWatch watch = new FolderWatch(folder);
         watch.look().forEach((file, seen) -> {
-            boolean before = seen.came().isBefore(since);
+            boolean before = !seen.came().isAfter(since);
             watch.already += before ? 1 : 0;
             if (before || known.test(file)) {
                 watch.settled.put(file, seen);

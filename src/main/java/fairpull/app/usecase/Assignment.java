@@ -12,8 +12,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -21,9 +19,6 @@ import java.util.stream.IntStream;
  * the pulls in them come, or by the names of the files.
  */
 final class Assignment {
-    /** A file that says itself which pull it holds: {@code B1-3.csv}, {@code A1-W2 second try.txt}. */
-    private static final Pattern NAMED = Pattern.compile("([AB]\\d{1,3}-W?\\d{1,4})(?![\\dA-Za-z]).*");
-
     private final ImportPulls.Request request;
     private final TestFolder.Content content;
     private final ReadAnew readAnew;
@@ -96,8 +91,7 @@ final class Assignment {
 
     /** {@return the pull that the name of a file says} */
     static Optional<PullId> byName(Path file) {
-        Matcher name = NAMED.matcher(file.getFileName().toString());
-        return name.matches() ? PullId.parse(name.group(1)) : Optional.empty();
+        return PullId.ofFileName(file.getFileName().toString());
     }
 
     private static PullId named(Path file) {

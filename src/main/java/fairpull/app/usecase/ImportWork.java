@@ -74,7 +74,7 @@ final class ImportWork {
             checked.add(outcomes.get(file).result().map(FileCheck.Result::checked)
                     .orElseGet(() -> new PreparedImport.Checked(path, "", Optional.empty(), List.of(), refusal)));
         }
-        return new PreparedImport(request, test, content.logCode(), readAnew, checked);
+        return new PreparedImport(request, test, content, readAnew, checked);
     }
 
     private List<Outcome<FileCheck.Result>> batch(List<Path> files, int done, Progress progress) {

@@ -3,7 +3,6 @@ package fairpull.app.usecase;
 import fairpull.app.task.Chunks;
 import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
-import fairpull.domain.InputException.Place;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.Mapping;
@@ -23,14 +22,14 @@ import java.util.Optional;
 public final class PreparedImport {
     private final ImportPulls.Request request;
     private final TestFolder test;
-    private final String logCode;
+    private final TestFolder.Content read;
     private final ReadAnew readAnew;
     private final List<Checked> checked;
 
-    PreparedImport(ImportPulls.Request request, TestFolder test, String logCode, ReadAnew readAnew, List<Checked> checked) {
+    PreparedImport(ImportPulls.Request request, TestFolder test, TestFolder.Content read, ReadAnew readAnew, List<Checked> checked) {
         this.request = request;
         this.test = test;
-        this.logCode = logCode;
+        this.read = read;
         this.readAnew = readAnew;
         this.checked = List.copyOf(checked);
     }
@@ -86,12 +85,12 @@ public final class PreparedImport {
         if (request.startedAt().isPresent() && pulls != 1) {
             throw new UsageException("--at", "the start of one pull, but the file holds " + pulls);
         }
-        if (!test.read().logCode().equals(logCode)) {
-            throw new InputException(Place.of(request.folder().toString()), "something was written into the log meanwhile",
-                    "look at the files once more, then take them");
-        }
-        List<String> names = kept(progress);
-        test.remember(checked.stream().flatMap(file -> file.mapping().stream()).distinct().toList());
+        test.take(now, read, () -> kept(progress), checked.stream().flatMap(file -> file.mapping().stream()).distinct().toList(),
+                names -> entries(names, beside));
+        return checked.stream().flatMap(file -> file.pulls().stream()).map(Checked.OfPull::taken).toList();
+    }
+
+    private List<LogEntry> entries(List<String> names, List<LogEntry> beside) {
         List<LogEntry> entries = new ArrayList<>();
         for (int file = 0; file < checked.size(); file++) {
             for (Checked.OfPull pull : checked.get(file).pulls()) {
@@ -99,8 +98,7 @@ public final class PreparedImport {
             }
         }
         entries.addAll(beside);
-        test.append(now, entries);
-        return checked.stream().flatMap(file -> file.pulls().stream()).map(Checked.OfPull::taken).toList();
+        return entries;
     }
 
     /** Copies the files into the test; where that is stopped or fails, none of them stays. */

@@ -64,6 +64,11 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return NextStep.leftAt(plan, log, now);
     }
 
+    /** {@return whether the last act of the day lies in the future: the clock was set back} */
+    public boolean isAhead(OffsetDateTime now) {
+        return NextStep.isAhead(plan, log, now);
+    }
+
     /** {@return what no longer fits and what to drop, in words; empty where the day fits} */
     public Optional<String> cut(OffsetDateTime now) {
         return CutSearch.of(plan, log, now).map(cut -> RunWords.cut(cut, plan.question().deciding().unit().symbol()));
@@ -90,6 +95,20 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
     /** {@return whether there is something that “undo” would take back} */
     public boolean canUndo() {
         return !log.lastAct().isEmpty();
+    }
+
+    /**
+     * {@return the same day, as long as what is next is what was in view when somebody acted}
+     *
+     * @throws InputException if something else is next by now
+     */
+    public RunDay meaning(NextAction seen, OffsetDateTime now) {
+        NextAction next = next(now);
+        if (!next.pull().equals(seen.pull()) || !next.install().equals(seen.install()) || next.kind() != seen.kind()
+                && (next.pull().isEmpty() || seen.pull().isEmpty())) {
+            throw refused(RunWords.head(seen) + " is not next any more, so nothing was written");
+        }
+        return this;
     }
 
     /** Writes down that the next pull was run. */

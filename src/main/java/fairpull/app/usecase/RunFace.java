@@ -26,8 +26,15 @@ public record RunFace(NextAction next, String head, String beside, String counti
         NextAction next = day.next(now);
         return new RunFace(next, RunWords.head(next), RunWords.beside(next, day.plan(), blind), RunWords.counting(next, now),
                 RunWords.clock(next, now), RunWords.sign(next, now),
-                day.leftAt(now).filter(left -> next.pull().isPresent()).map(left -> left.withOffsetSameInstant(now.getOffset()))
-                        .map(RunWords::left).orElseGet(() -> RunWords.window(next)));
+                window(day, next, now));
+    }
+
+    private static String window(RunDay day, NextAction next, OffsetDateTime now) {
+        if (day.isAhead(now)) {
+            return RunWords.clockSetBack();
+        }
+        return day.leftAt(now).filter(left -> next.pull().isPresent()).map(left -> left.withOffsetSameInstant(now.getOffset()))
+                .map(RunWords::left).orElseGet(() -> RunWords.window(next));
     }
 
     /** {@return the cautions that stay in view while a plan is run} */

@@ -142,25 +142,40 @@ public record DayLog(List<LogRecord> records) {
                 excluded.put(exclusion.pull(), exclusion);
             } else if (record.entry() instanceof LogEntry.Readmitted readmitted) {
                 excluded.remove(readmitted.pull());
+            } else if (record.entry() instanceof LogEntry.PullTaken taken && taken.readAnew().isEmpty()) {
+                // it came in again after it was taken back: what was left out was another export
+                excluded.remove(taken.pull());
             }
         }
         return excluded;
     }
 
-    /** {@return the reason for going on, by pull and by the gate that did not hold; the last one that was given} */
+    /**
+     * {@return the reason for going on, by pull and by the gate that did not hold; the last one that was given since the pull was last
+     * aborted}
+     */
     public Map<PullId, Map<Condition, String>> gatesOverridden() {
         Map<PullId, Map<Condition, String>> reasons = new LinkedHashMap<>();
-        entries(LogEntry.GateOverridden.class).forEach(over -> reasons
-                .computeIfAbsent(over.pull(), pull -> new EnumMap<>(Condition.class)).put(over.condition(), over.reason()));
+        for (LogRecord record : standing()) {
+            if (record.entry() instanceof LogEntry.GateOverridden over) {
+                reasons.computeIfAbsent(over.pull(), pull -> new EnumMap<>(Condition.class)).put(over.condition(), over.reason());
+            } else if (record.entry() instanceof LogEntry.PullAborted stopped) {
+                reasons.remove(stopped.pull());
+            }
+        }
         return reasons;
     }
 
-    /** {@return the readings noted at a pull, in SI} */
+    /** {@return the readings noted at a pull since it was last aborted, in SI} */
     public Map<Condition, Double> conditionsAt(PullId pull) {
         Map<Condition, Double> readings = new EnumMap<>(Condition.class);
-        entries(LogEntry.ConditionsNoted.class).stream()
-                .filter(noted -> noted.pull().equals(pull))
-                .forEach(noted -> readings.putAll(noted.readingsSi()));
+        for (LogRecord record : standing()) {
+            if (record.entry() instanceof LogEntry.ConditionsNoted noted && noted.pull().equals(pull)) {
+                readings.putAll(noted.readingsSi());
+            } else if (record.entry() instanceof LogEntry.PullAborted stopped && stopped.pull().equals(pull)) {
+                readings.clear();
+            }
+        }
         return readings;
     }
 

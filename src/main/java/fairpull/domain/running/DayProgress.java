@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * @param counted how many are planned
  * @param reached installs from the first one to the last one that has a counted pull
  * @param installs how many are planned
- * @param isOver whether the last counted pull came in or was given up, or the day was ended before
+ * @param isOver whether every counted pull of the last install came in, or the day was ended before
  * @param isLooked whether the planned look after the installs reached is in the log, and nothing came in since
  * @param nextLook the installs after which the next look is planned, from where the day is; empty where none is before the end
  */
@@ -29,14 +29,14 @@ public record DayProgress(int in, int counted, int reached, int installs, boolea
     public static DayProgress of(Plan plan, DayLog log) {
         List<Install> installs = plan.sequence().installs().toList();
         List<PullId> counted = installs.stream().flatMap(DayProgress::counted).toList();
-        PullId last = counted.get(counted.size() - 1);
+        boolean isOver = log.ended().isPresent() || counted(installs.get(installs.size() - 1)).allMatch(log.pulls()::containsKey);
         int reached = IntStream.range(0, installs.size())
                 .filter(place -> counted(installs.get(place)).anyMatch(log.pulls()::containsKey)).map(place -> place + 1).max().orElse(0);
         List<Integer> looks = plan.looks().map(Looks::afterInstalls).orElse(List.of());
         boolean looked = looks.contains(reached) && !log.newSinceLook()
                 && log.looks().stream().anyMatch(look -> look.afterInstalls() == reached);
         return new DayProgress((int) counted.stream().filter(log.pulls()::containsKey).count(), counted.size(), reached, installs.size(),
-                log.pulls().containsKey(last) || log.aborted().containsKey(last) || log.ended().isPresent(), looked,
+                isOver, looked,
                 looks.stream().filter(after -> after < installs.size() && after >= reached && !(looked && after == reached)).findFirst());
     }
 

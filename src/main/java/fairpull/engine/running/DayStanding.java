@@ -24,6 +24,9 @@ final class DayStanding {
     /** A car that stood so long is as cold as one that never ran: common practice, no source. */
     static final Duration LEFT = Duration.ofHours(8);
 
+    /** Clocks that are set by a net step by so much. */
+    private static final Duration TICK = Duration.ofSeconds(30);
+
     private final Plan plan;
     private final DayLog log;
     private final List<Install> installs;
@@ -129,6 +132,11 @@ final class DayStanding {
             }
         }
         return latest;
+    }
+
+    /** {@return whether the car was last driven in the future: the clock was set back since} */
+    boolean isAhead(OffsetDateTime now) {
+        return lastDriven(sessionOf(current())).filter(last -> last.isAfter(now.plus(TICK))).isPresent();
     }
 
     /** {@return since when the car has stood, where that is so long that the day was left: {@link #LEFT} or more} */

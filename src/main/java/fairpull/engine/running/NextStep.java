@@ -48,6 +48,11 @@ public final class NextStep {
         return new NextStep(new DayStanding(plan, log), now).find();
     }
 
+    /** {@return whether the day's last act lies in the future: the clock of this computer was set back since} */
+    public static boolean isAhead(Plan plan, DayLog log, OffsetDateTime now) {
+        return new DayStanding(plan, log).isAhead(now);
+    }
+
     /** {@return since when the car has stood, where it was left for hours; empty where the day goes on} */
     public static Optional<OffsetDateTime> leftAt(Plan plan, DayLog log, OffsetDateTime now) {
         return new DayStanding(plan, log).leftAt(now);
@@ -104,7 +109,7 @@ public final class NextStep {
         Optional<OffsetDateTime> last = day.lastDriven(session);
         boolean afterSwap = day.driven().keySet().stream().noneMatch(one -> one.install().equals(install.label()))
                 && !day.isAborted(pull) && day.swap(install.label(), Phase.FINISHED).isPresent();
-        Optional<OffsetDateTime> due = afterSwap || day.leftAt(now).isPresent() ? Optional.empty()
+        Optional<OffsetDateTime> due = afterSwap || day.leftAt(now).isPresent() || day.isAhead(now) ? Optional.empty()
                 : last.map(time -> time.withOffsetSameInstant(now.getOffset()).plus(duration(day.plan().sequence().pullIntervalS())));
         Optional<OffsetDateTime> pause = breakEnd(session).filter(end -> due.isEmpty() || end.isAfter(due.get()));
         if (pause.isPresent()) {

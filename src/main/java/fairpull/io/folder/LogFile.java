@@ -1,6 +1,7 @@
 package fairpull.io.folder;
 
 import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.LogRecord;
 import fairpull.io.json.LogJson;
@@ -51,8 +52,25 @@ final class LogFile {
         return parse(Bounded.text(ByteBuffer.wrap(bytes, 0, end), file), end < bytes.length);
     }
 
-    /** Adds entries in one write: either all of them are in the log afterwards or, after a crash, at most a cut-off tail. */
+    /** Adds entries in one write: after a crash the log holds all of them, or those before the one that was cut off. */
     void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
+        append(at, entries, Optional.empty());
+    }
+
+    /**
+     * The same, only where the log is the one that was read.
+     *
+     * @param head the {@link Content#head} that was read
+     * @throws InputException if something was written meanwhile; nothing is added then
+     */
+    void append(OffsetDateTime at, List<LogEntry> entries, Optional<String> head) throws IOException {
+        Turn.in(file.toAbsolutePath().getParent(), () -> {
+            write(at, entries, head);
+            return true;
+        });
+    }
+
+    private void write(OffsetDateTime at, List<LogEntry> entries, Optional<String> head) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             channel.lock();
             byte[] bytes = bytes(channel);
@@ -60,6 +78,9 @@ final class LogFile {
             String present = Bounded.text(ByteBuffer.wrap(bytes, 0, end), file);
             int number = (int) present.lines().count();
             String previous = lastHash(present);
+            if (head.isPresent() && !head.get().equals(previous)) {
+                throw writtenMeanwhile();
+            }
             StringBuilder added = new StringBuilder();
             for (LogEntry entry : entries) {
                 number++;
@@ -76,6 +97,11 @@ final class LogFile {
             }
             channel.force(true);
         }
+    }
+
+    private InputException writtenMeanwhile() {
+        return new InputException(Place.of(file.toAbsolutePath().getParent().toString()), "something was written into the log meanwhile",
+                "look at the files once more, then take them");
     }
 
     /** Reads through the channel that holds the lock: on some systems nothing else may. */

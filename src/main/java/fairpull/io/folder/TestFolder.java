@@ -14,12 +14,14 @@ import fairpull.io.json.SealJson;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -27,7 +29,10 @@ import java.util.stream.Stream;
 public final class TestFolder {
     private static final long MOST_BYTES = 16L << 20;
     private static final int LONGEST_ENDING = 20;
-    private static final Set<String> OWN_NAMES = Set.of("plan.json", "seal.json", "log.jsonl", "mapping.json", "pulls");
+    /** The amended plan, until the log names it. */
+    private static final String NEXT_PLAN = "plan.next.json";
+    private static final Set<String> OWN_NAMES = Set.of("plan.json", "seal.json", "log.jsonl", "mapping.json", "pulls",
+            NEXT_PLAN);
 
     /** What {@link #keepExport} names an export: the pull, and the ending that the file had. */
     private static final Pattern EXPORT_NAME = Pattern.compile("[AB]\\d{1,3}-W?\\d{1,4}(_\\d{1,3})?(\\.\\w{0,20})?");
@@ -46,11 +51,16 @@ public final class TestFolder {
      * @param log the log
      * @param logBrokenAt number of the first log entry that does not follow from the one before
      * @param logCutShort whether an unfinished line stands behind the last entry of the log
-     * @param logCode a short code of the last line of the log, which stands for the whole of it
+     * @param logHead the hash of the last line of the log, which stands for the whole of it
      * @param mappings how exports are read, one a header
      */
-    public record Content(Plan plan, Optional<Seal> seal, DayLog log, Optional<Integer> logBrokenAt, boolean logCutShort, String logCode,
+    public record Content(Plan plan, Optional<Seal> seal, DayLog log, Optional<Integer> logBrokenAt, boolean logCutShort, String logHead,
             List<Mapping> mappings) {
+        /** {@return a short code that stands for the whole log} */
+        public String logCode() {
+            return SealCode.of(logHead);
+        }
+
         /** {@return the SHA-256 of the canonical plan as it stands} */
         public String planSha256() {
             return Sha256.of(PlanJson.canonical(plan));
@@ -85,14 +95,14 @@ public final class TestFolder {
 
     /** {@return everything the folder holds but the raw exports} */
     public Content read() throws IOException {
+        finishAmendment();
         Plan plan = readPlan(folder.resolve("plan.json"));
         Path sealFile = folder.resolve("seal.json");
         Optional<Seal> seal = Files.exists(sealFile)
                 ? Optional.of(SealJson.read(Bounded.text(sealFile, MOST_BYTES), "seal.json"))
                 : Optional.empty();
         LogFile.Content log = log().read();
-        return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), log.cutShort(), SealCode.of(log.head()),
-                mappings());
+        return new Content(plan, seal, new DayLog(log.records()), log.brokenAt(), log.cutShort(), log.head(), mappings());
     }
 
     /** {@return whether a file has a name that a test keeps for itself} */
@@ -149,9 +159,25 @@ public final class TestFolder {
     public LogEntry.Amended amend(Plan before, Plan after, String reason, OffsetDateTime at) throws IOException {
         LogEntry.Amended amended = new LogEntry.Amended(reason, PlanJson.changes(before, after),
                 Sha256.of(PlanJson.canonical(before)), Sha256.of(PlanJson.canonical(after)));
+        // a kill after the log was written finds the plan that it names, and puts it in place
+        AtomicWrite.text(folder.resolve(NEXT_PLAN), PlanJson.indented(after));
         append(at, List.of(amended));
-        writePlan(after);
+        Files.move(folder.resolve(NEXT_PLAN), folder.resolve("plan.json"), StandardCopyOption.ATOMIC_MOVE);
         return amended;
+    }
+
+    /** An amendment that was cut short between the log and the plan is carried to its end. */
+    private void finishAmendment() throws IOException {
+        Path next = folder.resolve(NEXT_PLAN);
+        if (Files.exists(next)) {
+            Optional<String> expected = new DayLog(log().read().records()).planSha256();
+            boolean logged = expected.isPresent() && expected.get().equals(Sha256.of(PlanJson.canonical(readPlan(next))));
+            boolean inPlace = expected.isPresent()
+                    && expected.get().equals(Sha256.of(PlanJson.canonical(readPlan(folder.resolve("plan.json")))));
+            if (logged && !inPlace) {
+                Files.move(next, folder.resolve("plan.json"), StandardCopyOption.ATOMIC_MOVE);
+            }
+        }
     }
 
     /** Writes the plan of a test that is not sealed. */
@@ -162,6 +188,37 @@ public final class TestFolder {
     /** Adds entries to the log. */
     public void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
         log().append(at, entries);
+    }
+
+    /**
+     * Takes exports in while nothing else is written: has their files kept, remembers how they are read, and adds entries to the log.
+     * Where any of that fails, no file stays.
+     *
+     * @param read the test as it was read when the exports were looked at
+     * @param keeping keeps the files, and names those that it kept
+     * @param used how they are read
+     * @param entries made of the names that were kept
+     * @throws InputException if something was written into the log since; nothing is taken then
+     */
+    public void take(OffsetDateTime at, Content read, Keeping keeping, List<Mapping> used,
+            Function<List<String>, List<LogEntry>> entries) throws IOException {
+        Turn.in(folder, () -> {
+            List<String> names = keeping.keep();
+            try {
+                remember(used);
+                log().append(at, entries.apply(names), Optional.of(read.logHead()));
+                return true;
+            } catch (IOException | RuntimeException failed) {
+                dropExports(names.stream().filter(name -> !name.isEmpty()).toList());
+                throw failed;
+            }
+        });
+    }
+
+    /** Keeps files. */
+    public interface Keeping {
+        /** {@return the names that they have now, empty where one was there already} */
+        List<String> keep() throws IOException;
     }
 
     /**
@@ -177,7 +234,7 @@ public final class TestFolder {
         String ending = dot > 0 ? original.substring(dot + 1).replaceAll("\\W", "") : "";
         String behind = ending.isEmpty() || ending.length() > LONGEST_ENDING ? "" : "." + ending;
         String name = pull + behind;
-        for (int copy = 2; takenBack.contains(name); copy++) {
+        for (int copy = 2; takenBack.contains(name) || isAnother(export(name), source); copy++) {
             if (Files.exists(export(name)) && Sha256.of(export(name)).equals(sha256)) {
                 return name;
             }
@@ -185,10 +242,14 @@ public final class TestFolder {
         }
         Path target = export(name);
         Files.createDirectories(target.getParent());
-        if (!Files.exists(target) || !Files.isSameFile(source, target)) {
+        if (!Files.exists(target)) {
             AtomicWrite.copy(source, target, sha256);
         }
         return name;
+    }
+
+    private static boolean isAnother(Path target, Path source) throws IOException {
+        return Files.exists(target) && !Files.isSameFile(source, target);
     }
 
     /** Lets go of exports that were kept and did not come into the log after all. What the log ever named stays, whoever asks. */

@@ -99,6 +99,11 @@ public final class RunWords {
         return "the car has stood since " + DAY_AND_MINUTE.format(since) + " and is cold: warm it up before the next pull";
     }
 
+    /** {@return that nothing can be counted down} */
+    public static String clockSetBack() {
+        return "the last pull lies in the future of this computer’s clock, which was set back: set it right, and keep the interval by hand";
+    }
+
     /** {@return between which times it may start} */
     public static String window(NextAction next) {
         return next.earliest().map(from -> "earliest " + MINUTE.format(from)

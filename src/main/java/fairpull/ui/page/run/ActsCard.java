@@ -88,15 +88,16 @@ final class ActsCard extends Card {
         (done.isEnabled() ? done : undo).requestFocusInWindow();
     }
 
-    /** The moment is that of the key, however long the reason takes. */
+    /** The moment and the pull are those of the key, however long the reason takes. */
     private void ask(String key, Function<String, RunPage.Act> answered) {
         OffsetDateTime at = page.now();
-        reason.ask(key, why -> page.act(at, answered.apply(why)));
+        RunPage.Act seen = page.meant((day, now) -> day);
+        reason.ask(key, why -> page.act(at, (day, now) -> answered.apply(why).on(seen.on(day, now), now)));
     }
 
     private void done() {
         if (done.isEnabled()) {
-            page.act(page.now(), RunDay::pullDone);
+            page.act(page.now(), page.meant(RunDay::pullDone));
         }
     }
 
@@ -108,7 +109,7 @@ final class ActsCard extends Card {
 
     private void swap() {
         if (swap.isEnabled()) {
-            page.act(page.now(), RunDay::swap);
+            page.act(page.now(), page.meant(RunDay::swap));
         }
     }
 

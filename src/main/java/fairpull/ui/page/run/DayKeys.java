@@ -11,6 +11,8 @@ import javax.swing.text.JTextComponent;
 
 /** Keys of the day: they work wherever the focus is on the page in view, but in fields what is typed is typed. */
 final class DayKeys {
+    private static final long REPEATS_NS = 400_000_000;
+
     private DayKeys() {
     }
 
@@ -26,9 +28,17 @@ final class DayKeys {
     static void bind(JComponent page, String stroke, Runnable work) {
         page.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(stroke), stroke);
         page.getActionMap().put(stroke, new AbstractAction() {
+            private long pressedAt = -REPEATS_NS;
+
+            /** A key that is held, or bounces, is pressed again and again: only the first press counts. */
             @Override
             public void actionPerformed(ActionEvent event) {
-                work.run();
+                long now = System.nanoTime();
+                boolean repeated = now - pressedAt < REPEATS_NS;
+                pressedAt = now;
+                if (!repeated) {
+                    work.run();
+                }
             }
 
             @Override

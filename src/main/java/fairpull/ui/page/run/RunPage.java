@@ -1,6 +1,7 @@
 package fairpull.ui.page.run;
 
 import fairpull.app.document.Document;
+import fairpull.app.task.FolderWatch;
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
 import fairpull.app.usecase.JudgeFolder;
@@ -27,10 +28,13 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -47,6 +51,8 @@ public final class RunPage implements Page {
     private static final int CUT_EVERY_S = 60;
     private static final String WATCH = "watch";
     private static final String WATCH_SINCE = "watchSince";
+    private static final String REFUSED = "watchRefused";
+    private static final int MOST_REFUSED = 100;
 
     private final Desk desk;
     private final Clock clock;
@@ -124,7 +130,7 @@ public final class RunPage implements Page {
             lane.ask(() -> RunDay.of(folder), this::become);
             if (!watch.isWatching()) {
                 desk.kept(WATCH).map(Path::of).ifPresent(kept -> watch.resume(kept,
-                        desk.kept(WATCH_SINCE).map(Instant::parse).orElse(Instant.MAX), folder));
+                        desk.kept(WATCH_SINCE).map(Instant::parse).orElse(Instant.MAX), folder, refused()));
             }
         });
     }
@@ -146,6 +152,7 @@ public final class RunPage implements Page {
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
             String said = FaultWords.of(fault).replace(file + ": ", "").replace(file.getFileName() + ": ", "");
+            refused(file);
             watch.tell(Words.of("run.watch.refused", file.getFileName(), said)
                     + (unsettled ? " " + Words.of("run.watch.settle") : ""));
         }));
@@ -157,9 +164,20 @@ public final class RunPage implements Page {
         watch.watch(folder);
     }
 
-    private void remember(Optional<Path> watched) {
-        desk.keep(WATCH, watched.map(Path::toString).orElse(""));
-        desk.keep(WATCH_SINCE, Instant.now().toString());
+    private void remember(Optional<FolderWatch> watched) {
+        desk.keep(WATCH, watched.map(watch -> watch.folder().toString()).orElse(""));
+        desk.keep(WATCH_SINCE, watched.map(watch -> watch.newest().toString()).orElse(""));
+        desk.keep(REFUSED, "");
+    }
+
+    /** A file that was refused is not taken for the pull that happens to wait after a restart. */
+    private void refused(Path file) {
+        lane.ask(() -> TakeExport.hash(file), hash -> desk.keep(REFUSED, Stream.concat(Stream.of(hash), refused().stream())
+                .limit(MOST_REFUSED).collect(Collectors.joining(" "))), gone -> { });
+    }
+
+    private List<String> refused() {
+        return desk.kept(REFUSED).map(kept -> List.of(kept.split(" "))).orElse(List.of());
     }
 
     private Optional<Path> folder() {
@@ -169,6 +187,12 @@ public final class RunPage implements Page {
     /** Something that is done on the day at a moment. */
     interface Act {
         RunDay on(RunDay day, OffsetDateTime now) throws IOException;
+    }
+
+    /** {@return what is done, as long as the next action is still the one in view now} */
+    Act meant(Act act) {
+        Optional<NextAction> seen = day.map(read -> read.next(now()));
+        return (read, now) -> act.on(seen.isPresent() ? read.meaning(seen.get(), now) : read, now);
     }
 
     /** Does something that happened at a moment: that of the key, however long the disk takes. */
@@ -198,7 +222,8 @@ public final class RunPage implements Page {
     /** A reading that is not understood is refused beside its field. */
     private void read(Condition condition, String typed) {
         OffsetDateTime now = now();
-        folder().ifPresent(folder -> lane.ask(() -> RunDay.of(folder).read(condition, typed, now), this::become,
+        Act reading = meant((read, at) -> read.read(condition, typed, at));
+        folder().ifPresent(folder -> lane.ask(() -> reading.on(RunDay.of(folder), now), this::become,
                 fault -> gates.refuse(condition, FaultWords.of(fault))));
     }
 

@@ -28,7 +28,7 @@ final class WatchCard extends Card {
     private final Lane lane;
     private final int everyMs;
     private final Consumer<Path> found;
-    private final Consumer<Optional<Path>> chosen;
+    private final Consumer<Optional<FolderWatch>> chosen;
     private final Prose state = new Prose("", Role.INK, Look.Type.SMALL);
     private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
@@ -36,7 +36,7 @@ final class WatchCard extends Card {
     private Optional<Object> wanted = Optional.empty();
 
     /** A card that tells of complete files, and of the folder that was chosen. */
-    WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<Path>> chosen) {
+    WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<FolderWatch>> chosen) {
         super(Words.of("run.watch.head"), new MigLayout("insets 10 16 10 16, gap 8 4, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
         this.lane = lane;
         this.everyMs = everyMs;
@@ -68,16 +68,16 @@ final class WatchCard extends Card {
 
     /** Watches a folder from now on. */
     void watch(Path folder) {
-        begin(folder, () -> FolderWatch.of(folder), () -> chosen.accept(Optional.of(folder)));
+        begin(folder, () -> FolderWatch.of(folder), watch -> chosen.accept(Optional.of(watch)));
     }
 
-    /** Goes on watching after a restart: what came meanwhile is taken, unless {@code test} knows it. */
-    void resume(Path folder, Instant since, Path test) {
-        begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test)), () -> { });
+    /** Goes on watching after a restart: what came meanwhile is taken, unless {@code test} knows it or it was refused before. */
+    void resume(Path folder, Instant since, Path test, List<String> refused) {
+        begin(folder, () -> FolderWatch.resumed(folder, since, TakeExport.known(test, refused)), watch -> { });
     }
 
     /** Reading a folder for the first time takes a while; a watch that was ended or begun anew meanwhile must not begin after all. */
-    private void begin(Path folder, Job.OnDisk<FolderWatch> beginning, Runnable begun) {
+    private void begin(Path folder, Job.OnDisk<FolderWatch> beginning, Consumer<FolderWatch> begun) {
         end();
         Object wish = new Object();
         wanted = Optional.of(wish);
@@ -87,7 +87,7 @@ final class WatchCard extends Card {
                         trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
                 state.setText(on(watch));
                 stop.setEnabled(true);
-                begun.run();
+                begun.accept(watch);
             }
         }, gone -> {
             if (isWanted(wish)) {
