@@ -232,6 +232,23 @@ class SearchTest {
         assertThat(letters(five)).contains("ABBA", "ABABA").doesNotContain("ABAB", "BABAB");
     }
 
+    /** Which of two orders of one precision is run is nobody's loss but that of the return: counterbalanced, all end in A as they began. */
+    @ParameterizedTest
+    @EnumSource(value = Drift.class, names = {"NONE", "LINEAR"})
+    void everyCounterbalancedDayEndsInAAsItBegan(Drift drift) {
+        SearchSpace space = new SearchSpace(10, OptionalInt.empty(), true, true, false, new Range(2, 8), new Range(1, 1));
+        List<OrderShape> preferred = new OrderClasses(space, drift).equallySpaced().preferred();
+
+        assertThat(preferred).hasSizeGreaterThan(15).allSatisfy(order -> {
+            assertThat(order.letters()).startsWith("A").endsWith("A");
+            assertThat(order.lean()).isZero();
+        });
+        // of eight installs, four of each, by hand: A at both ends, and less bowed than ABABBABA is no other
+        assertThat(preferred).extracting(OrderShape::letters).contains("ABA", "ABBA", "ABABA", "ABBAABBA");
+        assertThat(search(new SearchQuestion(asked(drift, 0), space, 600, OptionalDouble.empty(), COSTS)).front()).isNotEmpty()
+                .allSatisfy(row -> assertThat(row.order()).endsWith("A"));
+    }
+
     private static List<String> letters(SearchSpace space) {
         return new OrderClasses(space, Drift.NONE).equallySpaced().preferred().stream().map(OrderShape::letters).toList();
     }
