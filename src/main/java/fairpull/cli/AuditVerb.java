@@ -3,6 +3,7 @@ package fairpull.cli;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KnownScatter;
 import fairpull.app.usecase.UsageException;
+import fairpull.domain.InputException;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.StatedScatter;
 import java.io.IOException;
@@ -64,11 +65,12 @@ final class AuditVerb extends Verb {
             return;
         }
         AuditAnswer audited = AuditPublication.audit(file, scatter());
-        if (plan != null) {
-            AuditPublication.plan(audited, plan);
-        }
+        Optional<InputException> unplanned = plan == null ? Optional.empty() : AuditPublication.plan(audited, plan);
         AuditPublication.write(audited, Optional.ofNullable(html), Optional.ofNullable(pdf));
         answer(AuditPublication.said(audited));
+        if (unplanned.isPresent()) {
+            throw unplanned.get();
+        }
     }
 
     private Optional<StatedScatter> scatter() throws IOException {

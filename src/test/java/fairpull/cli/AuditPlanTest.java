@@ -43,9 +43,23 @@ class AuditPlanTest {
         SmallTest.write(file, SmallTest.read(PUBLISHED.resolve("silent.json")).replace("\"figure\": \"peak power\"}",
                 "\"figure\": \"peak power\", \"gain\": \"0.5 hp\"}"));
 
-        Run.of("audit", file, "--plan", folder.resolve("repeat")).refused(3, "No fair repeat within 3 days can see 0.5", "would help");
+        Run run = Run.of("audit", file, "--plan", folder.resolve("repeat"), "--html", folder.resolve("audit.html"));
+
+        assertThat(run.status()).isEqualTo(3);
+        assertThat(run.err()).contains("No fair repeat within 3 days can see 0.5").contains("the audit says what would help");
+        assertThat(run.out()).contains("What else would help").contains("With a record");
         assertThat(folder.resolve("repeat")).doesNotExist();
-        assertThat(Run.of("audit", file).words()).contains("What else would help").contains("With a record");
+        assertThat(folder.resolve("audit.html")).content().contains("What else would help");
+    }
+
+    @Test
+    void aPathThroughAFolderThatIsMissingLeavesNoneBehind() {
+        Run.of("audit", PUBLISHED.resolve("sound.json"), "--plan", folder.resolve("missing/../repeat"), "--html",
+                folder.resolve("absent/../pages/audit.html")).succeeded();
+
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("repeat", "pages");
+        assertThat(folder.resolve("repeat/plan.json")).exists();
+        assertThat(folder.resolve("pages/audit.html")).exists();
     }
 
     @Test

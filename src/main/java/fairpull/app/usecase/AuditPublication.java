@@ -9,6 +9,7 @@ import fairpull.domain.audit.StatedScatter;
 import fairpull.engine.audit.Audit;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
+import fairpull.io.folder.StraightPath;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.AuditJson;
 import fairpull.io.json.PublicationJson;
@@ -70,13 +71,19 @@ public final class AuditPublication {
         return FairRepeat.of(answer);
     }
 
-    /** Writes the fair repeat as a test into a folder that holds none. */
-    public static void plan(AuditAnswer answer, Path folder) throws IOException {
+    /**
+     * Writes the fair repeat as a test into a folder that holds none.
+     *
+     * @return where there is no fair repeat, and nothing was written, why; the audit says what would help
+     */
+    public static Optional<InputException> plan(AuditAnswer answer, Path folder) throws IOException {
         Repeat repeat = repeat(answer);
         if (repeat.outcome() != Repeat.Outcome.FOUND) {
-            throw new InputException(Place.none(), RepeatWords.heading(repeat), "nothing was written; the audit says what would help");
+            return Optional.of(new InputException(Place.none(), RepeatWords.heading(repeat),
+                    "no test was written; the audit says what would help"));
         }
         TestFolder.create(folder, repeat.plan().orElseThrow());
+        return Optional.empty();
     }
 
     /** {@return an empty publication to fill in} */
@@ -104,7 +111,8 @@ public final class AuditPublication {
         if (Files.isDirectory(file)) {
             throw new UsageException("audit", file + " is a folder; name a file in it");
         }
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        AtomicWrite.bytes(file, bytes);
+        Path target = StraightPath.of(file).toAbsolutePath();
+        Files.createDirectories(target.getParent());
+        AtomicWrite.bytes(target, bytes);
     }
 }

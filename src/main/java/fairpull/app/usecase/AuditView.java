@@ -5,14 +5,12 @@ import fairpull.domain.audit.Publication;
 import fairpull.report.wording.AuditWords;
 import fairpull.report.wording.DifferenceWords;
 import fairpull.report.wording.Numbers;
-import fairpull.report.wording.Said;
 import fairpull.report.wording.UndisclosedWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * How the claims of a publication stand, in the words of the window.
@@ -46,18 +44,10 @@ public record AuditView(AuditAnswer answer, String heading, List<Stand> claims, 
     public static AuditView of(Publication publication, Optional<Path> file) throws IOException {
         Path folder = file.map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(""));
         AuditAnswer answer = AuditPublication.audit(publication, folder);
-        List<Said> said = AuditWords.claims(answer);
-        List<Stand> claims = IntStream.range(0, said.size()).mapToObj(place -> stand(answer.claims().get(place), said.get(place))).toList();
+        List<Stand> claims = answer.claims().stream().map(claim -> new Stand(claim.claim().words(),
+                AuditWords.grade(claim.graded().grade()), AuditWords.reason(answer, claim))).toList();
         List<String> gaps = UndisclosedWords.all(answer).stream().limit(MOST_GAPS).map(gap -> gap.head() + ": " + gap.text()).toList();
         return new AuditView(answer, AuditWords.heading(answer), claims, rows(answer), gaps);
-    }
-
-    /** The grade stands by itself, so that what is said need not begin with it. */
-    private static Stand stand(AuditAnswer.OfClaim claim, Said said) {
-        String grade = AuditWords.grade(claim.graded().grade());
-        String began = grade + ": ";
-        String why = said.text().startsWith(began) ? said.text().substring(began.length()) : said.text();
-        return new Stand(claim.claim().words(), grade, why);
     }
 
     private static List<Outlook.Row> rows(AuditAnswer answer) {

@@ -8,8 +8,10 @@ import fairpull.domain.audit.Repeat.Outcome;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
+import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
@@ -36,14 +38,22 @@ import java.util.stream.Stream;
 
 /**
  * The fair repeat of a published comparison: a plan that decides by the figure claimed about, for the smallest gain claimed, on the
- * shortest day that finds it in a counterbalanced order; where no single day does, on the fewest hours over several days of one order.
- * It is judged by its own data: the scatter that it is sized by is no record.
+ * shortest day that finds it in a counterbalanced order that ends in A as it began; where no single day does, on the fewest hours over
+ * several days of one order. It is judged by its own data: the scatter that it is sized by is no record.
+ *
+ * <p>What the publication leaves open is chosen so that doubt has least to hold on to. A linear drift is modelled: a counterbalanced order
+ * keeps a steady one out of the change, but only the model keeps it out of the scatter, for one degree of freedom; orders that cannot
+ * spare it, such as A/B/A, are none that their own data judge. Power and torque are corrected, unless both figures were published as
+ * measured: weather moves them within a day and from day to day.
  */
 public final class FairRepeat {
     /** Of two pulls that differ nobody can say which one is out of line; judgement, no source. */
     private static final int FEWEST_PULLS = 3;
     private static final int MOST_PULLS = 8;
     private static final double MINUTES_AN_HOUR = 60;
+    /** Common practice, no source. */
+    private static final String WEATHER = "temperature, humidity and pressure of the inlet air noted with every pull; the pressure at the "
+            + "rig, not reduced to sea level";
     private static final Costs FREE = new Costs(0, 0, 0, 0);
 
     private final Publication publication;
@@ -157,13 +167,19 @@ public final class FairRepeat {
                 .claiming(List.of()).measuredBy(deciding, List.of()).expecting(OptionalDouble.of(level))
                 .worth(OptionalDouble.of(gainSi)).claiming(held);
         return start.titled("Fair repeat: " + publication.title())
-                .remarked("Planned from published figures. Its scatter only sizes it; the repeat is judged by its own data.")
-                .with(question).with(start.rig().scattering(Optional.of(scatter.pull()), Optional.of(scatter.refit())));
+                .remarked("Planned from published figures. Its scatter only sizes it; the repeat is judged by its own data."
+                        + (disclosed().isPresent() ? "" : " The correction is chosen here: the figures name none that is one for both."))
+                .with(question).with(new Analysis(Drift.LINEAR, List.of()))
+                .withChecklist(Stream.concat(start.checklist().stream(), Stream.of(WEATHER)).toList())
+                .with(start.rig().scattering(Optional.of(scatter.pull()), Optional.of(scatter.refit())));
     }
 
-    /** That of both figures; none where they differ, or one was not disclosed. */
+    /** That of both figures; where they differ, or one was not disclosed, the standard that an audit takes for granted. */
     private Correction correction() {
-        return publication.procedure().mayMixStandards() ? Correction.NONE
-                : publication.procedure().correctionAfter().orElse(Correction.NONE);
+        return disclosed().orElse(Correction.SAE_J1349);
+    }
+
+    private Optional<Correction> disclosed() {
+        return publication.procedure().mayMixStandards() ? Optional.empty() : publication.procedure().correctionAfter();
     }
 }

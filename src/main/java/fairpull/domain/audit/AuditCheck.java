@@ -29,7 +29,7 @@ public record AuditCheck(Code code, State state, List<Found> found) {
         CURVE_IS_MULTIPLE,
         /** A gain in the first part of the sweep and none after it: mean gain there, mean gain after, both relative; speed between. */
         GAIN_AT_START_ONLY,
-        /** The best of several pulls, or more pulls after than before: what that adds on average, pulls before, pulls after. */
+        /** The best of several pulls on one side, or of more than on the other: what that adds on average, pulls before, pulls after. */
         PICKED_PULLS,
         /** The figure or its speed was picked afterwards: critical value, that of one named before, lowest and highest speed. */
         PICKED_SPEED,

@@ -12,10 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The best of several pulls against fewer of them: without any change the figure after is higher by L·s_p·(e(m) − e(n)) on average, e the
- * expected maximum of so many standard normal values ({@link fairpull.engine.stats.ExpectedMaximum}).
+ * The best of several pulls against more or fewer of them: without any change the figure after is higher by L·s_p·(e(m) − e(n)) on average,
+ * lower where this is negative, e the expected maximum of so many standard normal values ({@link fairpull.engine.stats.ExpectedMaximum}).
  */
 final class PickedPulls implements Question {
+    /** What is smaller, as a share of the figure, is the noise of sums. */
+    private static final double NOTHING = 1e-9;
+
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
         Procedure procedure = publication.procedure();
@@ -33,7 +36,7 @@ final class PickedPulls implements Question {
         ScatterShares scatter = PlausibleScatter.of(procedure.scatter(), figure.before()).ordinary();
         Assumed assumed = Assumptions.ordinary(procedure, scatter, Assumptions.oneFigure());
         double picked = new PublishedDifference(figure.gainSi(), figure.before().si(), figure.before().halfDigitSi(), assumed).pickedBest();
-        if (picked > 0) {
+        if (Math.abs(picked) > NOTHING * figure.before().si()) {
             found.add(new Found(figure.name(), AuditCheck.Side.BOTH, figure.before().unit(),
                     List.of(picked, (double) assumed.before().pulls(), (double) assumed.after().pulls()), ""));
         }

@@ -20,8 +20,10 @@ import java.util.function.ToDoubleFunction;
  * <li>with a quadratic drift also by Σ squared position of B.
  * </ul>
  * Exchanging A and B turns the sign of the change and of both sums and leaves its precision alone. Of each class that order is kept in
- * which the least drift is left: a linear one, then a quadratic one; then one with A at both ends; then with A first; then the one that
- * comes first in the alphabet.
+ * which the least linear drift is left; then one with A at both ends; then the one with the least quadratic drift left; then the one that
+ * comes first in the alphabet. The return to A stands before curvature: a day that ends in B never shows that what changed with the last
+ * install changed back, whatever the model; curvature that is left is a figure beside the order. Of counterbalanced orders with two A or
+ * more there is always one with A at both ends, the B standing mirrored about the middle.
  *
  * <p>Breaks part installs unequally. Without a drift in the model the classes stay, and of each that order is kept in which least drift is
  * left on the clock. With one, every order is a class of its own; they stand in the same preference, so that of days alike in length and
@@ -92,11 +94,11 @@ final class OrderClasses {
         return new Gathered(List.copyOf(preferred.values()), allowed.size());
     }
 
-    /** Least drift first; a difference that is rounding is none. */
+    /** Least linear drift, then back at A, then least curvature; a difference that is rounding is none. */
     private static Comparator<OrderShape> preference(ToDoubleFunction<OrderShape> lean, ToDoubleFunction<OrderShape> bow) {
         return Comparator.comparingDouble((OrderShape shape) -> Math.rint(Math.abs(lean.applyAsDouble(shape)) / ROUNDING))
-                .thenComparingDouble(shape -> Math.rint(Math.abs(bow.applyAsDouble(shape)) / ROUNDING))
                 .thenComparing(shape -> !shape.startsAndEndsWithA())
+                .thenComparingDouble(shape -> Math.rint(Math.abs(bow.applyAsDouble(shape)) / ROUNDING))
                 .thenComparing(OrderShape::letters);
     }
 

@@ -84,11 +84,12 @@ public final class TestFolder {
 
     /** Makes a new test; nothing is written where there is one already. */
     public static TestFolder create(Path folder, Plan plan) throws IOException {
-        if (Files.exists(folder.resolve("plan.json"))) {
+        if (Files.exists(StraightPath.of(folder).resolve("plan.json"))) {
             throw new InputException(InputException.Place.of(folder.toString()), "there is a test already", "choose another folder");
         }
-        Files.createDirectories(folder);
-        TestFolder test = new TestFolder(folder);
+        Path straight = StraightPath.of(folder);
+        Files.createDirectories(straight);
+        TestFolder test = new TestFolder(straight);
         test.writePlan(plan);
         return test;
     }

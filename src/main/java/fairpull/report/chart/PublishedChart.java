@@ -15,9 +15,14 @@ import java.util.stream.DoubleStream;
 /** A published difference with its interval at ordinary scatter and at the worst, against zero and against what is claimed of it. */
 public final class PublishedChart {
     private static final double TOP = 30;
-    private static final double ROW = 46;
+    private static final double ROW = 44;
+    /** From the top of a row to its bar: what the bar is of stands between, where no line runs. */
+    private static final double BAR = 28;
+    /** How far lines run past a bar. */
+    private static final double REACH = 10;
     private static final double LINE = 16;
     private static final double GAP = 8;
+    private static final double EDGE = 24;
 
     private final Publication.Figure figure;
     private final List<AuditAnswer.OfClaim> claims;
@@ -63,10 +68,7 @@ public final class PublishedChart {
                 .sorted().toArray();
         double low = values[0];
         double high = values[values.length - 1];
-        double room = GAP + 4 + DoubleStream.of(values).mapToObj(numbers::signedBare)
-                .mapToDouble(text -> LetterWidths.of(text, Shape.Type.SMALL)).max().orElse(0);
-        double widest = Math.min(room, Drawing.WIDTH / 4);
-        return new Scale(low, high > low ? high : low + 1, widest, Drawing.WIDTH - widest);
+        return new Scale(low, high > low ? high : low + 1, EDGE, Drawing.WIDTH - EDGE);
     }
 
     private DoubleStream claimed() {
@@ -77,12 +79,11 @@ public final class PublishedChart {
         double foot = TOP + rows.size() * ROW;
         upright(0, Role.INK, Shape.Dash.SOLID, foot);
         claimed().map(this::shown).forEach(gain -> upright(gain, Role.GATE, Shape.Dash.BROKEN, foot));
-        double x = scale.at(shown(figure.gainSi()));
-        shapes.add(new Shape.Line(new Point(x, TOP - 8), new Point(x, foot - 12), Role.B, 1, Shape.Dash.DOTTED));
-        shapes.add(new Shape.Words(new Point(x, TOP - 14), title(), Role.B, Shape.Type.STRONG,
+        upright(shown(figure.gainSi()), Role.B, Shape.Dash.DOTTED, foot);
+        shapes.add(new Shape.Words(new Point(scale.at(shown(figure.gainSi())), TOP - 14), title(), Role.B, Shape.Type.STRONG,
                 Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
         for (int row = 0; row < rows.size(); row++) {
-            bar(rows.get(row), TOP + row * ROW + 30);
+            bar(rows.get(row), TOP + row * ROW + BAR);
         }
         double end = names(foot);
         words(2, end + 20, "← less than before", Role.SOFT, Shape.Anchor.START);
@@ -105,29 +106,24 @@ public final class PublishedChart {
         return text.toString();
     }
 
+    /** A line past every bar that leaves out the words between them. */
     private void upright(double value, Role role, Shape.Dash dash, double foot) {
         double x = scale.at(value);
-        shapes.add(new Shape.Line(new Point(x, TOP - 4), new Point(x, foot), role, 1.4, dash));
+        for (int row = 0; row < rows.size(); row++) {
+            double y = TOP + row * ROW + BAR;
+            double end = row == rows.size() - 1 ? foot : y + REACH;
+            shapes.add(new Shape.Line(new Point(x, y - REACH), new Point(x, end), role, 1.4, dash));
+        }
     }
 
-    /** What the bar is of stands over its start, both ends beside it. */
+    /** What the bar is of and both its ends stand over it. */
     private void bar(Row row, double y) {
         double from = scale.at(shown(row.interval().low()));
         double to = scale.at(shown(row.interval().high()));
-        Shape.Words name = new Shape.Words(new Point(from, y - 9), row.words(), Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START)
-                .within(Drawing.WIDTH);
-        shapes.add(name.ground());
-        shapes.add(name);
+        String ends = numbers.signedBare(shown(row.interval().low())) + " to " + numbers.signed(shown(row.interval().high()));
+        words(2, y - 15, row.words() + ": " + ends, Role.INK, Shape.Anchor.START);
         shapes.add(new Shape.Line(new Point(from, y), new Point(to, y), row.isWorst() ? Role.B_FAINT : Role.B, 5, Shape.Dash.SOLID));
         shapes.add(new Shape.Disc(new Point(scale.at(shown(figure.gainSi())), y), 6, Role.B));
-        grounded(from - GAP, y + 4, numbers.signedBare(shown(row.interval().low())), Shape.Anchor.END);
-        grounded(to + GAP, y + 4, numbers.signedBare(shown(row.interval().high())), Shape.Anchor.START);
-    }
-
-    private void grounded(double x, double y, String text, Shape.Anchor anchor) {
-        Shape.Words words = new Shape.Words(new Point(x, y), text, Role.B, Shape.Type.SMALL, anchor);
-        shapes.add(words.ground());
-        shapes.add(words);
     }
 
     /** Zero and what is claimed, each under its line; where two would run into each other the later one goes a line lower. */

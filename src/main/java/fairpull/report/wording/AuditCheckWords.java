@@ -4,10 +4,13 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.State;
+import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.Quote;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What figures, curves and procedure of a publication show against each other, and what could explain it. */
 final class AuditCheckWords {
@@ -17,7 +20,8 @@ final class AuditCheckWords {
     static List<Said> checks(AuditAnswer answer) {
         List<Said> said = new ArrayList<>();
         for (AuditCheck check : answer.checks()) {
-            check.found().forEach(found -> said.add(new Said(head(check.code()), text(check.code(), found))));
+            check.found().forEach(found -> said.add(new Said(head(check.code()),
+                    text(check.code(), found, answer.publication().procedure()))));
         }
         List<String> clear = answer.checks().stream().filter(check -> check.state() == State.CLEAR)
                 .map(check -> clear(check.code())).toList();
@@ -63,7 +67,7 @@ final class AuditCheckWords {
         };
     }
 
-    private static String text(AuditCheck.Code code, Found found) {
+    private static String text(AuditCheck.Code code, Found found, Procedure procedure) {
         return switch (code) {
             case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + Numbers.given(rounded(found, 0))
                     + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
@@ -83,9 +87,7 @@ final class AuditCheckWords {
                     + " the gain of " + found.about() + " is " + AuditFigureWords.tenths(found.figures().get(0))
                     + " on average, above it " + AuditFigureWords.tenths(found.figures().get(1))
                     + ": another throttle, tip-in or load at the start does that too.";
-            case PICKED_PULLS -> found.about() + ": the best of " + count(found, 2) + " pulls after, against "
-                    + Numbers.count(Math.round(found.figures().get(1)), "pull") + " before, adds " + signed(found, 0)
-                    + " on average without any change.";
+            case PICKED_PULLS -> pickedPulls(found, procedure);
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
                     + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
@@ -111,6 +113,18 @@ final class AuditCheckWords {
         return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at " + rpm(found, 0)
                 + ", by the definition of both units; the curves " + side(found) + (Double.isNaN(met) ? " do not meet"
                 : " meet at " + rpm(found, 1)) + " (reading allows ±" + rpm(found, 2) + "). An axis or a unit is not what it says.";
+    }
+
+    private static String pickedPulls(Found found, Procedure procedure) {
+        double adds = found.figures().get(0);
+        String size = Numbers.brief(found.unit().differenceFromSi(Math.abs(adds)), found.unit().symbol());
+        return found.about() + ": " + quoted(procedure.after()) + " after, against " + quoted(procedure.before()) + " before, "
+                + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change.";
+    }
+
+    private static String quoted(Optional<Quote> quote) {
+        Quote known = quote.orElseThrow();
+        return known.pulls() == 1 ? "a single pull" : "the " + (known.isPicked() ? "best" : "mean") + " of " + known.pulls() + " pulls";
     }
 
     private static String picked(Found found) {
@@ -156,10 +170,6 @@ final class AuditCheckWords {
 
     private static String difference(Found found, int figure) {
         return Numbers.brief(found.unit().differenceFromSi(found.figures().get(figure)), found.unit().symbol());
-    }
-
-    private static String signed(Found found, int figure) {
-        return "+" + difference(found, figure);
     }
 
     private static String count(Found found, int figure) {

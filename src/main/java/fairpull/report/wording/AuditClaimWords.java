@@ -32,7 +32,12 @@ final class AuditClaimWords {
     /** {@return each claim with its grade, the reason and the figures behind it} */
     static List<Said> claims(AuditAnswer answer) {
         return answer.claims().stream().map(claim -> new Said("“" + claim.claim().words() + "”", grade(claim.graded().grade()) + ": "
-                + reason(claim, answer.publication(), scatter(answer, claim)))).toList();
+                + reason(answer, claim))).toList();
+    }
+
+    /** {@return why a claim stands as it does, with the figures behind it} */
+    static String reason(AuditAnswer answer, AuditAnswer.OfClaim claim) {
+        return reason(claim, answer.publication(), scatter(answer, claim));
     }
 
     private static ScatterRange scatter(AuditAnswer answer, AuditAnswer.OfClaim claim) {

@@ -6,14 +6,13 @@ import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
-import fairpull.domain.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What each published figure can show: chance alone, what explains it, what but the part moves it. */
 final class AuditFigureWords {
-    /** What is smaller is the noise of sums. */
-    private static final double NOTHING = 1e-4;
+    /** What is smaller, as a share of the figure, is the noise of sums: no rig tells it. */
+    private static final double NOTHING = 1e-6;
 
     private AuditFigureWords() {
     }
@@ -23,7 +22,7 @@ final class AuditFigureWords {
         for (AuditAnswer.OfFigure figure : answer.figures()) {
             Publication.Figure printed = figure.figure();
             said.add(new Said(printed.name(), printed(printed.before()) + " before, " + printed(printed.after()) + " after"
-                    + printed.at().map(speed -> ", at " + printed(speed)).orElse("") + ": " + DifferenceWords.gain(printed) + " of gain."));
+                    + printed.at().map(speed -> ", at " + printed(speed)).orElse("") + ": " + DifferenceWords.noun(printed) + "."));
             figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
                     "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
                             + Numbers.p(test.pValue()) + ".")));
@@ -45,13 +44,20 @@ final class AuditFigureWords {
                 + "and the one at the rig after give an unchanged car as much at "
                 + Numbers.resolving(height, "m").with(height) + " above the sea.")));
         figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
-                "such a comparison would come out in " + chance(errors.power()) + " of cases, then "
-                        + Numbers.brief(errors.exaggeration(), "") + " times too large on average and in "
-                        + chance(errors.wrongSign()) + " with the wrong sign.")));
+                "such a comparison would come out in " + chance(errors.power()) + " of cases, then " + tooLarge(errors.exaggeration())
+                        + " on average and in " + chance(errors.wrongSign()) + " with the wrong sign.")));
         return said;
     }
 
+    private static String tooLarge(double times) {
+        String told = Numbers.brief(times, "");
+        return told.equals("1") ? "of the true size" : told + " times too large";
+    }
+
     private static Said chance(AuditAnswer.OfFigure figure, double tipping) {
+        if (!(tipping > 0)) {
+            return new Said("Chance alone", "both figures are equal: there is nothing for it to explain.");
+        }
         String alone = "an unchanged car differs as much in " + chance(figure.chanceAlone()) + " of pairs at ";
         String tips = " It tips at a pull scatter of " + percent(tipping) + ", above which that is more than 5" + Numbers.THIN + "%.";
         ScatterRange scatter = figure.scatter();
@@ -71,22 +77,24 @@ final class AuditFigureWords {
     }
 
     private static Said budget(AuditAnswer.OfFigure figure) {
-        Unit unit = figure.figure().before().unit();
-        return new Said("What else moves it", String.join("; ", figure.budget().stream().map(term -> term(term, unit)).toList())
+        return new Said("What else moves it", String.join("; ", figure.budget().stream().map(term -> term(term, figure.figure())).toList())
                 + ". One standard deviation each, or what is added; ordinarily, and with all that is not known at its worst.");
     }
 
-    private static String term(BudgetTerm term, Unit unit) {
-        String sign = term.kind().isShift() ? "+" : "±";
-        String ordinary = size(sign, term.ordinary(), unit);
-        String worst = size(sign, term.worst(), unit);
+    private static String term(BudgetTerm term, Publication.Figure figure) {
+        String ordinary = size(term.kind(), term.ordinary(), figure.before());
+        String worst = size(term.kind(), term.worst(), figure.before());
         return name(term.kind()) + " " + (ordinary.equals(worst) ? ordinary : ordinary + ", at worst " + worst);
     }
 
     /** Two significant digits: a scatter is not known better. */
-    private static String size(String sign, double size, Unit unit) {
-        double printed = unit.differenceFromSi(size);
-        return Math.abs(printed) < NOTHING ? "none" : sign + Numbers.resolving(printed, unit.symbol()).with(printed);
+    private static String size(BudgetTerm.Kind kind, double size, Printed level) {
+        if (Math.abs(size) < NOTHING * level.si()) {
+            return "none";
+        }
+        double printed = level.unit().differenceFromSi(size);
+        Numbers numbers = Numbers.resolving(printed, level.unit().symbol());
+        return kind.isShift() ? numbers.signed(printed) : "±" + numbers.with(printed);
     }
 
     /** {@return what moves a difference, in a few words} */

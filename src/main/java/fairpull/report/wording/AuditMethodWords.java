@@ -46,7 +46,7 @@ public final class AuditMethodWords {
                 new Said("Wrong sign, too large", "Gelman and Carlin (2014), Perspectives on Psychological Science 9, 641–651."),
                 new Said("Values one by one", "Student’s paired t test (1908), or Welch’s (1947) where they are not paired."),
                 new Said("Fair repeat", "the shortest counterbalanced order among up to ten installs a day, three to eight counted pulls "
-                        + "each, that "
-                        + "finds the gain by the non-central t distribution at the scatter stated there."));
+                        + "each, in A at both ends and with a linear drift modelled, that finds the gain by the "
+                        + "non-central t distribution at the scatter stated there."));
     }
 }

@@ -27,6 +27,11 @@ public final class AuditWords {
         return AuditClaimWords.claims(answer);
     }
 
+    /** {@return why a claim stands as it does, with the figures behind it} */
+    public static String reason(AuditAnswer answer, AuditAnswer.OfClaim claim) {
+        return AuditClaimWords.reason(answer, claim);
+    }
+
     /** {@return what each figure can show} */
     public static List<Said> figures(AuditAnswer answer) {
         return AuditFigureWords.figures(answer);

@@ -34,9 +34,8 @@ public final class RepeatWords {
     /** {@return the sentences under the heading} */
     public static String paragraph(Repeat repeat) {
         return switch (repeat.outcome()) {
-            case FOUND -> "The shortest counterbalanced order that finds it. It is judged by its own data alone, so that whoever doubts "
-                    + "it need "
-                    + "not trust anybody's record.";
+            case FOUND -> "The shortest counterbalanced order that finds it, in A at both ends. It is judged by its own data alone, so "
+                    + "that whoever doubts it need not trust anybody's record.";
             case OUT_OF_REACH -> "Within " + Repeat.HOURS_A_DAY + " hours a day and " + Repeat.MOST_DAYS + " days, judged by its own "
                     + "data, none "
                     + "of up to ten installs a day is precise enough at the scatter assumed. What would help stands below.";
@@ -52,6 +51,8 @@ public final class RepeatWords {
         repeat.plan().ifPresent(plan -> repeat.best().ifPresent(days -> {
             said.add(new Said("Decides by", measure(plan)));
             said.add(new Said(isFound(repeat) ? "Sequence" : "The nearest to it", order(days)));
+            said.add(new Said("Drift", "linear with the clock, modelled: a steady one then neither counts as the change, which the order "
+                    + "sees to, nor as scatter."));
             said.add(new Said("Pulls", pulls(days)));
             said.add(new Said("Time", time(days, plan)));
             said.add(new Said("Finds", finds(repeat, days, plan.question())));
@@ -84,7 +85,8 @@ public final class RepeatWords {
     private static String measure(Plan plan) {
         Correction correction = plan.question().deciding().correction();
         return plan.question().deciding().name() + " in " + plan.question().deciding().unit().symbol()
-                + (correction == Correction.NONE ? ", as measured" : ", corrected to " + correction.id());
+                + (correction == Correction.NONE ? ", as measured" : ", every pull corrected to " + correction.id()
+                + " by the air noted with it");
     }
 
     private static String order(Days days) {

@@ -84,6 +84,7 @@ public final class HtmlToPdf {
         for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
             builder.useExternalResourceAccessControl((address, kind) -> false, when);
         }
+        builder.useUnicodeLineBreaker(new LineBreaks());
         builder.useObjectDrawerFactory(new PdfCharts(figures));
         builder.useFont(() -> font(ROBOTO + "Regular.ttf"), FONT, REGULAR, FontStyle.NORMAL, true);
         builder.useFont(() -> font(ROBOTO + "Bold.ttf"), FONT, BOLD, FontStyle.NORMAL, true);

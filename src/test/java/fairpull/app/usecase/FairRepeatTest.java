@@ -7,12 +7,14 @@ import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.Repeat.Outcome;
 import fairpull.domain.plan.Correction;
+import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Plan;
 import fairpull.engine.audit.Audit;
 import fairpull.engine.planning.PlanSizing;
 import fairpull.engine.planning.Sizing;
 import fairpull.io.json.PublicationJson;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +66,41 @@ class FairRepeatTest {
         assertThat(never.outcome()).isEqualTo(Outcome.OUT_OF_REACH);
         assertThat(never.best().orElseThrow().detectableGain()).isGreaterThan(1);
         assertThat(never.recorded()).isEmpty();
+    }
+
+    /** The order ends where it began, the drift is in the model, and no day leans: Σ position of B is that of A. */
+    @ParameterizedTest
+    @CsvSource({"10 hp", "6 hp", "4.6 hp", "4 hp", "3 hp", "2.7 hp"})
+    void theOrderReturnsToAAndTheDriftIsModelled(String gain) {
+        Repeat repeat = repeat(POWER, "", "\"gain\": \"" + gain + "\",");
+        Plan plan = repeat.plan().orElseThrow();
+
+        assertThat(repeat.outcome()).isEqualTo(Outcome.FOUND);
+        assertThat(plan.analysis().drift()).isEqualTo(Drift.LINEAR);
+        for (String day : repeat.best().orElseThrow().order().split("\\|")) {
+            double middle = (day.length() - 1) / 2.0;
+            assertThat(day).startsWith("A").endsWith("A");
+            assertThat(IntStream.range(0, day.length()).filter(i -> day.charAt(i) == 'B').mapToDouble(i -> i - middle).sum()).isZero();
+        }
+    }
+
+    @Test
+    void whatIsNotSaidOfTheAirIsCorrectedAndWhatIsSaidIsKept() {
+        String none = "\"correctionBefore\": \"none\", \"correctionAfter\": \"none\"";
+        String mixed = "\"correctionBefore\": \"iso-1585\", \"correctionAfter\": \"sae-j607\"";
+        String one = "\"correctionBefore\": \"iso-1585\", \"correctionAfter\": \"iso-1585\"";
+
+        assertThat(correction("")).isEqualTo(Correction.SAE_J1349);
+        assertThat(correction(mixed)).isEqualTo(Correction.SAE_J1349);
+        assertThat(correction(one)).isEqualTo(Correction.ISO_1585);
+        assertThat(correction(none)).isEqualTo(Correction.NONE);
+        assertThat(repeat(POWER, "", "").plan().orElseThrow().remark()).contains("The correction is chosen here");
+        assertThat(repeat(POWER, one, "").plan().orElseThrow().remark()).doesNotContain("chosen here");
+        assertThat(repeat(POWER, "", "").plan().orElseThrow().checklist()).last().asString().startsWith("temperature, humidity and pressure");
+    }
+
+    private static Correction correction(String procedure) {
+        return repeat(POWER, procedure, "").plan().orElseThrow().question().deciding().correction();
     }
 
     @Test

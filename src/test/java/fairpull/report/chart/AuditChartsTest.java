@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The charts of an audit: what they show, and that no text is cut or runs into another. */
 class AuditChartsTest {
@@ -23,6 +25,31 @@ class AuditChartsTest {
         List<Double> claimed = upright(chart, Role.GATE);
         assertThat(claimed).hasSize(2);
         assertThat((claimed.get(1) - zero) / (claimed.get(0) - zero)).isCloseTo(20.0 / 12, within(1e-9));
+    }
+
+    /** A bar that starts just beside zero: neither a label nor its ground hides where the line of zero runs, nor any other. */
+    @ParameterizedTest
+    @CsvSource({"200.0 hp, 205.5 hp, 2 hp", "200.0 hp, 204.1 hp, 4 hp", "200.0 hp, 204.4 hp, 4.4 hp", "200.0 hp, 190.0 hp, 1 hp"})
+    void noWordsLieOnALine(String before, String after, String claimed) {
+        AuditAnswer answer = answer(before, after, claimed);
+        Drawing chart = PublishedChart.draw(answer, answer.publication().figures().get(0)).orElseThrow();
+        List<Shape.Line> lines = chart.shapes().stream().filter(shape -> shape instanceof Shape.Line).map(shape -> (Shape.Line) shape).toList();
+
+        assertThat(lines).hasSizeGreaterThan(6);
+        assertThat(chart.shapes()).filteredOn(shape -> shape instanceof Shape.Words || shape instanceof Shape.Area).isNotEmpty()
+                .allSatisfy(shape -> assertThat(lines).noneMatch(line -> bounds(shape).overlaps(around(line))));
+    }
+
+    private static Bounds bounds(Shape shape) {
+        return shape instanceof Shape.Words words ? words.bounds() : ((Shape.Area) shape).bounds();
+    }
+
+    private static Bounds around(Shape.Line line) {
+        double x = Math.min(line.from().x(), line.to().x());
+        double y = Math.min(line.from().y(), line.to().y());
+        double half = line.width() / 2;
+        return new Bounds(x - half, y - half, Math.abs(line.from().x() - line.to().x()) + line.width(),
+                Math.abs(line.from().y() - line.to().y()) + line.width());
     }
 
     @Test
@@ -75,7 +102,7 @@ class AuditChartsTest {
 
     private static List<Double> upright(Drawing drawing, Role role) {
         return drawing.shapes().stream().filter(shape -> shape instanceof Shape.Line).map(shape -> (Shape.Line) shape)
-                .filter(line -> line.role() == role && line.from().x() == line.to().x()).map(line -> line.from().x()).toList();
+                .filter(line -> line.role() == role && line.from().x() == line.to().x()).map(line -> line.from().x()).distinct().toList();
     }
 
     private static AuditAnswer answer(String before, String after, String... claims) {
