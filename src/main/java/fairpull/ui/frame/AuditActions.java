@@ -1,13 +1,13 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.document.PublicationDraft;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepFile;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.page.audit.AuditDesk;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;

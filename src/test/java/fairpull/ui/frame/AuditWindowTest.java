@@ -5,11 +5,12 @@ import static fairpull.ui.frame.Seat.got;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.document.PublicationDraft;
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.cli.CommandLineProgram;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.page.audit.CurvesPage;
 import fairpull.ui.page.tracing.TracedExample;
@@ -275,7 +276,7 @@ class AuditWindowTest {
     @Test
     void aPublicationThatIsDroppedOnATestIsAuditedBesideIt() {
         Seat seat = new Seat(folder.resolve("home"));
-        done(() -> seat.windows.begin(Optional.empty(), List.of()));
+        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none()));
         OpenTest test = seat.only();
         done(() -> test.pane().take(Path.of("demo-data/published/sound.json"), test.actions()::open));
         assertThat(got(seat.windows::audits)).singleElement()
