@@ -9,6 +9,7 @@ import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.cli.CommandLineProgram;
+import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.plan.Plan;
@@ -176,6 +177,19 @@ class AuditWindowTest {
         assertThat(got(() -> seat.audit.document().draft().figures())).hasSize(3);
         seat.type("audit.figure.name.1", "figure 1");
         assertThat(seat.complaint("audit.figure.name.1")).contains("another figure");
+    }
+
+    @Test
+    void theExampleWithCurvesIsAuditedAsItsFileIs() throws IOException {
+        Path demo = Path.of("demo-data/published");
+        Publication example = KeepAudit.example("inlet").draft().publication().orElseThrow();
+        assertThat(example.curves()).hasSize(2);
+        AuditAnswer ofExample = AuditPublication.audit(example, folder);
+        AuditAnswer ofFile = AuditPublication.audit(demo.resolve("inlet.json"));
+        assertThat(AuditPublication.said(ofExample).text()).isEqualTo(AuditPublication.said(ofFile).text());
+        AuditSeat seat = blank();
+        seat.press("audit.example.inlet");
+        assertThat(seat.last().grades()).hasSize(2);
     }
 
     @Test
