@@ -180,6 +180,24 @@ class AuditWindowTest {
     }
 
     @Test
+    void whatIsLackingIsSaidBeneathItsFieldWhenItIsToBeSavedAndNoLongerOnceItIsTyped() {
+        AuditSeat seat = blank();
+        seat.type("audit.figure.before.0", "184.2 hp");
+        assertThat(seat.complaint("audit.figure.after.0")).isEmpty();
+        done(seat.audit.actions()::save);
+        assertThat(seat.complaint("audit.figure.after.0")).contains("lacking");
+        assertThat(seat.complaint("audit.figure.before.0")).isEmpty();
+        assertThat(seat.said()).contains("figure after");
+        seat.type("audit.figure.after.0", "190.1 hp");
+        assertThat(seat.complaint("audit.figure.after.0")).isEmpty();
+        Path file = folder.resolve("kept.json");
+        seat.frame().chosen = Optional.of(file);
+        done(seat.audit.actions()::save);
+        assertThat(file).exists();
+        assertThat(seat.audit.document().isChanged()).isFalse();
+    }
+
+    @Test
     void theExampleWithCurvesIsAuditedAsItsFileIs() throws IOException {
         Path demo = Path.of("demo-data/published");
         Publication example = KeepAudit.example("inlet").draft().publication().orElseThrow();
