@@ -2,8 +2,8 @@ package fairpull.ui;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
-import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepTest;
 import fairpull.domain.InputException;
@@ -16,7 +16,6 @@ import java.awt.HeadlessException;
 import java.awt.Toolkit;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -35,7 +34,7 @@ public final class Desktop {
     public static void open(Optional<Path> asked) throws IOException {
         requireDisplay();
         Settings settings = Settings.ofSystem();
-        List<Recovery.Found> found = Recovery.found(settings);
+        Unsaved found = Unsaved.in(settings);
         if (asked.filter(KeepAudit::isFile).isPresent()) {
             AuditDocument audit = KeepAudit.open(asked.get());
             start(settings, windows -> windows.beginAudit(audit, found));

@@ -1,6 +1,7 @@
 package fairpull.app.document;
 
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,20 @@ public final class AuditDocument {
     /** {@return a publication as it lies in a file} */
     public static AuditDocument of(Path file, Publication publication) {
         return new AuditDocument(PublicationDraft.of(publication), Optional.of(file));
+    }
+
+    /**
+     * A publication with edits that were never saved, as they were found after a kill.
+     *
+     * @param file in which it was kept; empty where it had none
+     * @param saved what lies there; empty where nothing can be read
+     * @param draft as it was last seen
+     * @return the publication, with those edits in it
+     */
+    public static AuditDocument recovered(Optional<Path> file, Optional<Publication> saved, PublicationDraft draft) {
+        AuditDocument document = new AuditDocument(draft, file);
+        document.saved = saved.map(PublicationDraft::of).orElseGet(PublicationDraft::blank);
+        return document;
     }
 
     /** {@return the publication as it stands} */

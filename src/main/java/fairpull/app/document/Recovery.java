@@ -1,22 +1,26 @@
 package fairpull.app.document;
 
 import fairpull.app.task.Keeper;
-import fairpull.domain.InputException;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.plan.Plan;
-import fairpull.io.folder.TestFolder;
+import fairpull.io.json.DraftJson;
+import fairpull.io.json.PlanJson;
 import fairpull.io.settings.UserFolder;
-import java.io.IOException;
+import fairpull.io.settings.UserFolder.Kind;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
-/** Keeps the edits of one window on disk as they are made, so that a kill loses nothing. Where the disk fails it says so, once. */
+/**
+ * Keeps the edits of one window on disk as they are made, whether of a test or of a publication, so that a kill loses nothing. Where the
+ * disk fails it says so, once.
+ */
 public final class Recovery {
     private final UserFolder folder;
-    private final Document document;
+    private final Object document;
+    private final Supplier<Optional<Edits>> edits;
     private final String id;
     private final Keeper keeper;
     private final Consumer<Throwable> failed;
@@ -24,35 +28,59 @@ public final class Recovery {
     private boolean saidSo;
     private boolean ended;
 
-    private Recovery(UserFolder folder, Document document, String id, Executor asker, Consumer<Throwable> failed) {
+    /** Edits that are not saved; their text is made beside the window's thread. */
+    private record Edits(Kind kind, Optional<Path> where, Supplier<String> text) {
+    }
+
+    private Recovery(UserFolder folder, Object document, Supplier<Optional<Edits>> edits, Watch watch) {
         this.folder = folder;
         this.document = document;
-        this.id = id;
-        this.failed = failed;
-        keeper = new Keeper(0, asker);
+        this.edits = edits;
+        id = UserFolder.id(watch.window());
+        failed = watch.failed();
+        keeper = new Keeper(0, watch.asker());
     }
 
     /**
-     * Watches a document.
+     * How a window is watched.
      *
-     * @param settings beside which recovery files lie
-     * @param document what is kept
      * @param window a number of its own among the windows of this process
      * @param asker runs what must run on the window's thread
      * @param failed hears that edits could not be kept, when that begins
-     * @return the watch
      */
-    public static Recovery of(Settings settings, Document document, int window, Executor asker, Consumer<Throwable> failed) {
-        Recovery recovery = new Recovery(settings.folder(), document, UserFolder.id(window), asker, failed);
+    public record Watch(int window, Executor asker, Consumer<Throwable> failed) {
+    }
+
+    /** {@return the watch over a test; recovery files lie beside the settings} */
+    public static Recovery of(Settings settings, Document document, Watch watch) {
+        Recovery recovery = new Recovery(settings.folder(), document, () -> edits(document), watch);
         document.listen(recovery::keep);
         return recovery;
     }
 
-    private void keep() {
+    /** {@return the watch over a publication; recovery files lie beside the settings} */
+    public static Recovery of(Settings settings, AuditDocument document, Watch watch) {
+        Recovery recovery = new Recovery(settings.folder(), document, () -> edits(document), watch);
+        document.listen(recovery::keep);
+        return recovery;
+    }
+
+    private static Optional<Edits> edits(Document document) {
         Plan plan = document.plan();
-        Optional<Path> test = document.folder();
-        if (document.isChanged() && !document.isUntouched()) {
-            ask(() -> folder.keep(id, test, plan));
+        return document.isChanged() && !document.isUntouched()
+                ? Optional.of(new Edits(Kind.PLAN, document.folder(), () -> PlanJson.indented(plan))) : Optional.empty();
+    }
+
+    private static Optional<Edits> edits(AuditDocument document) {
+        PublicationDraft draft = document.draft();
+        return document.isChanged()
+                ? Optional.of(new Edits(Kind.PUBLICATION, document.file(), () -> DraftJson.write(draft))) : Optional.empty();
+    }
+
+    private void keep() {
+        Optional<Edits> now = edits.get();
+        if (now.isPresent()) {
+            ask(() -> folder.keep(now.get().kind(), new UserFolder.Recovered(id, now.get().where(), now.get().text().get())));
         } else {
             ask(() -> folder.forget(id));
         }
@@ -82,50 +110,11 @@ public final class Recovery {
     }
 
     /** Takes over what was found after a kill and is the document that is watched: it is kept here, and only then forgotten there. */
-    public void takeOver(Found found) {
+    public void takeOver(Unsaved.Found<?> found) {
         if (found.document() != document) {
             throw new IllegalArgumentException("another document is watched here");
         }
         tookOver = Optional.of(found.id()).filter(old -> !old.equals(id));
         keep();
-    }
-
-    /**
-     * Edits that were never saved, of a window that ended without saying so.
-     *
-     * @param id of their file
-     * @param document a document that holds them
-     */
-    public record Found(String id, Document document) {
-    }
-
-    /** {@return edits that were never saved, of windows that ended without saying so; what reached its test all the same is forgotten} */
-    public static List<Found> found(Settings settings) throws IOException {
-        List<Found> found = new ArrayList<>();
-        for (UserFolder.Recovered kept : settings.folder().recoverable()) {
-            Document document = document(kept);
-            if (document.isChanged()) {
-                found.add(new Found(kept.id(), document));
-            } else {
-                settings.folder().forget(kept.id());
-            }
-        }
-        return found;
-    }
-
-    /** Edits of a test that is sealed are an amendment that was never written. */
-    private static Document document(UserFolder.Recovered kept) {
-        try {
-            if (kept.folder().isPresent()) {
-                TestFolder.Content content = TestFolder.open(kept.folder().get()).read();
-                if (content.isSealed() && content.seal().isPresent()) {
-                    return Document.recoveredAmendment(kept.folder().get(), content.plan(), content.seal().get().code(), kept.plan());
-                }
-                return Document.recovered(kept.folder(), Optional.of(content.plan()), kept.plan());
-            }
-        } catch (IOException | InputException gone) {
-            // the edits are shown all the same; where they can be kept is found out when they are saved
-        }
-        return Document.recovered(kept.folder(), Optional.empty(), kept.plan());
     }
 }

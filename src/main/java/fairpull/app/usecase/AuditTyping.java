@@ -1,7 +1,7 @@
 package fairpull.app.usecase;
 
-import fairpull.app.document.PublicationDraft;
 import fairpull.domain.audit.Printed;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.curve.SpeedRange;

@@ -2,6 +2,8 @@ package fairpull.app.usecase;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
 import fairpull.domain.plan.Plan;
 import fairpull.io.folder.AtomicWrite;
@@ -15,11 +17,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Brings a publication from disk into a document and its audit back, for the window. */
 public final class KeepAudit {
-    /** The publications that come with the program: two invented ones and a trial of 1953. */
-    public static final List<String> EXAMPLES = List.of("silent", "sound", "battery-trial-1953");
+    /** The publications that come with the program: three invented ones and a trial of 1953. */
+    public static final List<String> EXAMPLES = List.of("silent", "sound", "inlet", "battery-trial-1953");
+    private static final String WITH_EXAMPLES = "/fairpull/audit/published/";
 
     private KeepAudit() {
     }
@@ -34,12 +38,33 @@ public final class KeepAudit {
         return AuditDocument.of(file, AuditPublication.read(file));
     }
 
-    /** {@return a publication that comes with the program} */
+    /** {@return a publication that comes with the program; it lies in no file, so its curves are in it, point by point} */
     public static AuditDocument example(String name) throws IOException {
-        String file = "/fairpull/audit/published/" + name + ".json";
-        try (InputStream in = KeepAudit.class.getResourceAsStream(file)) {
-            return AuditDocument.of(PublicationJson.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), file));
+        String file = name + ".json";
+        Publication publication = PublicationJson.read(new String(bytes(file), StandardCharsets.UTF_8), file);
+        Path folder = Files.createTempDirectory("fairpull-example");
+        try {
+            for (String table : tables(publication)) {
+                Files.write(folder.resolve(table), bytes(table));
+            }
+            return AuditDocument.of(PointsOfTables.of(publication, folder));
+        } finally {
+            for (String table : tables(publication)) {
+                Files.deleteIfExists(folder.resolve(table));
+            }
+            Files.delete(folder);
         }
+    }
+
+    private static byte[] bytes(String file) throws IOException {
+        try (InputStream in = KeepAudit.class.getResourceAsStream(WITH_EXAMPLES + file)) {
+            return in.readAllBytes();
+        }
+    }
+
+    private static List<String> tables(Publication publication) {
+        return publication.curves().stream().flatMap(curves -> Stream.of(curves.before(), curves.after()))
+                .filter(CurveSource.Table.class::isInstance).map(source -> ((CurveSource.Table) source).name()).distinct().toList();
     }
 
     /**

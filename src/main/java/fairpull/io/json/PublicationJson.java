@@ -3,9 +3,11 @@ package fairpull.io.json;
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.unit.PlainNumber;
@@ -42,16 +44,20 @@ public final class PublicationJson {
 
     /** {@return the publication as a file: fields in the order of the template, ending in a line feed} */
     public static String write(Publication publication) {
-        return Tree.empty().whole("publicationVersion", VERSION).text("title", publication.title())
-                .text("remark", publication.remark()).text("source", publication.source()).text("changed", publication.changed())
-                .trees("figures", publication.figures(), PublicationJson::figure)
-                .trees("curves", publication.curves(), PublicationJson::curves)
-                .tree("procedure", procedure(publication.procedure()))
-                .trees("claims", publication.claims(), PublicationJson::claim).document();
+        return fields(Tree.empty().whole("publicationVersion", VERSION), PublicationDraft.of(publication)).document();
     }
 
-    private static void figure(Tree tree, Publication.Figure figure) {
-        tree.text("name", figure.name()).text("before", figure.before().words()).text("after", figure.after().words())
+    /** Adds the fields of a publication, whether or not they are all known yet. */
+    static Tree fields(Tree tree, PublicationDraft draft) {
+        return tree.text("title", draft.title()).text("remark", draft.remark()).text("source", draft.source())
+                .text("changed", draft.changed()).trees("figures", draft.figures(), PublicationJson::figure)
+                .trees("curves", draft.curves(), PublicationJson::curves).tree("procedure", procedure(draft.procedure()))
+                .trees("claims", draft.claims(), PublicationJson::claim);
+    }
+
+    private static void figure(Tree tree, FigureDraft figure) {
+        tree.text("name", figure.name()).text("before", said(figure.before().map(Printed::words)))
+                .text("after", said(figure.after().map(Printed::words)))
                 .text("at", said(figure.at().map(Printed::words))).text("better", Mapper.word(figure.better()));
         figure.values().ifPresent(values -> tree.tree("values", Tree.empty().texts("before", words(values.printedBefore()))
                 .texts("after", words(values.printedAfter())).text("paired", yes(values.paired()))

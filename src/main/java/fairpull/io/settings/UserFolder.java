@@ -1,9 +1,6 @@
 package fairpull.io.settings;
 
-import fairpull.domain.InputException;
-import fairpull.domain.plan.Plan;
 import fairpull.io.folder.AtomicWrite;
-import fairpull.io.json.PlanJson;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -25,6 +22,7 @@ import java.util.stream.Stream;
 public final class UserFolder {
     private static final String SETTINGS = "settings.properties";
     private static final String RECOVERY = "recovery";
+    private static final String WHERE = ".where";
     private static final long MOST_BYTES = 16L << 20;
     /** Two readings of when a process started differ by as much as the clock was set in between. */
     private static final long CLOCKS_AGREE_MS = 10_000;
@@ -84,57 +82,72 @@ public final class UserFolder {
                 .replace(" ", "\\ ").replace("#", "\\#").replace("!", "\\!");
     }
 
+    /** What windows keep, each in recovery files of its own ending. */
+    public enum Kind {
+        /** The plan of a test. */
+        PLAN(".json"),
+        /** A published comparison while it is typed. */
+        PUBLICATION(".publication");
+
+        private final String ending;
+
+        Kind(String ending) {
+            this.ending = ending;
+        }
+    }
+
     /**
      * Edits that were never saved.
      *
      * @param id of the recovery file
-     * @param folder of the test; empty where it had none
-     * @param plan as it was last seen
+     * @param where what is edited is kept, a folder or a file; empty where it is nowhere yet
+     * @param text as it was last seen
      */
-    public record Recovered(String id, Optional<Path> folder, Plan plan) {
+    public record Recovered(String id, Optional<Path> where, String text) {
     }
 
-    /** Keeps a plan in the recovery file of a window. */
-    public void keep(String id, Optional<Path> test, Plan plan) throws IOException {
+    /** Keeps edits in the recovery file of a window. */
+    public void keep(Kind kind, Recovered edits) throws IOException {
         Path kept = folder.resolve(RECOVERY);
         Files.createDirectories(kept);
-        AtomicWrite.text(kept.resolve(id + ".where"), test.map(path -> path.toAbsolutePath().toString()).orElse(""));
-        AtomicWrite.text(kept.resolve(id + ".json"), PlanJson.indented(plan));
+        AtomicWrite.text(kept.resolve(edits.id() + WHERE), edits.where().map(path -> path.toAbsolutePath().toString()).orElse(""));
+        AtomicWrite.text(kept.resolve(edits.id() + kind.ending), edits.text());
     }
 
     /** Forgets the recovery file of a window. */
     public void forget(String id) throws IOException {
-        Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + ".json"));
-        Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + ".where"));
+        for (Kind kind : Kind.values()) {
+            Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + kind.ending));
+        }
+        Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + WHERE));
     }
 
-    /** {@return the edits that were never saved, of windows that are not alive any more} */
-    public List<Recovered> recoverable() throws IOException {
+    /** {@return the edits of a kind that were never saved, of windows that are not alive any more} */
+    public List<Recovered> recoverable(Kind kind) throws IOException {
         Path kept = folder.resolve(RECOVERY);
         List<Recovered> found = new ArrayList<>();
         if (!Files.isDirectory(kept)) {
             return found;
         }
         try (Stream<Path> files = Files.list(kept)) {
-            for (Path file : files.filter(file -> file.getFileName().toString().endsWith(".json")).sorted().toList()) {
-                read(file).filter(recovered -> !isAlive(recovered.id())).ifPresent(found::add);
+            for (Path file : files.filter(file -> file.getFileName().toString().endsWith(kind.ending)).sorted().toList()) {
+                read(file, kind).filter(recovered -> !isAlive(recovered.id())).ifPresent(found::add);
             }
         }
         return found;
     }
 
-    private static Optional<Recovered> read(Path file) {
+    private static Optional<Recovered> read(Path file, Kind kind) {
         String name = file.getFileName().toString();
-        String id = name.substring(0, name.length() - ".json".length());
+        String id = name.substring(0, name.length() - kind.ending.length());
         try {
             if (Files.size(file) > MOST_BYTES) {
                 return Optional.empty();
             }
-            Path where = file.resolveSibling(id + ".where");
-            String test = Files.exists(where) ? Files.readString(where).strip() : "";
-            Plan plan = PlanJson.read(Files.readString(file), name);
-            return Optional.of(new Recovered(id, test.isEmpty() ? Optional.empty() : Optional.of(Path.of(test)), plan));
-        } catch (IOException | InputException | IllegalArgumentException unreadable) {
+            Path where = file.resolveSibling(id + WHERE);
+            String path = Files.exists(where) ? Files.readString(where).strip() : "";
+            return Optional.of(new Recovered(id, path.isEmpty() ? Optional.empty() : Optional.of(Path.of(path)), Files.readString(file)));
+        } catch (IOException | IllegalArgumentException unreadable) {
             return Optional.empty();
         }
     }

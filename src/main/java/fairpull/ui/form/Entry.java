@@ -10,6 +10,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -134,6 +135,14 @@ public final class Entry<T> {
     /** {@return the first entry within a component that shows something else than the plan holds, because it is not understood} */
     public static Optional<Entry<?>> complaining(Container within) {
         return in(within).filter(entry -> !entry.wrong.isEmpty() && !entry.aside).findFirst();
+    }
+
+    /** Says beneath the fields of some names what is lacking there, and no longer beneath others; no field is wrong for that. */
+    public static void lacking(Container within, Collection<String> names, String words) {
+        in(within).filter(entry -> entry.wrong.isEmpty()).forEach(entry -> {
+            entry.complain(names.contains(entry.field.getName()) ? words : "");
+            entry.wrong = "";
+        });
     }
 
     private static Stream<Entry<?>> in(Component component) {

@@ -1,16 +1,19 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.document.PublicationDraft;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepFile;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
+import fairpull.ui.form.Entry;
 import fairpull.ui.page.audit.AuditDesk;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,12 +101,37 @@ final class AuditActions implements AuditDesk.Opening {
             }
             Optional<Publication> publication = document().draft().publication();
             List<String> lacking = audit.auditing().lacking();
+            Entry.lacking(pane(), empty(), Words.of("audit.lacking.field"));
             if (publication.isEmpty() || !lacking.isEmpty()) {
                 pane().say(Words.of("audit.lacking", String.join(" ", lacking)));
             } else {
                 then.accept(publication.get());
             }
         });
+    }
+
+    /** {@return the names of the fields without which there is no publication: half a figure, the first one where there is none} */
+    private List<String> empty() {
+        PublicationDraft draft = document().draft();
+        List<String> empty = new ArrayList<>();
+        for (int place = 0; place < draft.figures().size(); place++) {
+            FigureDraft figure = draft.figures().get(place);
+            if (!figure.isBlank() || place == 0 && draft.publication().isEmpty()) {
+                if (figure.before().isEmpty()) {
+                    empty.add("audit.figure.before." + place);
+                }
+                if (figure.after().isEmpty()) {
+                    empty.add("audit.figure.after." + place);
+                }
+            }
+        }
+        for (int place = 0; place < draft.claims().size(); place++) {
+            Publication.Claim claim = draft.claims().get(place);
+            if (claim.words().isBlank() && claim.gain().isPresent()) {
+                empty.add("audit.claim.words." + place);
+            }
+        }
+        return empty;
     }
 
     private void saveAs(Publication publication, Runnable then) {

@@ -1,9 +1,14 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
+import fairpull.app.document.Recovery;
+import fairpull.app.document.Unsaved;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.page.audit.Auditing;
+import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.function.Function;
+import javax.swing.SwingUtilities;
 
 /** An audit that is open: its publication, what shows it, and the frame around it. */
 final class OpenAudit {
@@ -12,14 +17,17 @@ final class OpenAudit {
     private final Auditing auditing;
     private final AuditPane pane;
     private final AuditActions actions;
+    private final Recovery recovery;
     private final Shell shell;
 
-    OpenAudit(AuditDocument document, Windows windows, Function<OpenAudit, Shell> framing) {
+    OpenAudit(AuditDocument document, Windows windows, int number, Function<OpenAudit, Shell> framing) {
         this.document = document;
         this.windows = windows;
         auditing = new Auditing(document);
         actions = new AuditActions(this, windows);
         pane = new AuditPane(document, windows.settings(), auditing, actions);
+        recovery = Recovery.of(windows.settings(), document, new Recovery.Watch(number, SwingUtilities::invokeLater,
+                fault -> pane.say(Words.of("recovery.failed", FaultWords.of(fault)))));
         pane.onRepeat(actions::repeat);
         pane.onReport(actions::report);
         pane.setTransferHandler(new Drops(file -> pane.take(file, actions::open)));
@@ -59,8 +67,15 @@ final class OpenAudit {
         return file.toAbsolutePath().normalize();
     }
 
+    /** Says that what is shown was found after the program had been ended from outside, and takes it into its own keeping. */
+    void tellRecovered(Unsaved.Found<AuditDocument> found) {
+        recovery.takeOver(found);
+        pane.say(Words.of("recovered"));
+    }
+
     /** Ends it; what was not saved is given up. */
     void end() {
+        recovery.end();
         auditing.end();
         windows.closed(this);
         pane.end();

@@ -2,8 +2,8 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Document;
-import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Plan;
@@ -53,8 +53,8 @@ public final class Windows {
      * Shows what a start begins with: edits that were never saved, each in a window of its own that says so, then the test that was asked
      * for, which comes to the front where those edits are of it; the invented example at the very first start, else a new test.
      */
-    public void begin(Optional<Document> asked, List<Recovery.Found> found) {
-        found.forEach(edits -> add(edits.document()).tellRecovered(edits));
+    public void begin(Optional<Document> asked, Unsaved found) {
+        recover(found);
         if (asked.isPresent()) {
             show(asked.get());
         } else if (found.isEmpty() && settings.find(STARTED).isEmpty()) {
@@ -65,9 +65,12 @@ public final class Windows {
         settings.set(STARTED, "yes");
     }
 
-    /** Shows what a start begins with where a publication was asked for: edits of tests that were never saved, then the publication. */
-    public void beginAudit(AuditDocument asked, List<Recovery.Found> found) {
-        found.forEach(edits -> add(edits.document()).tellRecovered(edits));
+    /**
+     * Shows what a start begins with where a publication was asked for: edits that were never saved, then the publication, which comes
+     * to the front where those edits are of it.
+     */
+    public void beginAudit(AuditDocument asked, Unsaved found) {
+        recover(found);
         audit(asked);
         settings.set(STARTED, "yes");
     }
@@ -79,9 +82,19 @@ public final class Windows {
             there.get().shell().toFront();
             return;
         }
-        OpenAudit audit = new OpenAudit(document, this, framing.audits());
+        addAudit(document);
+    }
+
+    private OpenAudit addAudit(AuditDocument document) {
+        OpenAudit audit = new OpenAudit(document, this, ++numbers, framing.audits());
         audits.add(audit);
         audit.shell().setVisible(true);
+        return audit;
+    }
+
+    private void recover(Unsaved found) {
+        found.tests().forEach(edits -> add(edits.document()).tellRecovered(edits));
+        found.audits().forEach(edits -> addAudit(edits.document()).tellRecovered(edits));
     }
 
     /** Shows a test in a window of its own; one that is shown already comes to the front. */

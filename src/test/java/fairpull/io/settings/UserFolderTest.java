@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
+import fairpull.io.json.PlanJson;
+import fairpull.io.settings.UserFolder.Kind;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -24,12 +26,27 @@ class UserFolderTest {
         UserFolder folder = new UserFolder(home);
         String now = UserFolder.id(running, 0) + "-1";
         String dayBefore = UserFolder.id(running, -86_400_000) + "-1";
-        folder.keep(now, Optional.empty(), PLAN);
-        folder.keep(dayBefore, Optional.empty(), PLAN);
-        folder.keep("4194305-0-1", Optional.of(home), PLAN);
-        folder.keep("of-nobody", Optional.empty(), PLAN);
-        assertThat(folder.recoverable()).extracting(UserFolder.Recovered::id)
+        keep(folder, now, Optional.empty());
+        keep(folder, dayBefore, Optional.empty());
+        keep(folder, "4194305-0-1", Optional.of(home));
+        keep(folder, "of-nobody", Optional.empty());
+        assertThat(folder.recoverable(Kind.PLAN)).extracting(UserFolder.Recovered::id)
                 .containsExactlyInAnyOrder(dayBefore, "4194305-0-1", "of-nobody");
+    }
+
+    @Test
+    void editsOfAPublicationAreNoneOfAPlanAndAreForgottenWithWhereTheyBelong() throws IOException {
+        UserFolder folder = new UserFolder(home);
+        UserFolder.Recovered draft = new UserFolder.Recovered("4194305-0-1", Optional.of(home.resolve("inlet.json").toAbsolutePath()), "{}");
+        folder.keep(Kind.PUBLICATION, draft);
+        assertThat(folder.recoverable(Kind.PLAN)).isEmpty();
+        assertThat(folder.recoverable(Kind.PUBLICATION)).containsExactly(draft);
+        folder.forget(draft.id());
+        assertThat(home.resolve("recovery")).isEmptyDirectory();
+    }
+
+    private static void keep(UserFolder folder, String id, Optional<Path> where) throws IOException {
+        folder.keep(Kind.PLAN, new UserFolder.Recovered(id, where, PlanJson.indented(PLAN)));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static fairpull.ui.frame.Seat.done;
 import static fairpull.ui.frame.Seat.got;
 
 import fairpull.app.document.AuditDocument;
+import fairpull.app.document.Unsaved;
 import fairpull.ui.OffScreen;
 import java.awt.Component;
 import java.awt.Container;
@@ -24,8 +25,14 @@ final class AuditSeat {
     /** Before a process that was asked for a publication. */
     AuditSeat(Path home, AuditDocument document) {
         seat = new Seat(home);
-        done(() -> seat.windows.beginAudit(document, List.of()));
+        done(() -> seat.windows.beginAudit(document, Unsaved.none()));
         audit = got(seat.windows::audits).get(0);
+        done(this::layOut);
+    }
+
+    /** Before the first audit of a process that has begun already. */
+    AuditSeat(Seat seat) {
+        this(seat, got(seat.windows::audits).get(0));
         done(this::layOut);
     }
 

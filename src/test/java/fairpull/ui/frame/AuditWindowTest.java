@@ -5,11 +5,13 @@ import static fairpull.ui.frame.Seat.got;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.document.PublicationDraft;
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.cli.CommandLineProgram;
+import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.page.audit.CurvesPage;
 import fairpull.ui.page.tracing.TracedExample;
@@ -178,6 +180,37 @@ class AuditWindowTest {
     }
 
     @Test
+    void whatIsLackingIsSaidBeneathItsFieldWhenItIsToBeSavedAndNoLongerOnceItIsTyped() {
+        AuditSeat seat = blank();
+        seat.type("audit.figure.before.0", "184.2 hp");
+        assertThat(seat.complaint("audit.figure.after.0")).isEmpty();
+        done(seat.audit.actions()::save);
+        assertThat(seat.complaint("audit.figure.after.0")).contains("lacking");
+        assertThat(seat.complaint("audit.figure.before.0")).isEmpty();
+        assertThat(seat.said()).contains("figure after");
+        seat.type("audit.figure.after.0", "190.1 hp");
+        assertThat(seat.complaint("audit.figure.after.0")).isEmpty();
+        Path file = folder.resolve("kept.json");
+        seat.frame().chosen = Optional.of(file);
+        done(seat.audit.actions()::save);
+        assertThat(file).exists();
+        assertThat(seat.audit.document().isChanged()).isFalse();
+    }
+
+    @Test
+    void theExampleWithCurvesIsAuditedAsItsFileIs() throws IOException {
+        Path demo = Path.of("demo-data/published");
+        Publication example = KeepAudit.example("inlet").draft().publication().orElseThrow();
+        assertThat(example.curves()).hasSize(2);
+        AuditAnswer ofExample = AuditPublication.audit(example, folder);
+        AuditAnswer ofFile = AuditPublication.audit(demo.resolve("inlet.json"));
+        assertThat(AuditPublication.said(ofExample).text()).isEqualTo(AuditPublication.said(ofFile).text());
+        AuditSeat seat = blank();
+        seat.press("audit.example.inlet");
+        assertThat(seat.last().grades()).hasSize(2);
+    }
+
+    @Test
     void anExampleShowsItsGradeAndItsFairRepeatOpensAsAPlan() throws IOException {
         AuditSeat seat = blank();
         seat.press("audit.example.sound");
@@ -275,7 +308,7 @@ class AuditWindowTest {
     @Test
     void aPublicationThatIsDroppedOnATestIsAuditedBesideIt() {
         Seat seat = new Seat(folder.resolve("home"));
-        done(() -> seat.windows.begin(Optional.empty(), List.of()));
+        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none()));
         OpenTest test = seat.only();
         done(() -> test.pane().take(Path.of("demo-data/published/sound.json"), test.actions()::open));
         assertThat(got(seat.windows::audits)).singleElement()

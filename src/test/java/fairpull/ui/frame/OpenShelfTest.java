@@ -4,8 +4,9 @@ import static fairpull.ui.frame.Seat.done;
 import static fairpull.ui.frame.Seat.got;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.ui.InventedTests;
+import fairpull.app.document.Unsaved;
 import fairpull.ui.InventedTests.Kind;
+import fairpull.ui.InventedTests;
 import fairpull.ui.OffScreen;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
@@ -47,7 +48,7 @@ class OpenShelfTest {
         InventedTests.make(folder, 5, Kind.UNDER_WAY);
         InventedTests.make(folder, 6, Kind.BROKEN);
         seat = new Seat(home.resolve("home"));
-        done(() -> seat.windows.begin(Optional.empty(), List.of()));
+        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none()));
         done(() -> seat.windows.open().get(0).actions().shelf());
     }
 

@@ -8,6 +8,7 @@ import static fairpull.ui.frame.Seat.said;
 import static fairpull.ui.frame.Seat.type;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepReport.Kind;
 import fairpull.app.usecase.KeepTest;
 import fairpull.cli.CommandLineProgram;
@@ -21,7 +22,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -45,7 +45,7 @@ class ReportActionsTest {
         kept = CopiedTest.of(Path.of("plans/panel-filter"), folder.resolve("panel-filter"));
         seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), List.of()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
         test = seat.only();
     }
 

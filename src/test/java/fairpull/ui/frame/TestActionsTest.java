@@ -10,6 +10,7 @@ import static fairpull.ui.frame.Seat.type;
 import static fairpull.ui.frame.Seat.typing;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Plan;
@@ -40,7 +41,7 @@ class TestActionsTest {
         KeepTest.create(kept, StartingPlan.in(UnitSystem.METRIC));
         seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), List.of()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
         test = seat.only();
     }
 

@@ -3,6 +3,7 @@ package fairpull.ui.frame;
 import static fairpull.ui.frame.Seat.done;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.Unsaved;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
@@ -34,7 +35,7 @@ class TestMenuTest {
     void open() {
         seat = new Seat(home);
         done(() -> {
-            seat.windows.begin(Optional.empty(), List.of());
+            seat.windows.begin(Optional.empty(), Unsaved.none());
             bar = TestMenu.of(seat.windows.open().get(0).actions(), seat.settings);
         });
     }

@@ -7,8 +7,8 @@ import static fairpull.ui.frame.Seat.type;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
-import fairpull.app.document.Recovery;
 import fairpull.app.document.Settings;
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepTest;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.unit.UnitSystem;
@@ -19,7 +19,6 @@ import java.io.UncheckedIOException;
 import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,7 +44,7 @@ class WindowsTest {
     private void editedAndKilled(Optional<Document> document) throws IOException {
         Seat seat = new Seat(home);
         seat.settings.set("started", "yes");
-        done(() -> seat.windows.begin(document, List.of()));
+        done(() -> seat.windows.begin(document, Unsaved.none()));
         type(seat.only(), "question.title", EDITED);
         Waiting.until(() -> recovery().anyMatch(file -> holds(file, EDITED)));
         for (Path file : recovery().toList()) {
@@ -70,7 +69,7 @@ class WindowsTest {
     private Seat started(Optional<Path> asked) throws IOException {
         Seat seat = new Seat(home);
         seat.settings.set("started", "yes");
-        List<Recovery.Found> found = Recovery.found(seat.settings);
+        Unsaved found = Unsaved.in(seat.settings);
         Optional<Document> document = asked.map(test -> {
             try {
                 return KeepTest.open(test);

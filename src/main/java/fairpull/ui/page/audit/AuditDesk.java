@@ -1,10 +1,10 @@
 package fairpull.ui.page.audit;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.document.PublicationDraft;
 import fairpull.app.document.Settings;
 import fairpull.app.usecase.AuditTyping;
 import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.function.Consumer;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.document.FigureDraft;
 import fairpull.app.usecase.AuditTyping;
+import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication.Claim;
 import fairpull.ui.form.Choice;

@@ -1,8 +1,8 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.document.FigureDraft;
 import fairpull.app.usecase.AuditTyping;
 import fairpull.app.usecase.PlanTyping;
+import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.plan.Better;
 import fairpull.ui.form.Choice;

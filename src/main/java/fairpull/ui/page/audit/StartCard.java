@@ -16,8 +16,8 @@ final class StartCard extends Card {
         super(Words.of("audit.start.head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
         this.desk = desk;
         add(Prose.body(Words.of("audit.start.about")), "growx, wmin 0");
+        add(Buttons.of("audit.start.open", desk.opening()::choose), "growx 0");
         Columns row = new Columns(8, "[grow, fill]", "[grow, fill]", "[grow, fill]", "[grow, fill]");
-        row.add(Buttons.of("audit.start.open", desk.opening()::choose));
         for (String name : KeepAudit.EXAMPLES) {
             row.add(Buttons.of("audit.example." + name, () -> desk.opening().example(name)));
         }

@@ -1,6 +1,6 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.document.PublicationDraft;
+import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;
 import fairpull.ui.theme.Words;

@@ -1,8 +1,5 @@
-package fairpull.app.document;
+package fairpull.domain.audit;
 
-import fairpull.domain.audit.Printed;
-import fairpull.domain.audit.Procedure;
-import fairpull.domain.audit.Publication;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,7 +1,5 @@
-package fairpull.app.document;
+package fairpull.domain.audit;
 
-import fairpull.domain.audit.Printed;
-import fairpull.domain.audit.Publication;
 import fairpull.domain.plan.Better;
 import java.util.Optional;
 
