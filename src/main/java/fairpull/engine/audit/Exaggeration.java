@@ -58,8 +58,11 @@ public final class Exaggeration {
     static TypeErrors of(double trueGain, double critical, DoubleUnaryOperator above, DoubleUnaryOperator below, double scale) {
         double right = above.applyAsDouble(critical - trueGain);
         double wrong = below.applyAsDouble(critical + trueGain);
-        double size = critical * (right + wrong) + Tails.integral(x -> above.applyAsDouble(x - trueGain), critical, scale)
-                + Tails.integral(x -> below.applyAsDouble(x + trueGain), critical, scale);
+        double within = trueGain - critical;
+        // ∫ P(D ≥ x − θ) from c on; where c lies below θ, the tail is turned round from c to θ, so that every tail begins at 0 or above
+        double beyond = within <= 0 ? Tails.integral(above, -within, scale)
+                : within - Tails.integral(below, 0, scale) + Tails.integral(below, within, scale) + Tails.integral(above, 0, scale);
+        double size = critical * (right + wrong) + beyond + Tails.integral(below, critical + trueGain, scale);
         return new TypeErrors(right + wrong, wrong / (right + wrong), size / (trueGain * (right + wrong)));
     }
 

@@ -33,9 +33,9 @@ public final class LookWords {
                     + whole(notice, 2) + " of them not planned (planned: " + whole(notice, 1)
                     + "); more looks than planned announce more changes that are none, so the error rate is not kept.";
             case DAY_ENDED_EARLY -> "The day was ended before all of its pulls were run: " + String.join("; ", notice.names())
-                    + ". Whoever ends a day after seeing its values can end it when luck is good.";
+                    + "; whoever ends a day after seeing its values can end it when luck is good.";
             case DAY_NOT_OVER -> "The day is under way: " + whole(notice, 0) + " of " + whole(notice, 1)
-                    + " counted pulls are in. Whoever judges before the end can stop when luck is good, so that the error rate is no "
+                    + " counted pulls are in; whoever judges before the end can stop when luck is good, so that the error rate is no "
                     + "longer kept; judge at the end, or plan looks before the seal.";
             case PLAN_LOOK_TOO_EARLY -> "The look after " + whole(notice, 0) + " installs cannot be judged without a rig record, it needs "
                     + whole(notice, 1) + "; move it, or name a record with its degrees of freedom.";

@@ -38,7 +38,7 @@ class PublishedDifferenceTest {
 
     /** Of a normal difference the closed form of the paper. */
     @ParameterizedTest
-    @CsvSource({"0.5", "1", "2", "4"})
+    @CsvSource({"0.5", "1", "2", "4", "20", "300"})
     void errorsOfMeansAreThoseOfTheClosedForm(double gain) {
         TypeErrors found = difference(0, SINGLE, SINGLE, Double.POSITIVE_INFINITY).errorsAt(gain);
         TypeErrors closed = Exaggeration.at(gain, Math.sqrt(2), 0.05);

@@ -10,6 +10,7 @@ import static fairpull.ui.frame.Seat.type;
 import static fairpull.ui.frame.Seat.within;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.KeepReport.Kind;
 import fairpull.app.usecase.KeepTest;
@@ -57,7 +58,7 @@ class EarlyFindingTest {
         }
         Seat seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), List.of()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
         test = seat.only();
     }
 
