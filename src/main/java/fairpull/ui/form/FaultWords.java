@@ -1,6 +1,7 @@
 package fairpull.ui.form;
 
 import fairpull.app.usecase.UsageException;
+import fairpull.domain.Remedy;
 import fairpull.domain.InputException;
 import fairpull.domain.Remedy.Surface;
 import fairpull.ui.theme.Words;
@@ -21,7 +22,7 @@ public final class FaultWords {
             return unusable.oneLine(Surface.WINDOW);
         }
         if (fault instanceof UsageException misuse) {
-            return misuse.problem();
+            return Remedy.withoutCommands(misuse.problem());
         }
         if (fault instanceof UncheckedIOException disk) {
             return of(disk.getCause());

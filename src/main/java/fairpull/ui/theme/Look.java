@@ -57,6 +57,7 @@ public final class Look {
             FlatLightLaf.setup();
         }
         ToolTips.install();
+        PlainText.install();
     }
 
     private static Map<String, String> defaults(Mode mode) {

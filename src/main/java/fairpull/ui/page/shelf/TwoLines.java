@@ -20,8 +20,6 @@ final class TwoLines extends JPanel implements TableCellRenderer {
     TwoLines(RowWords words) {
         super(new MigLayout("insets 0 8 0 8, gap 0 1, fill, wrap 1, hidemode 3", "[grow, fill]", "push[][]push"));
         this.words = words;
-        first.putClientProperty("html.disable", true);
-        second.putClientProperty("html.disable", true);
         add(first, "wmin 0");
         add(second, "wmin 0");
     }
