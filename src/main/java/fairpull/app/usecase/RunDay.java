@@ -17,6 +17,7 @@ import fairpull.engine.running.GatesNow;
 import fairpull.engine.running.NextStep;
 import fairpull.engine.running.Retiming;
 import fairpull.io.folder.TestFolder;
+import fairpull.report.wording.EntryWords;
 import fairpull.report.wording.RunWords;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -92,6 +93,11 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return !next.install().isEmpty() && !last;
     }
 
+    /** {@return what “undo” would take back, in words; empty where there is nothing} */
+    public String lastAct() {
+        return String.join(" and ", log.lastAct().stream().map(record -> EntryWords.of(record.entry())).toList());
+    }
+
     /** {@return whether there is something that “undo” would take back} */
     public boolean canUndo() {
         return !log.lastAct().isEmpty();
@@ -149,11 +155,15 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
 
     /** Writes down why the next pull is run although gates do not hold. */
     public RunDay goOn(String reason, OffsetDateTime now) throws IOException {
-        NextAction next = next(now);
+        return goOn(nextPull(now), reason, now);
+    }
+
+    /** The same of a pull that may have come in meanwhile. */
+    public RunDay goOn(PullId pull, String reason, OffsetDateTime now) throws IOException {
         List<LogEntry> entries = new ArrayList<>();
-        for (GateNow gate : gates(next)) {
+        for (GateNow gate : GatesNow.of(plan, log, pull)) {
             if (gate.state() == GateNow.State.BROKEN && gate.overridden().isEmpty()) {
-                entries.add(new LogEntry.GateOverridden(nextPull(now), gate.gate().condition(), worded(reason)));
+                entries.add(new LogEntry.GateOverridden(pull, gate.gate().condition(), worded(reason)));
             }
         }
         if (entries.isEmpty()) {

@@ -1,9 +1,11 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.running.GateNow;
 import fairpull.domain.running.NextAction;
 import fairpull.domain.unit.UnitSystem;
+import fairpull.report.wording.PlanWords;
 import fairpull.report.wording.RunWords;
 import fairpull.report.wording.SafetyWords;
 import java.time.OffsetDateTime;
@@ -35,6 +37,11 @@ public record RunFace(NextAction next, String head, String beside, String counti
         }
         return day.leftAt(now).filter(left -> next.pull().isPresent()).map(left -> left.withOffsetSameInstant(now.getOffset()))
                 .map(RunWords::left).orElseGet(() -> RunWords.window(next));
+    }
+
+    /** {@return a reading as typed, in the unit that its band is shown in where it names none} */
+    public static String withUnit(Condition condition, String typed, UnitSystem system) {
+        return typed.matches("[-+−]?[0-9.,]+") ? typed + " " + PlanWords.unitOf(condition, system).symbol() : typed;
     }
 
     /** {@return the cautions that stay in view while a plan is run} */

@@ -191,7 +191,8 @@ public final class RunWords {
                 + Numbers.level(check.withRefit().level()) + " interval " + numbers.signedBare(check.withRefit().low()) + " to "
                 + numbers.signed(check.withRefit().high()) + ")";
         return interval + (!check.byRecord() ? ", by pull scatter alone; refitting adds to it."
-                : check.cameBack() ? ": the car came back." : ": the car did not come back; look for what changed.");
+                : check.cameBack() ? ": it holds 0, so nothing shows that the car changed."
+                : ": the car did not come back; look for what changed.");
     }
 
     /** {@return what is known of a pull while the day is run; without its value for blind eyes} */

@@ -7,6 +7,7 @@ import javax.swing.JButton;
 public final class Buttons {
     private static final String SOLID = "background: $Button.default.background; foreground: $Button.default.foreground; "
             + "hoverBackground: lighten($Button.default.background, 10%); pressedBackground: lighten($Button.default.background, 20%); "
+            + "focusedBackground: $Button.default.background; "
             + "borderColor: $Button.default.background; hoverBorderColor: $Button.default.background; font: semibold";
 
     private Buttons() {

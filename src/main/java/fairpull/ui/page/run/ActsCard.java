@@ -6,10 +6,14 @@ import fairpull.domain.running.NextAction;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.ReasonBar;
+import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
 import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -33,6 +37,8 @@ final class ActsCard extends Card {
     private final JButton go;
     private final JButton undo;
     private final JButton look;
+    private boolean isDone;
+    private String last = "";
     private final JCheckBox blind = box("run.blind");
     private final JCheckBox sound = box(SOUND);
 
@@ -41,6 +47,7 @@ final class ActsCard extends Card {
         this.desk = desk;
         this.page = page;
         setName("run.acts");
+        setFocusable(true);
         done = Buttons.primary("run.done", this::done);
         abort = Buttons.of("run.abort", this::abort);
         swap = Buttons.of("run.swap", this::swap);
@@ -52,9 +59,9 @@ final class ActsCard extends Card {
         keys.add(done, "spanx, growx, hmin 34");
         for (JButton button : new JButton[] {abort, swap, go, undo}) {
             button.setMargin(new Insets(2, 4, 2, 4));
-            DayKeys.leaveFocus(button);
             keys.add(button, "growx, wmin 0");
         }
+        List.of(look, done, abort, swap, go, undo).forEach(DayKeys::leaveFocus);
         keys.add(sound);
         keys.add(blind);
         add(keys, "growx, wmin 0");
@@ -83,9 +90,9 @@ final class ActsCard extends Card {
         }
     }
 
-    /** Takes the focus, so that the keys of the day are heard. */
+    /** Takes the focus itself, and gives it to no button, so that the keys of the day are heard and mean what they say. */
     void focus() {
-        (done.isEnabled() ? done : undo).requestFocusInWindow();
+        requestFocusInWindow();
     }
 
     /** The moment and the pull are those of the key, however long the reason takes. */
@@ -113,16 +120,31 @@ final class ActsCard extends Card {
         }
     }
 
+    /** The reason is of the pull whose gates were in view, also where its export comes in while the reason is typed. */
     private void goOn() {
         if (go.isEnabled()) {
-            ask("run.reason.go", why -> (day, now) -> day.goOn(why, now));
+            page.nextPull().ifPresent(pull -> {
+                OffsetDateTime at = page.now();
+                reason.ask("run.reason.go", why -> page.act(at, (day, now) -> day.goOn(pull, why, now)));
+            });
         }
     }
 
+    /** Once the day is done, nothing is taken back unasked. */
     private void undo() {
-        if (undo.isEnabled()) {
-            page.act(page.now(), RunDay::undo);
+        if (undo.isEnabled() && isDone) {
+            Map<String, Runnable> answers = new LinkedHashMap<>();
+            answers.put("run.undo.no", () -> { });
+            answers.put("run.undo.yes", this::takeBack);
+            Teller.around(this).ask(Words.of("run.undo.question", last), answers);
+        } else if (undo.isEnabled()) {
+            takeBack();
         }
+    }
+
+    private void takeBack() {
+        String gone = last;
+        page.act(page.now(), RunDay::undo, () -> desk.words().accept(Words.of("run.undo.done", gone)));
     }
 
     /** Binds the keys to the page. */
@@ -146,6 +168,8 @@ final class ActsCard extends Card {
         swap.setEnabled(day.canSwap(next));
         go.setEnabled(day.gates(next).stream().anyMatch(gate -> gate.state() == GateNow.State.BROKEN && gate.overridden().isEmpty()));
         undo.setEnabled(day.canUndo());
+        isDone = next.kind() == NextAction.Kind.DONE;
+        last = day.lastAct();
         look.setVisible(next.kind() == NextAction.Kind.LOOK);
         blind.setSelected(desk.isBlind());
         blind.setEnabled(next.kind() != NextAction.Kind.DONE);

@@ -17,11 +17,15 @@ final class DayKeys {
     }
 
     /**
-     * A click on a button leaves the focus where it is: the space bar would otherwise press that button again in place of saying that a
-     * pull is done. The tabulator still reaches it.
+     * A click on a button leaves the focus where it is, and the space bar does not press it: it says that a pull is done, whatever has the
+     * focus. The tabulator still reaches the button, where Enter presses it.
      */
     static void leaveFocus(AbstractButton button) {
         button.setRequestFocusEnabled(false);
+        for (String key : new String[] {"", "released "}) {
+            button.getInputMap().put(KeyStroke.getKeyStroke(key + "SPACE"), "none");
+            button.getInputMap().put(KeyStroke.getKeyStroke(key + "ENTER"), key.isEmpty() ? "pressed" : "released");
+        }
     }
 
     /** Has a key do something while {@code page} is in view. */
@@ -45,8 +49,7 @@ final class DayKeys {
             public boolean isEnabled() {
                 Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
                 boolean typing = focused instanceof JTextComponent text && text.isEditable();
-                boolean pressing = stroke.equals("SPACE") && focused instanceof AbstractButton;
-                return page.isShowing() && !typing && !pressing;
+                return page.isShowing() && !typing;
             }
         });
     }

@@ -9,10 +9,15 @@ import fairpull.ui.form.Line;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.function.BiConsumer;
+import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 
 /** One gate: its name, a field for what was read, its band, and how it stands. */
 final class GateRow {
@@ -24,15 +29,33 @@ final class GateRow {
     private boolean read;
     private boolean narrow;
 
-    /** A row that sends what is typed. */
-    GateRow(Condition condition, BiConsumer<Condition, String> typed) {
+    /**
+     * A row that sends what is typed: to {@code entered} with Enter, to {@code left} once the field is left otherwise; {@code leaving}
+     * hears that Escape leaves the gates.
+     */
+    GateRow(Condition condition, BiConsumer<Condition, String> entered, BiConsumer<Condition, String> left, Runnable leaving) {
         String key = "run.gate." + condition.id();
         label = new Line(Words.of(key), Role.INK, Look.Type.BODY);
         label.setLabelFor(field);
         field.setName(key);
         field.setToolTipText(Words.tip(Words.of("run.gate.tip")));
         field.getAccessibleContext().setAccessibleName(Words.of(key));
-        field.addActionListener(event -> typed.accept(condition, LocalNumbers.typed(field.getText().strip())));
+        field.addActionListener(event -> entered.accept(condition, LocalNumbers.typed(field.getText().strip())));
+        field.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                if (!event.isTemporary() && !field.getText().isBlank() && !field.getText().equals(LocalNumbers.shown(shown))) {
+                    left.accept(condition, LocalNumbers.typed(field.getText().strip()));
+                }
+            }
+        });
+        field.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "leave");
+        field.getActionMap().put("leave", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                leaving.run();
+            }
+        });
         standing.setName(key + ".standing");
     }
 

@@ -61,7 +61,7 @@ final class GatesCard extends Card {
             panel.add(Prose.small(Words.of(planned ? "run.gates.wait" : "run.gates.none")), "spanx, growx, wmin 0");
         }
         for (GateNow one : gates) {
-            GateRow row = new GateRow(one.gate().condition(), this::answer);
+            GateRow row = new GateRow(one.gate().condition(), this::answer, typed, leaving);
             rows.put(one.gate().condition(), row);
             row.addTo(panel, many);
         }

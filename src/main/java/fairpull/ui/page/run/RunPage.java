@@ -16,11 +16,14 @@ import fairpull.domain.running.NextAction;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;
 import fairpull.ui.form.Prose;
+import fairpull.ui.form.Teller;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.BorderLayout;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -96,12 +99,22 @@ public final class RunPage implements Page {
         cautions.setText(RunFace.cautions(desk.document().plan()));
         view.add(new Board(next, gates, soFarCard, acts, watch, cautions));
         acts.bindKeys(view);
+        view.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent pressed) {
+                acts.focus();
+            }
+        });
         desk.settings().listen(this::redraw);
         desk.strip().onChosen(install -> showSoFar());
     }
 
     private void complain(Throwable fault) {
-        desk.words().accept(FaultWords.of(fault));
+        if (view.isShowing()) {
+            Teller.around(view).say(FaultWords.of(fault));
+        } else {
+            desk.words().accept(FaultWords.of(fault));
+        }
     }
 
     /** {@return why a day cannot be run yet} */
@@ -197,10 +210,20 @@ public final class RunPage implements Page {
 
     /** Does something that happened at a moment: that of the key, however long the disk takes. */
     void act(OffsetDateTime now, Act act) {
+        act(now, act, () -> desk.words().accept(""));
+    }
+
+    /** The same; {@code then} says something of it once it is done. */
+    void act(OffsetDateTime now, Act act, Runnable then) {
         folder().ifPresent(folder -> lane.ask(() -> act.on(RunDay.of(folder), now), done -> {
-            desk.words().accept("");
+            then.run();
             become(done);
         }));
+    }
+
+    /** {@return the pull that is next; empty where none is} */
+    Optional<PullId> nextPull() {
+        return day.flatMap(read -> read.next(now()).pull());
     }
 
     /** Takes the planned look. */
@@ -222,7 +245,7 @@ public final class RunPage implements Page {
     /** A reading that is not understood is refused beside its field. */
     private void read(Condition condition, String typed) {
         OffsetDateTime now = now();
-        Act reading = meant((read, at) -> read.read(condition, typed, at));
+        Act reading = meant((read, at) -> read.read(condition, RunFace.withUnit(condition, typed, desk.settings().units()), at));
         folder().ifPresent(folder -> lane.ask(() -> reading.on(RunDay.of(folder), now), this::become,
                 fault -> gates.refuse(condition, FaultWords.of(fault))));
     }
