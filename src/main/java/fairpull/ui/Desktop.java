@@ -6,8 +6,9 @@ import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.app.usecase.KeepTest;
-import fairpull.domain.InputException;
+import fairpull.app.usecase.OpenedAt;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.InputException;
 import fairpull.ui.frame.Appearance;
 import fairpull.ui.frame.Windows;
 import java.awt.AWTError;
@@ -16,6 +17,7 @@ import java.awt.HeadlessException;
 import java.awt.Toolkit;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -41,7 +43,9 @@ public final class Desktop {
             return;
         }
         Optional<Document> document = asked.isPresent() ? Optional.of(KeepTest.open(asked.get())) : Optional.empty();
-        start(settings, windows -> windows.begin(document, found));
+        // a day that was under way in a window that never ended goes on
+        List<Document> running = asked.isPresent() ? List.of() : OpenedAt.running(Windows.left(settings));
+        start(settings, windows -> windows.begin(document, found, running));
     }
 
     private static void start(Settings settings, Consumer<Windows> begin) {

@@ -39,10 +39,10 @@ public final class AuditPane extends PathPane<AuditPage> {
         panel = new AuditPanel(auditing, () -> flushed(() -> repeating.run()), () -> flushed(() -> reporting.run()));
         add(title(), "spanx, wrap, wmin 0");
         add(subtitle(), "spanx, wrap, wmin 0, gaptop 6");
-        add(banner(), "spanx, growx, wrap, gaptop 6");
         addPath();
         addStage();
-        add(panel, "grow, hmin 0, gaptop 6");
+        add(panel, "grow, hmin 0, gaptop 6, wrap");
+        addBanner();
         document.listen(this::refresh);
         auditing.listen(this::refresh);
         settings().listen(this::refresh);

@@ -34,7 +34,7 @@ final class OpenShelf {
     }
 
     private void choose(Consumer<Path> then) {
-        shell.chooseFolder("shelf.choose", false).ifPresent(then);
+        shell.chooseFolder("shelf.choose").ifPresent(then);
     }
 
     /** Ends it. */

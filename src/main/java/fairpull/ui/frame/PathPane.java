@@ -65,15 +65,15 @@ public abstract class PathPane<L extends Leaf> extends JPanel implements Teller 
         return subtitle;
     }
 
-    /** {@return where the pane speaks, for the layout} */
-    final JComponent banner() {
-        return banner;
-    }
-
     /** Adds the path, and beside it what the pages say of what is typed. */
     final void addPath() {
         add(path, "split 2, spanx, gaptop 6");
         add(message, "growx, wmin 0, wrap");
+    }
+
+    /** Adds where the pane speaks: at its foot, so that nothing moves away beneath a hand that is about to click. */
+    final void addBanner() {
+        add(banner, "newline, spanx, growx, gaptop 6");
     }
 
     /** Adds the pages. */

@@ -19,8 +19,8 @@ interface Shell {
     /** {@return how large it is} */
     Dimension getSize();
 
-    /** Asks for a folder to open, or for one to save in; {@code key} names what for. */
-    Optional<Path> chooseFolder(String key, boolean saving);
+    /** Asks for a folder to open; {@code key} names what for. */
+    Optional<Path> chooseFolder(String key);
 
     /** Asks for a folder to write into, with a proposal that need not be there yet. */
     Optional<Path> chooseFolder(String key, Path proposed);

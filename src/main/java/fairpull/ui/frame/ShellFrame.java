@@ -18,10 +18,10 @@ class ShellFrame extends JFrame implements Shell {
     }
 
     @Override
-    public Optional<Path> chooseFolder(String key, boolean saving) {
+    public Optional<Path> chooseFolder(String key) {
         JFileChooser chooser = new JFileChooser(settings.recent().stream().findFirst().map(Path::getParent).map(Path::toFile).orElse(null));
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-        return chosen(chooser, key, saving);
+        return chosen(chooser, key, false);
     }
 
     @Override

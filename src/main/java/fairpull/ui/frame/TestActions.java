@@ -26,6 +26,8 @@ import javax.swing.SwingUtilities;
  * any of it; a plan is not kept while a field shows something else.
  */
 final class TestActions {
+    private static final int LONGEST_NAME = 40;
+
     private final OpenTest test;
     private final Windows windows;
     private final ReportActions reports;
@@ -58,7 +60,7 @@ final class TestActions {
     }
 
     void open() {
-        test.shell().chooseFolder("menu.open", false).ifPresent(this::open);
+        test.shell().chooseFolder("menu.open").ifPresent(this::open);
     }
 
     /** Opens the test in a folder, in this window while nobody has touched what it shows; a publication in a window of its own. */
@@ -88,11 +90,19 @@ final class TestActions {
             if (document().isAmending()) {
                 pane().askReason();
             } else if (document().folder().isEmpty()) {
-                test.shell().chooseFolder("menu.saveAs", true).ifPresent(folder -> create(folder, then));
+                test.shell().chooseFolder("menu.saveAs", proposed()).ifPresent(folder -> create(folder, then));
             } else {
                 write(document().folder().get(), then);
             }
         });
+    }
+
+    /** A folder of its own for a test, named by its title, beside the one that was opened last. */
+    private Path proposed() {
+        String name = document().plan().title().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+        Path beside = windows.settings().recent().stream().findFirst().map(Path::getParent)
+                .orElse(Path.of(System.getProperty("user.home", ".")));
+        return beside.resolve(name.isEmpty() ? Words.of("test.folder") : name.substring(0, Math.min(name.length(), LONGEST_NAME)));
     }
 
     private void write(Path folder, Runnable then) {
@@ -115,6 +125,7 @@ final class TestActions {
         }, written -> {
             document().savedTo(folder, written);
             windows.settings().opened(folder);
+            windows.remember();
             then.run();
         });
     }
@@ -126,7 +137,7 @@ final class TestActions {
                 save();
             } else if (!pane().showsComplaint()) {
                 Plan plan = document().plan();
-                test.shell().chooseFolder("menu.saveNew", true).ifPresent(folder -> pane().onDisk(() -> {
+                test.shell().chooseFolder("menu.saveNew", proposed()).ifPresent(folder -> pane().onDisk(() -> {
                     KeepTest.create(folder, plan);
                     return KeepTest.open(folder);
                 }, windows::show));

@@ -67,13 +67,13 @@ public final class TestPane extends PathPane<Page> implements ReportWriter {
         state.add(subtitle(), "wmin 0");
         state.add(amendment, "growx, wmin pref");
         add(state, "spanx, growx, wrap, wmin 0, gaptop 6");
-        add(banner(), "spanx, growx, wrap, gaptop 6");
         add(strip, "spanx, growx, wrap, gaptop 6");
         addPath();
         add(tour, "spanx, growx, wrap, gaptop 6");
         addStage();
         add(outlook, "split 2, grow, hmin 0, gaptop 6");
-        add(found, "grow, hmin 0, gaptop 6");
+        add(found, "grow, hmin 0, gaptop 6, wrap");
+        addBanner();
     }
 
     /** Shows what may be shown to eyes that may be blind: the title names the parts, and some pages tell of them. */
@@ -81,6 +81,7 @@ public final class TestPane extends PathPane<Page> implements ReportWriter {
         boolean before = blind;
         blind = desk.isBlind();
         title().setText(Titles.title(document, blind));
+        title().setToolTipText(document.folder().map(folder -> Words.tip(folder.toString())).orElse(null));
         showPath();
         firePropertyChange(BLIND, before, blind);
     }

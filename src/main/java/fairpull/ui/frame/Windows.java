@@ -7,14 +7,18 @@ import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Plan;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The windows of a process: several tests at a time, one set of settings. */
 public final class Windows {
     private static final String STARTED = "started";
+    private static final String OPEN = "open";
 
     private final Settings settings;
     private final Framing framing;
@@ -54,9 +58,16 @@ public final class Windows {
      * for, which comes to the front where those edits are of it; the invented example at the very first start, else a new test.
      */
     public void begin(Optional<Document> asked, Unsaved found) {
+        begin(asked, found, List.of());
+    }
+
+    /** Shows the same, and before all a day that was under way in a window that never ended. */
+    public void begin(Optional<Document> asked, Unsaved found, List<Document> running) {
         recover(found);
         if (asked.isPresent()) {
             show(asked.get());
+        } else if (!running.isEmpty()) {
+            running.forEach(this::show);
         } else if (found.isEmpty() && settings.find(STARTED).isEmpty()) {
             welcome();
         } else if (found.isEmpty()) {
@@ -111,6 +122,8 @@ public final class Windows {
         OpenTest test = new OpenTest(document, this, ++numbers, framing.tests());
         open.add(test);
         document.folder().ifPresent(settings::opened);
+        remember();
+        test.openWhereItStands();
         test.shell().setVisible(true);
         return test;
     }
@@ -152,6 +165,19 @@ public final class Windows {
 
     void closed(OpenTest test) {
         open.remove(test);
+        remember();
+    }
+
+    /** {@return the folders of the tests that were open when the program was last ended from outside} */
+    public static List<Path> left(Settings settings) {
+        return settings.find(OPEN).filter(kept -> !kept.isEmpty()).map(kept -> Stream.of(kept.split("\n")).map(Path::of).toList())
+                .orElse(List.of());
+    }
+
+    /** Remembers what is open, for a start after an end from outside. */
+    void remember() {
+        settings.set(OPEN, open.stream().flatMap(test -> test.document().folder().stream())
+                .map(folder -> folder.toAbsolutePath().normalize().toString()).collect(Collectors.joining("\n")));
     }
 
     void closed(OpenAudit audit) {

@@ -34,7 +34,7 @@ final class NoFrame implements Shell {
     }
 
     @Override
-    public Optional<Path> chooseFolder(String key, boolean saving) {
+    public Optional<Path> chooseFolder(String key) {
         return chosen;
     }
 

@@ -1,6 +1,7 @@
 package fairpull.ui.frame;
 
 import static fairpull.ui.frame.Seat.done;
+import static fairpull.ui.frame.Seat.find;
 import static fairpull.ui.frame.Seat.frame;
 import static fairpull.ui.frame.Seat.said;
 import static fairpull.ui.frame.Seat.type;
@@ -10,6 +11,8 @@ import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.OpenedAt;
+import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.Waiting;
@@ -19,8 +22,11 @@ import java.io.UncheckedIOException;
 import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -159,5 +165,28 @@ class WindowsTest {
         type(test, "question.title", "kept again");
         Waiting.until(() -> recovery().anyMatch(file -> holds(file, "kept again")));
         assertThat(said(test)).isEmpty();
+    }
+
+    /** A window that never ended leaves its day open: the next start goes on with it, on the page Run. */
+    @Test
+    void aDayUnderWayIsFoundAgainAfterAnEndFromOutside() throws IOException {
+        Path test = folder.resolve("day");
+        KeepTest.create(test, KeepTest.open(Path.of("plans/electric-pump")).plan());
+        KeepTest.seal(test, OffsetDateTime.parse("2026-05-09T08:00:00Z"));
+        var document = KeepTest.open(test);
+        Seat seat = new Seat(home);
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        assertThat(OpenedAt.running(Windows.left(seat.settings))).as("nothing was run yet").isEmpty();
+        RunDay.of(test).pullDone(OffsetDateTime.parse("2026-05-09T08:10:00Z"));
+
+        List<Document> running = OpenedAt.running(Windows.left(seat.settings));
+        assertThat(running).hasSize(1);
+        Seat next = new Seat(home);
+        done(() -> next.windows.begin(Optional.empty(), Unsaved.none(), running));
+        assertThat(next.only().document().folder()).contains(test);
+        assertThat(find(next.only(), "page.run", AbstractButton.class).isSelected()).isTrue();
+
+        done(() -> next.only().actions().close());
+        assertThat(Windows.left(next.settings)).isEmpty();
     }
 }
