@@ -63,6 +63,11 @@ class AuditVerbTest {
         refused(silent.replace("217 hp", "217 N·m"), "printed in hp and in N·m");
         refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");
         refused("{}", "not a publication", "--template");
+        refused(silent.replace("214 hp", "214,3 hp"), "line", "write a point for the comma");
+        refused(silent.replace("\"214 hp\"", "214"), "line", "with its unit");
+        refused(silent.replace("214 hp", "1e300 hp"), "line", "expected a figure");
+        refused(silent.replace("3 hp more from a filter", ""), "a claim has words");
+        refused(silent.replace("3 hp more from a filter", "x".repeat(500)), "line", "up to 400 characters, this one has 500");
         Run.of("audit").refused(2, "--template");
         Run.of("audit", folder.resolve("none.json")).refused(3, "no such file");
     }

@@ -18,19 +18,25 @@ import java.util.regex.Pattern;
  */
 public record Printed(double value, int decimals, Unit unit) {
     private static final int MOST_DECIMALS = 12;
+    private static final double LARGEST = 1e12;
+    private static final Pattern UNIT = Pattern.compile("[\\p{L}°%µ‰].*|1?|1/.*");
     private static final Pattern NUMBER = Pattern.compile("\\s*[-+−]?\\d*(?:\\.(?<behind>\\d*))?(?:[eE](?<power>[-+]?\\d{1,3}))?");
 
     public Printed {
         Objects.requireNonNull(unit, "unit");
-        if (!Double.isFinite(value) || decimals < 0 || decimals > MOST_DECIMALS) {
-            throw new IllegalArgumentException("a printed figure is finite and has up to " + MOST_DECIMALS + " decimals, was " + value
-                    + " with " + decimals);
+        if (!(Math.abs(value) <= LARGEST) || decimals < 0 || decimals > MOST_DECIMALS) {
+            throw new IllegalArgumentException("a printed figure has up to 12 digits before the point and " + MOST_DECIMALS
+                    + " behind it, was " + value + " with " + decimals + " decimals");
         }
     }
 
-    /** {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number, or one of more than 12 decimals} */
+    /**
+     * {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number, one of more than 12 decimals, or a unit
+     * that begins like a number}
+     */
     public static Optional<Printed> parse(String text) {
-        return Amount.parse(text).filter(amount -> Double.isFinite(amount.value()) && decimals(text) <= MOST_DECIMALS)
+        return Amount.parse(text).filter(amount -> Math.abs(amount.value()) <= LARGEST && decimals(text) <= MOST_DECIMALS)
+                .filter(amount -> UNIT.matcher(amount.unit().symbol()).matches())
                 .map(amount -> new Printed(amount.value(), decimals(text), amount.unit()));
     }
 

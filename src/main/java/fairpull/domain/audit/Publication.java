@@ -7,6 +7,8 @@ import fairpull.domain.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A published comparison.
@@ -22,11 +24,23 @@ import java.util.Optional;
  */
 public record Publication(String title, String remark, String source, String changed, List<Figure> figures, List<Curves> curves,
         Procedure procedure, List<Claim> claims) {
+    private static final int MOST_FIGURES = 20;
+    private static final int MOST_CURVES = 8;
+    private static final int LONGEST_TEXT = 400;
+    private static final int MOST_VALUES = 1000;
+
     public Publication {
         Objects.requireNonNull(procedure, "procedure");
         figures = List.copyOf(figures);
         curves = List.copyOf(curves);
         claims = List.copyOf(claims);
+        if (figures.size() > MOST_FIGURES || curves.size() > MOST_CURVES || claims.size() > MOST_FIGURES) {
+            throw new IllegalArgumentException("up to " + MOST_FIGURES + " figures and claims and " + MOST_CURVES + " pairs of curves are "
+                    + "audited at a time; part the publication");
+        }
+        for (String text : List.of(title, remark, source, changed)) {
+            bounded("a text", text);
+        }
         if (figures.isEmpty()) {
             throw new IllegalArgumentException("a publication without a figure before and after holds nothing to audit");
         }
@@ -38,6 +52,12 @@ public record Publication(String title, String remark, String source, String cha
                 throw new IllegalArgumentException("the claim “" + claim.words() + "” is about “" + claim.figure()
                         + "”, which is no figure of the publication");
             }
+        }
+    }
+
+    private static void bounded(String what, String text) {
+        if (text.length() > LONGEST_TEXT) {
+            throw new IllegalArgumentException(what + " has up to " + LONGEST_TEXT + " characters, this one has " + text.length());
         }
     }
 
@@ -58,6 +78,7 @@ public record Publication(String title, String remark, String source, String cha
                     || before.unit().quantity() == Quantity.OTHER && !before.unit().equals(after.unit())) {
                 throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + " and in " + after.unit().symbol());
             }
+            bounded("the name of a figure", name);
             if (!(before.si() > 0)) {
                 throw new IllegalArgumentException(name + " before must be above 0");
             }
@@ -96,9 +117,21 @@ public record Publication(String title, String remark, String source, String cha
         public Values {
             printedBefore = List.copyOf(printedBefore);
             printedAfter = List.copyOf(printedAfter);
+            if (Math.max(printedBefore.size(), printedAfter.size()) > MOST_VALUES) {
+                throw new IllegalArgumentException("up to " + MOST_VALUES + " values a side are audited");
+            }
             if (printedBefore.size() < 2 || printedAfter.size() < 2 || paired && printedBefore.size() != printedAfter.size()) {
                 throw new IllegalArgumentException("values need two or more on each side, and as many on both where they are paired");
             }
+        }
+
+        /** {@return whether they scatter, so that they can be tested} */
+        public boolean scatter() {
+            if (paired) {
+                double first = after().at(0) - before().at(0);
+                return IntStream.range(1, printedBefore.size()).anyMatch(place -> after().at(place) - before().at(place) != first);
+            }
+            return Stream.of(before(), after()).anyMatch(side -> side.stream().anyMatch(value -> value != side.at(0)));
         }
 
         /** {@return the values before, in SI} */
@@ -147,6 +180,9 @@ public record Publication(String title, String remark, String source, String cha
      * @param gain the gain claimed, with its unit or in percent; empty where any gain is
      */
     public record Claim(String words, String figure, Optional<Printed> gain) {
+        public Claim {
+            bounded("a claim", words);
+        }
     }
 
     /** {@return the same with another procedure} */

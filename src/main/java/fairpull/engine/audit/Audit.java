@@ -73,7 +73,7 @@ public final class Audit {
                         ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty(),
                 scatters && ordinary.degreesOfFreedom() > FEWEST_WITH_A_MEAN
                         ? Optional.of(ordinary.errorsAt(TRUE_GAIN * figure.before().si())) : Optional.empty(),
-                figure.values().map(ByValues::test), scatters ? budget(figure, scatter) : List.of());
+                figure.values().filter(Publication.Values::scatter).map(ByValues::test), scatters ? budget(figure, scatter) : List.of());
     }
 
     /** {@return whether anything is known of how such a figure scatters} */
@@ -141,7 +141,8 @@ public final class Audit {
 
     private Optional<Ends> ends(Publication.Figure figure, Procedure procedure) {
         ScatterRange scatter = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
-        Optional<Publication.Values> tested = figure.values().filter(values -> scatters(figure) || ByValues.repeatInstalls(values));
+        Optional<Publication.Values> tested = figure.values()
+                .filter(values -> values.scatter() && (scatters(figure) || ByValues.repeatInstalls(values)));
         return tested.map(values -> new ByValues(figure, values, procedure, pickedCritical, scatter).ends())
                 .or(() -> scatters(figure) && figure.values().isEmpty()
                         ? Optional.of(Grading.ends(pair(figure), procedure, pickedCritical, scatter)) : Optional.empty());

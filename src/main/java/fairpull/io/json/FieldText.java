@@ -2,13 +2,16 @@ package fairpull.io.json;
 
 import fairpull.domain.audit.Printed;
 import fairpull.domain.unit.Quantity;
+import fairpull.domain.unit.Units;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** What stands in the fields of a publication file; an item that is left out, or is “not disclosed”, was not disclosed. */
 final class FieldText {
     static final String NOT_DISCLOSED = "not disclosed";
+    private static final Pattern COMMA = Pattern.compile("\\d,\\d");
 
     private FieldText() {
     }
@@ -45,12 +48,35 @@ final class FieldText {
     }
 
     static Optional<String> given(Optional<String> text) {
-        return opt(text).map(String::strip).filter(known -> !known.isEmpty() && !known.equalsIgnoreCase(NOT_DISCLOSED));
+        return opt(text).map(FieldText::plain).filter(known -> !known.isEmpty() && !known.equalsIgnoreCase(NOT_DISCLOSED));
     }
 
     static Printed printed(String text) {
         return Printed.parse(text).orElseThrow(() -> new IllegalArgumentException("expected a figure as it was printed, such as "
-                + "“214.3 hp”, found “" + text + "”"));
+                + "“214.3 hp”, found “" + text + "”" + (COMMA.matcher(text).find() ? "; write a point for the comma" : "")));
+    }
+
+    /** {@return a figure that says its unit} */
+    static Printed withUnit(String text) {
+        Printed figure = printed(text);
+        if (figure.unit().equals(Units.ONE)) {
+            throw new IllegalArgumentException("expected a figure with its unit, such as “214.3 hp”, found “" + text + "”");
+        }
+        return figure;
+    }
+
+    /** {@return a text that is not empty; where it is, {@code lacking} says so} */
+    static String some(String text, String lacking) {
+        String plain = plain(text);
+        if (plain.isEmpty()) {
+            throw new IllegalArgumentException(lacking);
+        }
+        return plain;
+    }
+
+    /** {@return a text without what only steers a terminal} */
+    static String plain(String text) {
+        return text.replaceAll("\\p{Cntrl}+", " ").strip();
     }
 
     /** {@return an engine speed in rad/s} */

@@ -22,7 +22,10 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         List<FigureFields> figures, Optional<List<CurvesFields>> curves, Optional<ProcedureFields> procedure, List<ClaimFields> claims) {
     /** {@return the publication; an {@link IllegalArgumentException} says what cannot be} */
     Publication publication() {
-        return new Publication(title, FieldText.given(remark).orElse(""), FieldText.given(source).orElse(""), changed,
+        figures.forEach(figure -> FieldText.some(figure.name(), "a figure has a name, such as peak power"));
+        claims.forEach(claim -> FieldText.some(claim.words(), "a claim has words; give them as they were published"));
+        return new Publication(FieldText.plain(title), FieldText.given(remark).orElse(""), FieldText.given(source).orElse(""),
+                FieldText.plain(changed),
                 figures.stream().map(FigureFields::figure).toList(),
                 FieldText.opt(curves).orElse(List.of()).stream().map(CurvesFields::curves).toList(),
                 FieldText.opt(procedure).map(ProcedureFields::procedure).orElseGet(Procedure::notDisclosed),
@@ -41,7 +44,7 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
 
         private static Publication.Figure figure(String name, String before, String after, Optional<String> better, Optional<String> at,
                 Optional<ValuesFields> values) {
-            return new Publication.Figure(name, FieldText.printed(before), FieldText.printed(after),
+            return new Publication.Figure(FieldText.plain(name), FieldText.withUnit(before), FieldText.withUnit(after),
                     FieldText.given(better).map(word -> FieldText.constant(word, Better.values(), "better")).orElse(Better.MORE),
                     FieldText.given(at).map(FieldText::printed), FieldText.opt(values).map(ValuesFields::values));
         }
@@ -113,7 +116,7 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         }
 
         private static Publication.Claim claim(String words, String figure, Optional<String> gain) {
-            return new Publication.Claim(words, figure, FieldText.given(gain).map(FieldText::printed));
+            return new Publication.Claim(FieldText.plain(words), FieldText.plain(figure), FieldText.given(gain).map(FieldText::printed));
         }
     }
 

@@ -73,6 +73,15 @@ class AuditTest {
     }
 
     @Test
+    void valuesThatDoNotScatterAreNotTested() {
+        String figure = pair("200.0 hp", "204.0 hp") + values("install", "\"200 hp\", \"200 hp\"", "\"204 hp\", \"204 hp\"");
+        AuditAnswer answer = audit(figure, "", sound("ABA", "sae-j1349", ""));
+
+        assertThat(answer.figures().get(0).test()).isEmpty();
+        assertThat(answer.claims().get(0).graded().reason()).isEqualTo(Reason.SCATTER_UNKNOWN);
+    }
+
+    @Test
     void aClaimIsAsSmallAsItsRoundingAllows() {
         String procedure = sound("ABA", "sae-j1349", "");
 

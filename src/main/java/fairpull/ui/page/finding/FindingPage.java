@@ -78,6 +78,12 @@ public final class FindingPage implements Page {
         return document.isSealed() ? desk.blinded() : Optional.of(Words.of("finding.notYet"));
     }
 
+    /** The side panel would say the verdict once more. */
+    @Override
+    public boolean isWide() {
+        return true;
+    }
+
     @Override
     public void show() {
         Optional<Path> folder = desk.document().folder();
