@@ -16,7 +16,7 @@ import java.util.Optional;
 record SweptSpan(Optional<SpeedRange> range) {
     static SweptSpan of(Procedure procedure, List<CurvePair> curves) {
         return new SweptSpan(curves.stream().flatMap(pair -> common(pair).stream())
-                .reduce((one, other) -> width(one) >= width(other) ? one : other).or(procedure::sweep));
+                .reduce((one, other) -> width(one) >= width(other) ? one : other).or(procedure.sweeping()::speeds));
     }
 
     /** {@return the speeds that both curves cover} */

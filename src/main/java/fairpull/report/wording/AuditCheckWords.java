@@ -118,7 +118,8 @@ final class AuditCheckWords {
     private static String pickedPulls(Found found, Procedure procedure) {
         double adds = found.figures().get(0);
         String size = Numbers.brief(found.unit().differenceFromSi(Math.abs(adds)), found.unit().symbol());
-        return found.about() + ": " + quoted(procedure.after()) + " after, against " + quoted(procedure.before()) + " before, "
+        return found.about() + ": " + quoted(procedure.quoting().after()) + " after, against "
+                + quoted(procedure.quoting().before()) + " before, "
                 + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change.";
     }
 

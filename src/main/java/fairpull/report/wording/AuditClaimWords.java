@@ -100,10 +100,10 @@ final class AuditClaimWords {
         if (publication.figure(claim.claim().figure()).values().filter(values -> values.each().isEmpty()).isPresent()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.VALUES));
         }
-        if (publication.procedure().allElse().isEmpty()) {
+        if (publication.procedure().keeping().allElse().isEmpty()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.OTHER_CHANGES));
         }
-        if (publication.procedure().returned().isEmpty()) {
+        if (publication.procedure().returning().returned().isEmpty()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.RETURN));
         }
         return items;

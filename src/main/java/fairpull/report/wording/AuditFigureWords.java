@@ -26,7 +26,7 @@ final class AuditFigureWords {
             figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
                     "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
                             + Numbers.p(test.pValue()) + ".")));
-            figure.tippingPull().ifPresent(tipping -> said.add(chance(figure, tipping)));
+            figure.chance().tippingPull().ifPresent(tipping -> said.add(chance(figure, tipping)));
             said.addAll(explanations(figure));
             if (!figure.budget().isEmpty()) {
                 said.add(budget(figure));
@@ -37,10 +37,10 @@ final class AuditFigureWords {
 
     private static List<Said> explanations(AuditAnswer.OfFigure figure) {
         List<Said> said = new ArrayList<>();
-        figure.nearestMix().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
+        figure.mixes().standards().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
                 + mix.after().id() + " after gives an unchanged car " + tenths(mix.apparentGain()) + " at 25" + Numbers.THIN
                 + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
-        figure.explainingElevation().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before "
+        figure.mixes().barometers().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before "
                 + "and the one at the rig after give an unchanged car as much at "
                 + Numbers.resolving(height, "m").with(height) + " above the sea.")));
         figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
@@ -58,7 +58,7 @@ final class AuditFigureWords {
         if (!(tipping > 0)) {
             return new Said("Chance alone", "both figures are equal: there is nothing for it to explain.");
         }
-        String alone = "an unchanged car differs as much in " + chance(figure.chanceAlone()) + " of pairs at ";
+        String alone = "an unchanged car differs as much in " + chance(figure.chance().ordinary()) + " of pairs at ";
         String tips = " It tips at a pull scatter of " + percent(tipping) + ", above which that is more than 5" + Numbers.THIN + "%.";
         ScatterRange scatter = figure.scatter();
         if (scatter.pullStated()) {
@@ -71,8 +71,8 @@ final class AuditFigureWords {
     }
 
     private static String range(AuditAnswer.OfFigure figure) {
-        String least = chance(figure.chanceLeast());
-        String most = chance(figure.chanceMost());
+        String least = chance(figure.chance().least());
+        String most = chance(figure.chance().most());
         return least.equals(most) ? least : least + " to " + most;
     }
 

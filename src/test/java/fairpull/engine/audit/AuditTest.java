@@ -140,11 +140,11 @@ class AuditTest {
     void onlyCorrectionsThatAreOpenOrSaidExplainAGain() {
         String other = SOUND.formatted("ABA", "iso-1585", "sae-j607", "");
 
-        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", other).figures().get(0).nearestMix()).hasValueSatisfying(mix ->
+        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", other).figures().get(0).mixes().standards()).hasValueSatisfying(mix ->
                 assertThat(List.of(mix.before().id(), mix.after().id())).containsExactly("iso-1585", "sae-j607"));
-        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "")).figures().get(0).nearestMix()).isEmpty();
+        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "")).figures().get(0).mixes().standards()).isEmpty();
         assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "").replace("\"barometerBefore\": \"station\", "
-                + "\"barometerAfter\": \"station\"", "\"barometerBefore\": \"\"")).figures().get(0).explainingElevation())
+                + "\"barometerAfter\": \"station\"", "\"barometerBefore\": \"\"")).figures().get(0).mixes().barometers())
                 .as("one rig on one day has one barometer").isEmpty();
     }
 }

@@ -65,7 +65,7 @@ class PublicationJsonTest {
         assertThat(PublicationJson.write(PublicationJson.read(written, "full.json"))).isEqualTo(written);
         assertThat(written).contains("\"before\" : \"201.40 hp\"", "\"before\" : \"15 s\"", "\"order\" : \"ABA\"", "\"sweepTo\" : \"6500 rpm\"",
                 "\"300 191\"", "\"deviation\" : \"0.90 hp\"", "\"returned\" : \"not disclosed\"");
-        assertThat(read.procedure().returned()).contains(true);
+        assertThat(read.procedure().returning().returned()).contains(true);
     }
 
     @Test
