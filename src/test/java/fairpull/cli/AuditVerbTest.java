@@ -44,12 +44,37 @@ class AuditVerbTest {
     }
 
     @Test
+    void theHeadingSaysHowManyClaimsAreShown() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
+        String claim = "{\"words\": \"3 hp more from a filter\", \"figure\": \"peak power\"}";
+
+        assertThat(heading(silent)).isEqualTo("The claim is not shown");
+        assertThat(heading(silent.replace(claim, claim + ", " + claim))).isEqualTo("Neither claim is shown");
+        assertThat(heading(silent.replace(claim, claim + ", " + claim + ", " + claim))).isEqualTo("None of 3 claims is shown");
+        assertThat(heading(SmallTest.read(PUBLISHED.resolve("sound.json")))).isEqualTo("1 of 2 claims is shown");
+        assertThat(heading(SmallTest.read(PUBLISHED.resolve("sound.json")).replace("20 hp", "1 hp"))).isEqualTo("Both claims are shown");
+    }
+
+    private String heading(String publication) {
+        Path file = folder.resolve("heading.json");
+        SmallTest.write(file, publication);
+        return Run.of("audit", file).succeeded().out().lines().findFirst().orElseThrow();
+    }
+
+    /** A battery is neither strapped down nor pulled, and is brought to no reference air. */
+    @Test
+    void ofTheBatteryTrialNothingIsAskedThatDoesNotApply() {
+        assertThat(Run.of("audit", PUBLISHED.resolve("battery-trial-1953.json")).words()).contains("by the values published one by one")
+                .doesNotContain("not disclosed", "strapped", "pulls", "matter most");
+    }
+
+    @Test
     void theTemplateReadsBackAndTheReportIsWritten() {
         Path file = folder.resolve("mine.json");
         SmallTest.write(file, Run.of("audit", "--template").succeeded().out());
 
         assertThat(Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).words())
-                .contains("12 things are not disclosed").contains("How many pulls were run");
+                .contains("12 things are not disclosed").contains("How many pulls or runs stand behind each figure");
         assertThat(SmallTest.read(folder.resolve("a.html"))).contains("What the figures can show").doesNotContain("<script");
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }

@@ -1,6 +1,5 @@
 package fairpull.domain.audit;
 
-import fairpull.domain.unit.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -69,9 +68,6 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
 
     /** {@return the same of a publication} */
     public static Optional<Publication.Figure> measured(Publication publication) {
-        return publication.figures().stream().filter(figure -> figure.values().isEmpty()).filter(figure -> {
-            Quantity quantity = figure.before().unit().quantity();
-            return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
-        }).findFirst();
+        return publication.figures().stream().filter(figure -> figure.values().isEmpty() && figure.isOfEngine()).findFirst();
     }
 }

@@ -79,7 +79,7 @@ public final class Audit {
 
     private AuditAnswer.Mixes mixes(Publication.Figure figure) {
         Procedure procedure = publication.procedure();
-        boolean corrected = isCorrected(figure);
+        boolean corrected = figure.isOfEngine();
         double gain = figure.gainSi() / figure.before().si();
         return new AuditAnswer.Mixes(corrected
                 ? MixedStandards.nearest(gain, procedure.correcting().corrections(), MixedStandards.REFERENCE) : Optional.empty(),
@@ -89,7 +89,7 @@ public final class Audit {
 
     /** {@return whether anything is known of how such a figure scatters} */
     private boolean scatters(Publication.Figure figure) {
-        return isCorrected(figure) || publication.procedure().scatter().flatMap(stated -> stated.pull().share(figure.before())).isPresent();
+        return figure.isOfEngine() || publication.procedure().scatter().flatMap(stated -> stated.pull().share(figure.before())).isPresent();
     }
 
     /** What moves the figure, in the order of {@link BudgetTerm.Kind}; what does not move it at all is left out. */
@@ -124,15 +124,10 @@ public final class Audit {
 
     /** Only power and torque move with the air: any other figure is taken as one that nothing of it can move. */
     private Procedure procedureOf(Publication.Figure figure) {
-        return isCorrected(figure) ? publication.procedure() : publication.procedure()
+        return figure.isOfEngine() ? publication.procedure() : publication.procedure()
                 .with(publication.procedure().correcting()
                         .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
                         .withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION)));
-    }
-
-    private static boolean isCorrected(Publication.Figure figure) {
-        Quantity quantity = figure.before().unit().quantity();
-        return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
     }
 
     private AuditAnswer.OfClaim claim(Publication.Claim claim) {

@@ -20,7 +20,8 @@ final class Barometers implements Question {
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
         Correcting said = publication.procedure().correcting();
         Correction correction = Assumptions.correction(publication.procedure());
-        if (!said.barometers().isKnown() || correction == Correction.NONE) {
+        boolean corrected = publication.figures().stream().anyMatch(Publication.Figure::isOfEngine) || !curves.isEmpty();
+        if (!said.barometers().isKnown() || correction == Correction.NONE || !corrected) {
             return AuditCheck.notApplicable(Code.BAROMETERS);
         }
         if (said.barometers().isSame()) {

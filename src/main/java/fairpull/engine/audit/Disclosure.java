@@ -12,7 +12,6 @@ import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.audit.Undisclosed.Item;
 import fairpull.domain.audit.Undisclosed;
-import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -73,7 +72,7 @@ public final class Disclosure {
         Procedure procedure = publication.procedure();
         Keeping kept = procedure.keeping();
         Quoting quoting = procedure.quoting();
-        boolean ofEngine = publication.figures().stream().anyMatch(Disclosure::isOfEngine);
+        boolean ofEngine = publication.figures().stream().anyMatch(Publication.Figure::isOfEngine);
         return switch (item) {
             case RIG -> kept.rig().isEmpty() && ofEngine;
             case CORRECTIONS -> !procedure.correcting().corrections().isKnown() && ofEngine;
@@ -95,12 +94,7 @@ public final class Disclosure {
     }
 
     private static boolean hasNoSpeed(Publication.Figure figure) {
-        return figure.at().isEmpty() && isOfEngine(figure);
-    }
-
-    private static boolean isOfEngine(Publication.Figure figure) {
-        Quantity quantity = figure.before().unit().quantity();
-        return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+        return figure.at().isEmpty() && figure.isOfEngine();
     }
 
     private static boolean isOfSpecimens(Publication.Figure figure) {
