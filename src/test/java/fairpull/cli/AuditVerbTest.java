@@ -79,6 +79,18 @@ class AuditVerbTest {
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }
 
+    /** Invented: the manifold of the demo, on two days without leaving the straps, with a sweep that ends below its figures. */
+    @Test
+    void whatHardlyGoesTogetherIsAskedInTheReport() {
+        Path file = folder.resolve("odd.json");
+        SmallTest.write(file, SmallTest.read(PUBLISHED.resolve("sound.json")).replace("\"day\": \"same\"", "\"day\": \"different\"")
+                .replace("\"6500 rpm\"", "\"5000 rpm\""));
+
+        assertThat(Run.of("audit", file).words()).contains("To be asked", "did it stand on the rig over night?",
+                "the order ABA names no change of day",
+                "power at 5500 rpm stands at 5500 rpm, and the sweep runs from 2500 to 5000 rpm: where does the figure come from?");
+    }
+
     @Test
     void inputThatCannotBeUsedIsRefusedInOneLineThatNamesIt() {
         String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
@@ -87,6 +99,8 @@ class AuditVerbTest {
         refused(silent.replace("214 hp", "many"), "line", "214.3 hp", "many");
         refused(silent.replace("217 hp", "217 N·m"), "printed in hp and in N·m");
         refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");
+        refused(SmallTest.read(PUBLISHED.resolve("sound.json")).replace("\"rig\": \"same\"", "\"rig\": \"different\""),
+                "bad.json, line 13, column", "procedure.strapDown: the rigs differ, and the car stayed strapped down");
         refused("{}", "not a publication", "--template");
         Run.of("audit").refused(2, "--template");
         Run.of("audit", folder.resolve("none.json")).refused(3, "no such file");

@@ -19,7 +19,11 @@ public record Keeping(Optional<Sameness> rig, Optional<Sameness> strapDown, Opti
 
     public Keeping {
         if (alsoChanged.isPresent() && otherChanges.filter(Sameness.SAME::equals).isPresent()) {
-            throw new IllegalArgumentException("all else stayed the same, and “" + alsoChanged.get() + "” was changed: only one can be");
+            throw new Contradiction(Contradiction.Item.ALSO_CHANGED, "all else stayed the same, and “" + alsoChanged.get()
+                    + "” was changed: only one can be");
+        }
+        if (rig.filter(Sameness.DIFFERENT::equals).isPresent() && strapDown.filter(Sameness.SAME::equals).isPresent()) {
+            throw new Contradiction(Contradiction.Item.STRAP_DOWN, "the rigs differ, and the car stayed strapped down: only one can be");
         }
     }
 

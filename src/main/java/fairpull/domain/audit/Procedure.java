@@ -1,5 +1,6 @@
 package fairpull.domain.audit;
 
+import fairpull.domain.plan.Part;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -24,6 +25,25 @@ public record Procedure(Quoting quoting, Keeping keeping, Returning returning, C
         Objects.requireNonNull(returning, "returning");
         Objects.requireNonNull(correcting, "correcting");
         Objects.requireNonNull(sweeping, "sweeping");
+        returning.order().ifPresent(order -> {
+            fits(order, Part.A, quoting.kinds().before(), quoting.pulls().before());
+            fits(order, Part.B, quoting.kinds().after(), quoting.pulls().after());
+            if (!order.sharesADay() && keeping.day().filter(Sameness.SAME::equals).isPresent()) {
+                throw new Contradiction(Contradiction.Item.DAY, "both figures are of one day, and no day of the order " + order.letters()
+                        + " has both states: only one can be");
+            }
+        });
+    }
+
+    /** A single pull may be quoted of several; a mean or the best takes a pull of each install at the least. */
+    private static void fits(RunOrder order, Part part, Optional<Quote.Kind> kind, Optional<Integer> pulls) {
+        int installs = order.installs(part);
+        if (kind.filter(Quote.Kind.SINGLE::equals).isEmpty() && pulls.filter(number -> number < installs).isPresent()) {
+            String side = part == Part.A ? "before" : "after";
+            throw new Contradiction(part == Part.A ? Contradiction.Item.PULLS_BEFORE : Contradiction.Item.PULLS_AFTER, "the order "
+                    + order.letters() + " has " + installs + " installs of the state " + side + ", each of one pull at the least, and only "
+                    + pulls.get() + " stand behind the figure " + side);
+        }
     }
 
     /** {@return nothing was disclosed} */

@@ -15,9 +15,16 @@ public record Quoting(BeforeAfter<Quote.Kind> kinds, BeforeAfter<Integer> pulls,
     public static final Quoting NOT_DISCLOSED = new Quoting(BeforeAfter.notDisclosed(), BeforeAfter.notDisclosed(), Optional.empty());
 
     public Quoting {
-        quote(kinds.before(), pulls.before());
-        quote(kinds.after(), pulls.after());
+        single(kinds.before(), pulls.before(), Contradiction.Item.PULLS_BEFORE);
+        single(kinds.after(), pulls.after(), Contradiction.Item.PULLS_AFTER);
         Stream.of(pulls.before(), pulls.after()).flatMap(Optional::stream).forEach(number -> new Quote(Quote.Kind.MEAN, number));
+    }
+
+    private static void single(Optional<Quote.Kind> kind, Optional<Integer> pulls, Contradiction.Item item) {
+        if (kind.filter(Quote.Kind.SINGLE::equals).isPresent() && pulls.filter(number -> number > 1).isPresent()) {
+            throw new Contradiction(item, "a single pull is quoted, and " + pulls.get() + " were run: say whether it is their best or "
+                    + "their mean, or leave it open");
+        }
     }
 
     /** {@return what the figure before is of its pulls, where all of that was disclosed} */

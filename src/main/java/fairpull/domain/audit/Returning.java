@@ -14,7 +14,7 @@ public record Returning(Optional<RunOrder> order, Optional<Boolean> said) {
 
     public Returning {
         if (order.isPresent() && said.isPresent() && order.get().returns() != said.get()) {
-            throw new IllegalArgumentException("the order " + order.get().letters() + (order.get().returns() ? " returns"
+            throw new Contradiction(Contradiction.Item.RETURNED, "the order " + order.get().letters() + (order.get().returns() ? " returns"
                     : " does not return") + " to the state before, against what is said of it");
         }
     }

@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Contradiction;
 import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurveSource;
 import fairpull.domain.audit.Keeping;
@@ -131,11 +132,26 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         private static final FieldText.Of ITEMS = new FieldText.Of("procedure");
 
         Procedure procedure() {
-            return new Procedure(quoting(), keeping(),
-                    new Returning(ITEMS.item("order", order, RunOrder::parse), ITEMS.item("returned", returned, FieldText::yes)),
-                    correcting(),
-                    new Sweeping(new BeforeAfter<>(FieldText.given(smoothingBefore), FieldText.given(smoothingAfter)), sweep()),
-                    FieldText.opt(scatter).flatMap(ScatterFields::scatter));
+            try {
+                return new Procedure(quoting(), keeping(),
+                        new Returning(ITEMS.item("order", order, RunOrder::parse), ITEMS.item("returned", returned, FieldText::yes)),
+                        correcting(),
+                        new Sweeping(new BeforeAfter<>(FieldText.given(smoothingBefore), FieldText.given(smoothingAfter)), sweep()),
+                        FieldText.opt(scatter).flatMap(ScatterFields::scatter));
+            } catch (Contradiction contradiction) {
+                throw ITEMS.refused(contradicted(contradiction.item()), contradiction);
+            }
+        }
+
+        private static String contradicted(Contradiction.Item item) {
+            return switch (item) {
+                case PULLS_BEFORE -> "pullsBefore";
+                case PULLS_AFTER -> "pullsAfter";
+                case RETURNED -> "returned";
+                case STRAP_DOWN -> "strapDown";
+                case DAY -> "day";
+                case ALSO_CHANGED -> "alsoChanged";
+            };
         }
 
         private Quoting quoting() {

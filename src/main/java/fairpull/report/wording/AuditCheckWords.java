@@ -5,6 +5,7 @@ import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.State;
 import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -21,7 +22,7 @@ final class AuditCheckWords {
         List<Said> said = new ArrayList<>();
         for (AuditCheck check : answer.checks()) {
             check.found().forEach(found -> said.add(new Said(head(check.code()),
-                    text(check.code(), found, answer.publication().procedure()))));
+                    text(check.code(), found, answer.publication()))));
         }
         List<String> clear = answer.checks().stream().filter(check -> check.state() == State.CLEAR)
                 .map(check -> clear(check.code())).toList();
@@ -45,6 +46,7 @@ final class AuditCheckWords {
             case BAROMETERS -> "Two kinds of barometer";
             case SMOOTHING -> "Two kinds of smoothing";
             case NO_RETURN -> "No way back";
+            case ODDITIES -> "To be asked";
         };
     }
 
@@ -64,10 +66,11 @@ final class AuditCheckWords {
             case BAROMETERS -> "one kind of barometer";
             case SMOOTHING -> "one smoothing";
             case NO_RETURN -> "the state before was run again";
+            case ODDITIES -> "what is said of the procedure goes together";
         };
     }
 
-    private static String text(AuditCheck.Code code, Found found, Procedure procedure) {
+    private static String text(AuditCheck.Code code, Found found, Publication publication) {
         return switch (code) {
             case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + Numbers.given(rounded(found, 0))
                     + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
@@ -88,7 +91,7 @@ final class AuditCheckWords {
                     + " the gain of " + found.about() + " is " + AuditFigureWords.tenths(found.figures().get(0))
                     + " on average, above it " + AuditFigureWords.tenths(found.figures().get(1))
                     + ": another throttle, tip-in or load at the start does that too.";
-            case PICKED_PULLS -> pickedPulls(found, procedure);
+            case PICKED_PULLS -> pickedPulls(found, publication.procedure());
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
                     + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
@@ -99,6 +102,7 @@ final class AuditCheckWords {
             case NO_RETURN -> (found.symbols().isEmpty() ? "the state before was not run again"
                     : "the order " + found.symbols() + " does not return to the state before")
                     + ": heat, fuel and weather that moved meanwhile are in the difference.";
+            case ODDITIES -> OddityWords.text(found, publication);
         };
     }
 

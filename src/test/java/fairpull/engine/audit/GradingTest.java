@@ -43,7 +43,7 @@ class GradingTest {
     @Test
     void twoRigsAndTwoStandardsAreNeverShown() {
         Procedure sound = disclosed(Quote.single(), Quote.single(), true);
-        Procedure rigs = sound.with(sound.keeping().withRig(Optional.of(Sameness.DIFFERENT)));
+        Procedure rigs = sound.with(sound.keeping().withStrapDown(Optional.empty()).withRig(Optional.of(Sameness.DIFFERENT)));
         Procedure standards = sound.with(sound.correcting().withCorrections(
                 BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J607)));
 

@@ -13,6 +13,8 @@ import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.CurveSeen;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Keeping;
+import fairpull.domain.audit.Oddity;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
@@ -20,7 +22,9 @@ import fairpull.domain.audit.Quote;
 import fairpull.domain.audit.Quoting;
 import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
+import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.Sweeping;
+import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Samples;
@@ -182,6 +186,30 @@ class QuestionsTest {
             assertThat(ask(code, publication(clear)).state()).as(code.name()).isEqualTo(State.CLEAR);
             assertThat(ask(code, silent()).state()).as(code.name()).isEqualTo(State.NOT_APPLICABLE);
         }
+    }
+
+    @Test
+    void whatHardlyGoesTogetherIsAskedAbout() {
+        Publication.Figure figure = figure("power", "200 hp", "203 hp", "7000 rpm");
+        Procedure clear = Procedure.notDisclosed().with(Keeping.all()).with(Returning.NOT_DISCLOSED.withOrder(Optional.of(RunOrder.parse("ABA"))))
+                .with(Quoting.NOT_DISCLOSED.withQuotes(new Quote(Quote.Kind.MEAN, 4), new Quote(Quote.Kind.MEAN, 4)))
+                .with(Sweeping.NOT_DISCLOSED.withSpeeds(Optional.of(new SpeedRange(Units.RPM.toSi(2500), Units.RPM.toSi(7000)))));
+
+        assertThat(odd(clear, figure)).isEmpty();
+        assertThat(odd(clear.with(clear.keeping().withDay(Optional.of(Sameness.DIFFERENT))), figure))
+                .containsExactly(Oddity.STRAPPED_OVERNIGHT.id(), Oddity.ORDER_OF_ONE_DAY.id());
+        assertThat(odd(clear.with(clear.quoting().withQuotes(Quote.single(), new Quote(Quote.Kind.BEST, 1))), figure))
+                .containsExactly(Oddity.SINGLE_OF_SEVERAL_INSTALLS.id(), Oddity.BEST_OF_ONE.id());
+        assertThat(odd(clear.with(clear.sweeping().withSpeeds(Optional.of(new SpeedRange(Units.RPM.toSi(2500), Units.RPM.toSi(6500))))),
+                figure)).containsExactly(Oddity.SPEED_NOT_SWEPT.id());
+        assertThat(odd(clear.with(new Correcting(BeforeAfter.of(Correction.NONE, Correction.NONE),
+                BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION), Optional.empty())), figure))
+                .containsExactly(Oddity.BAROMETER_WITHOUT_CORRECTION.id());
+        assertThat(ask(Code.ODDITIES, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
+    }
+
+    private static List<String> odd(Procedure procedure, Publication.Figure figure) {
+        return ask(Code.ODDITIES, publication(procedure, figure)).found().stream().map(AuditCheck.Found::symbols).toList();
     }
 
     @Test
