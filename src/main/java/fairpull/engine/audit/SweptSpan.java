@@ -33,6 +33,6 @@ record SweptSpan(Optional<SpeedRange> range) {
     /** {@return what the largest difference along the sweep passes by chance, as {@link PickedSpeed} has it} */
     double criticalValue() {
         double rpm = range.map(known -> Units.RPM.fromSi(width(known))).orElse(PickedSpeed.SWEEP_RPM);
-        return PickedSpeed.criticalValue(Math.min(rpm, PickedSpeed.LONGEST_RPM), PickedSpeed.CORRELATION_LENGTH_RPM);
+        return PickedSpeed.criticalValue(rpm, PickedSpeed.CORRELATION_LENGTH_RPM);
     }
 }
