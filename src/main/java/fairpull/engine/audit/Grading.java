@@ -25,7 +25,7 @@ import java.util.Optional;
  * </ol>
  *
  * <p>An unchanged car is meant to be graded “shown” in less than 5 % of publications, as long as its rig scatters within the plausible
- * range (GradingSharesTest, simulated: single pulls, best of several, picked speeds).
+ * range (GradingSharesTest, simulated: single pulls, best of several, picked speeds, both together).
  */
 public final class Grading {
     private final Pair pair;
