@@ -65,7 +65,8 @@ class AuditTest {
         String procedure = sound("ABA", "sae-j1349", "");
 
         assertThat(graded(figure, "", procedure).reason()).isEqualTo(Reason.STANDS_AT_THE_WORST);
-        assertThat(graded(figure, "", procedure.replace("\"rig\": \"same\"", "\"rig\": \"different\"")).reason())
+        assertThat(graded(figure, "", procedure.replace("\"rig\": \"same\"", "\"rig\": \"different\"")
+                .replace("\"strapDown\": \"same\"", "\"strapDown\": \"different\"")).reason())
                 .isEqualTo(Reason.RIGS_DIFFER);
         assertThat(graded(figure, "", procedure.replace("\"allElse\": \"same\"", "\"alsoChanged\": \"tyres\"")).reason())
                 .isEqualTo(Reason.OTHER_CHANGES);
