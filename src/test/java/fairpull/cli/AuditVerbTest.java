@@ -44,14 +44,51 @@ class AuditVerbTest {
     }
 
     @Test
+    void theHeadingSaysHowManyClaimsAreShown() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
+        String claim = "{\"words\": \"3 hp more from a filter\", \"figure\": \"peak power\"}";
+
+        assertThat(heading(silent)).isEqualTo("The claim is not shown");
+        assertThat(heading(silent.replace(claim, claim + ", " + claim))).isEqualTo("Neither claim is shown");
+        assertThat(heading(silent.replace(claim, claim + ", " + claim + ", " + claim))).isEqualTo("None of 3 claims is shown");
+        assertThat(heading(SmallTest.read(PUBLISHED.resolve("sound.json")))).isEqualTo("1 of 2 claims is shown");
+        assertThat(heading(SmallTest.read(PUBLISHED.resolve("sound.json")).replace("20 hp", "1 hp"))).isEqualTo("Both claims are shown");
+    }
+
+    private String heading(String publication) {
+        Path file = folder.resolve("heading.json");
+        SmallTest.write(file, publication);
+        return Run.of("audit", file).succeeded().out().lines().findFirst().orElseThrow();
+    }
+
+    /** A battery is neither strapped down nor pulled, and is brought to no reference air. */
+    @Test
+    void ofTheBatteryTrialNothingIsAskedThatDoesNotApply() {
+        assertThat(Run.of("audit", PUBLISHED.resolve("battery-trial-1953.json")).words()).contains("by the values published one by one")
+                .doesNotContain("not disclosed", "strapped", "pulls", "matter most");
+    }
+
+    @Test
     void theTemplateReadsBackAndTheReportIsWritten() {
         Path file = folder.resolve("mine.json");
         SmallTest.write(file, Run.of("audit", "--template").succeeded().out());
 
         assertThat(Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).words())
-                .contains("12 things are not disclosed").contains("How many pulls were run");
+                .contains("12 things are not disclosed").contains("How many pulls or runs stand behind each figure");
         assertThat(SmallTest.read(folder.resolve("a.html"))).contains("What the figures can show").doesNotContain("<script");
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
+    }
+
+    /** Invented: the manifold of the demo, on two days without leaving the straps, with a sweep that ends below its figures. */
+    @Test
+    void whatHardlyGoesTogetherIsAskedInTheReport() {
+        Path file = folder.resolve("odd.json");
+        SmallTest.write(file, SmallTest.read(PUBLISHED.resolve("sound.json")).replace("\"day\": \"same\"", "\"day\": \"different\"")
+                .replace("\"6500 rpm\"", "\"5000 rpm\""));
+
+        assertThat(Run.of("audit", file).words()).contains("To be asked", "did it stand on the rig over night?",
+                "the order ABA names no change of day",
+                "power at 5500 rpm stands at 5500 rpm, and the sweep runs from 2500 to 5000 rpm: where does the figure come from?");
     }
 
     @Test
@@ -62,6 +99,8 @@ class AuditVerbTest {
         refused(silent.replace("214 hp", "many"), "line", "214.3 hp", "many");
         refused(silent.replace("217 hp", "217 N·m"), "printed in hp and in N·m");
         refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");
+        refused(SmallTest.read(PUBLISHED.resolve("sound.json")).replace("\"rig\": \"same\"", "\"rig\": \"different\""),
+                "bad.json, line 13, column", "procedure.strapDown: the rigs differ, and the car stayed strapped down");
         refused("{}", "not a publication", "--template");
         refused(silent.replace("214 hp", "214,3 hp"), "line", "write a point for the comma");
         refused(silent.replace("\"214 hp\"", "214"), "line", "with its unit");

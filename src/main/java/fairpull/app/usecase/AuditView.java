@@ -54,7 +54,7 @@ public record AuditView(AuditAnswer answer, String heading, List<Stand> claims, 
         List<Outlook.Row> rows = new ArrayList<>();
         answer.figures().stream().filter(figure -> answer.measured().filter(figure.figure()::equals).isPresent()).forEach(figure -> {
             rows.add(new Outlook.Row("Printed gain", DifferenceWords.gain(figure.figure())));
-            rows.add(new Outlook.Row("Unchanged cars that differ as much", Numbers.chance(figure.chanceAlone())));
+            rows.add(new Outlook.Row("Unchanged cars that differ as much", Numbers.chance(figure.chance().ordinary())));
         });
         return rows;
     }

@@ -1,6 +1,7 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.Repeat.Days;
@@ -180,6 +181,7 @@ public final class FairRepeat {
     }
 
     private Optional<Correction> disclosed() {
-        return publication.procedure().mayMixStandards() ? Optional.empty() : publication.procedure().correctionAfter();
+        Correcting said = publication.procedure().correcting();
+        return said.mayMixStandards() ? Optional.empty() : said.corrections().after();
     }
 }

@@ -1,6 +1,5 @@
 package fairpull.domain.audit;
 
-import fairpull.domain.unit.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,35 +29,26 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
      *
      * @param figure the figure
      * @param scatter that it is held against
-     * @param chanceAlone how often an unchanged car gives as much at ordinary scatter
-     * @param chanceLeast the same at the least plausible scatter
-     * @param chanceMost the same at the most
-     * @param tippingPull the pull scatter, relative, above which chance alone gives as much in 5 % of unchanged pairs, the other layers in
-     *     proportion
-     * @param chances chance alone over scatter, from little to as much as is plausible or tips, whichever is more; empty with
-     *     {@code tippingPull}
-     * @param nearestMix the pair of standards whose mixing comes nearest, for power and torque
-     * @param explainingElevation in m, at which mixed barometers alone give as much, for power and torque
+     * @param chance how often chance alone gives as much
+     * @param mixes what else gives an unchanged car as much
      * @param errors what the comparison makes of a true gain of 1 % at ordinary scatter
      * @param test of the values published one by one
      * @param budget what but the part moves it; empty for what is neither power nor torque
      */
-    public record OfFigure(Publication.Figure figure, ScatterRange scatter, double chanceAlone, double chanceLeast, double chanceMost,
-            OptionalDouble tippingPull, List<ChanceAt> chances, Optional<StandardsMixed> nearestMix, OptionalDouble explainingElevation,
-            Optional<TypeErrors> errors, Optional<TTest> test, List<BudgetTerm> budget) {
+    public record OfFigure(Publication.Figure figure, ScatterRange scatter, ChanceAlone chance, Mixes mixes, Optional<TypeErrors> errors,
+            Optional<TTest> test, List<BudgetTerm> budget) {
         public OfFigure {
-            chances = List.copyOf(chances);
             budget = List.copyOf(budget);
         }
     }
 
     /**
-     * A point of chance alone over scatter.
+     * What gives an unchanged car as much where it differs between both figures; for power and torque, as far as it is not excluded.
      *
-     * @param pullScatter relative, the other layers in the proportions of ordinary scatter
-     * @param chance how often an unchanged car gives as much
+     * @param standards the pair of standards whose mixing comes nearest
+     * @param barometers the elevation in m at which mixed barometers alone give as much
      */
-    public record ChanceAt(double pullScatter, double chance) {
+    public record Mixes(Optional<StandardsMixed> standards, OptionalDouble barometers) {
     }
 
     /**
@@ -78,9 +68,6 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
 
     /** {@return the same of a publication} */
     public static Optional<Publication.Figure> measured(Publication publication) {
-        return publication.figures().stream().filter(figure -> figure.values().isEmpty()).filter(figure -> {
-            Quantity quantity = figure.before().unit().quantity();
-            return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
-        }).findFirst();
+        return publication.figures().stream().filter(figure -> figure.values().isEmpty() && figure.isOfEngine()).findFirst();
     }
 }

@@ -40,7 +40,9 @@ public record AuditCheck(Code code, State state, List<Found> found) {
         /** Smoothing that differs between both. */
         SMOOTHING,
         /** An order that does not return to the state before. */
-        NO_RETURN
+        NO_RETURN,
+        /** What was said of the procedure hardly goes together: the symbols are the {@link Oddity#id}. */
+        ODDITIES
     }
 
     /** What can come of a question. */
@@ -55,7 +57,7 @@ public record AuditCheck(Code code, State state, List<Found> found) {
      * @param side before, after or both
      * @param unit in which its figures are told
      * @param figures as the code documents them
-     * @param symbols a mixed-up unit, an order, a smoothing; may be empty
+     * @param symbols a mixed-up unit, an order, a smoothing, an oddity; may be empty
      */
     public record Found(String about, Side side, Unit unit, List<Double> figures, String symbols) {
         public Found {

@@ -1,201 +1,83 @@
 package fairpull.domain.audit;
 
-import fairpull.domain.air.Barometer;
-import fairpull.domain.curve.SpeedRange;
-import fairpull.domain.plan.Correction;
-import fairpull.domain.unit.Quantity;
+import fairpull.domain.plan.Part;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
- * How a published pair of figures came about. What is empty was not disclosed.
+ * How a published pair of figures came about, as far as it was disclosed.
  *
- * @param quoted whether each figure is the mean or the best of its pulls, or a single one
- * @param pulls how many were run for each figure, 1 to 1000
- * @param rig whether both were run on one rig
- * @param strapDown whether the car stayed strapped down between them
- * @param day whether both were run on one day
- * @param otherChanges whether all else stayed as it was
- * @param alsoChanged what else was changed, in words
- * @param order in which the states were run
- * @param returnedSaid whether the state before was said to have been run again after the change
- * @param namedBefore whether the figure, or its engine speed, was named before the test; false where it was picked afterwards
- * @param corrections the correction of each figure
- * @param barometers whether the pressure behind each correction is that at the rig, or one reduced to sea level
- * @param elevation height of the rig above sea level
- * @param smoothing of each figure or curve, in words or as a width of engine speed
- * @param sweep the engine speeds that were run through
+ * @param quoting what the figures are of all that was run
+ * @param keeping what was kept the same for both
+ * @param returning whether the state before was run again after the change
+ * @param correcting how they were brought to reference air
+ * @param sweeping how the curves behind them were run and drawn
  * @param scatter that was stated, or is known of the rig
  */
-public record Procedure(BeforeAfter<Quote.Kind> quoted, BeforeAfter<Integer> pulls, Optional<Sameness> rig, Optional<Sameness> strapDown,
-        Optional<Sameness> day, Optional<Sameness> otherChanges, Optional<String> alsoChanged, Optional<RunOrder> order,
-        Optional<Boolean> returnedSaid, Optional<Boolean> namedBefore, BeforeAfter<Correction> corrections,
-        BeforeAfter<Barometer.Kind> barometers, Optional<Printed> elevation, BeforeAfter<String> smoothing, Optional<SpeedRange> sweep,
+public record Procedure(Quoting quoting, Keeping keeping, Returning returning, Correcting correcting, Sweeping sweeping,
         Optional<StatedScatter> scatter) {
+    private static final Procedure NOT_DISCLOSED = new Procedure(Quoting.NOT_DISCLOSED, Keeping.NOT_DISCLOSED, Returning.NOT_DISCLOSED,
+            Correcting.NOT_DISCLOSED, Sweeping.NOT_DISCLOSED, Optional.empty());
+
     public Procedure {
-        if (alsoChanged.isPresent() && otherChanges.filter(Sameness.SAME::equals).isPresent()) {
-            throw new IllegalArgumentException("all else stayed the same, and “" + alsoChanged.get() + "” was changed: only one can be");
-        }
-        if (order.isPresent() && returnedSaid.isPresent() && order.get().returns() != returnedSaid.get()) {
-            throw new IllegalArgumentException("the order " + order.get().letters() + (order.get().returns() ? " returns"
-                    : " does not return") + " to the state before, against what is said of it");
-        }
-        quote(quoted.before(), pulls.before());
-        quote(quoted.after(), pulls.after());
-        Stream.of(pulls.before(), pulls.after()).flatMap(Optional::stream).forEach(number -> new Quote(Quote.Kind.MEAN, number));
-        elevation.ifPresent(height -> {
-            if (height.unit().quantity() != Quantity.LENGTH || !(height.si() >= -500 && height.si() <= 6000)) {
-                throw new IllegalArgumentException("an elevation is a height from −500 m to 6000 m, such as 300 m or 1000 ft");
+        Objects.requireNonNull(quoting, "quoting");
+        Objects.requireNonNull(keeping, "keeping");
+        Objects.requireNonNull(returning, "returning");
+        Objects.requireNonNull(correcting, "correcting");
+        Objects.requireNonNull(sweeping, "sweeping");
+        returning.order().ifPresent(order -> {
+            fits(order, Part.A, quoting.kinds().before(), quoting.pulls().before());
+            fits(order, Part.B, quoting.kinds().after(), quoting.pulls().after());
+            if (!order.sharesADay() && keeping.day().filter(Sameness.SAME::equals).isPresent()) {
+                throw new Contradiction(Contradiction.Item.DAY, "both figures are of one day, and no day of the order " + order.letters()
+                        + " has both states: only one can be");
             }
         });
     }
 
-    /** {@return what the figure before is of its pulls, where all of that was disclosed} */
-    public Optional<Quote> before() {
-        return quote(quoted.before(), pulls.before());
-    }
-
-    /** {@return what the figure after is of its pulls, where all of that was disclosed} */
-    public Optional<Quote> after() {
-        return quote(quoted.after(), pulls.after());
-    }
-
-    private static Optional<Quote> quote(Optional<Quote.Kind> kind, Optional<Integer> pulls) {
-        return kind.flatMap(known -> known == Quote.Kind.SINGLE ? Optional.of(Quote.single())
-                : pulls.map(number -> new Quote(known, number)));
-    }
-
-    /** {@return the correction of the figure before} */
-    public Optional<Correction> correctionBefore() {
-        return corrections.before();
-    }
-
-    /** {@return the correction of the figure after} */
-    public Optional<Correction> correctionAfter() {
-        return corrections.after();
-    }
-
-    /** {@return whether the state before was run again after the change, or the order shows drift as well} */
-    public Optional<Boolean> returned() {
-        return order.map(RunOrder::showsDrift).or(() -> returnedSaid);
-    }
-
-    /** {@return whether anything else was changed with the part} */
-    public Optional<Sameness> allElse() {
-        return alsoChanged.isPresent() ? Optional.of(Sameness.DIFFERENT) : otherChanges;
-    }
-
-    /** {@return whether what was disclosed leaves open that the corrections of both figures differ} */
-    public boolean mayMixStandards() {
-        return !corrections.isSame();
+    /** A single pull may be quoted of several; a mean or the best takes a pull of each install at the least. */
+    private static void fits(RunOrder order, Part part, Optional<Quote.Kind> kind, Optional<Integer> pulls) {
+        int installs = order.installs(part);
+        if (kind.filter(Quote.Kind.SINGLE::equals).isEmpty() && pulls.filter(number -> number < installs).isPresent()) {
+            String side = part == Part.A ? "before" : "after";
+            throw new Contradiction(part == Part.A ? Contradiction.Item.PULLS_BEFORE : Contradiction.Item.PULLS_AFTER, "the order "
+                    + order.letters() + " has " + installs + " installs of the state " + side + ", each of one pull at the least, and only "
+                    + pulls.get() + " stand behind the figure " + side);
+        }
     }
 
     /** {@return nothing was disclosed} */
     public static Procedure notDisclosed() {
-        return new Procedure(BeforeAfter.notDisclosed(), BeforeAfter.notDisclosed(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), BeforeAfter.notDisclosed(),
-                BeforeAfter.notDisclosed(), Optional.empty(), BeforeAfter.notDisclosed(), Optional.empty(), Optional.empty());
+        return NOT_DISCLOSED;
     }
 
-    /** {@return the same with other quotes} */
-    public Procedure withQuotes(BeforeAfter<Quote> other) {
-        return withQuoted(new BeforeAfter<>(other.before().map(Quote::kind), other.after().map(Quote::kind)))
-                .withPulls(new BeforeAfter<>(other.before().map(Quote::pulls), other.after().map(Quote::pulls)));
+    /** {@return the same with figures that are something else of what was run} */
+    public Procedure with(Quoting other) {
+        return new Procedure(other, keeping, returning, correcting, sweeping, scatter);
     }
 
-    /** {@return the same with another word of what is quoted} */
-    public Procedure withQuoted(BeforeAfter<Quote.Kind> other) {
-        return new Procedure(other, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, scatter);
+    /** {@return the same where something else was kept the same} */
+    public Procedure with(Keeping other) {
+        return new Procedure(quoting, other, returning, correcting, sweeping, scatter);
     }
 
-    /** {@return the same with other numbers of pulls} */
-    public Procedure withPulls(BeforeAfter<Integer> other) {
-        return new Procedure(quoted, other, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, scatter);
+    /** {@return the same with another word of the return to the state before} */
+    public Procedure with(Returning other) {
+        return new Procedure(quoting, keeping, other, correcting, sweeping, scatter);
     }
 
-    /** {@return the same with another word of the rig} */
-    public Procedure withRig(Optional<Sameness> other) {
-        return new Procedure(quoted, pulls, other, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, scatter);
+    /** {@return the same brought to reference air in another way} */
+    public Procedure with(Correcting other) {
+        return new Procedure(quoting, keeping, returning, other, sweeping, scatter);
     }
 
-    /** {@return the same with another word of the strap-down} */
-    public Procedure withStrapDown(Optional<Sameness> other) {
-        return new Procedure(quoted, pulls, rig, other, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore, corrections,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another word of the day} */
-    public Procedure withDay(Optional<Sameness> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, other, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another word of all else} */
-    public Procedure withOtherChanges(Optional<Sameness> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, other, alsoChanged, order, returnedSaid, namedBefore, corrections,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with other words of what else was changed} */
-    public Procedure withAlsoChanged(Optional<String> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, other, order, returnedSaid, namedBefore, corrections,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another order} */
-    public Procedure withOrder(Optional<RunOrder> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, other, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another word of whether it returned} */
-    public Procedure withReturnedSaid(Optional<Boolean> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, other, namedBefore, corrections,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another word of whether it was named before} */
-    public Procedure withNamedBefore(Optional<Boolean> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, other, corrections,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with other corrections} */
-    public Procedure withCorrections(BeforeAfter<Correction> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore, other,
-                barometers, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with other barometers} */
-    public Procedure withBarometers(BeforeAfter<Barometer.Kind> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, other, elevation, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another elevation} */
-    public Procedure withElevation(Optional<Printed> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, other, smoothing, sweep, scatter);
-    }
-
-    /** {@return the same with another smoothing} */
-    public Procedure withSmoothing(BeforeAfter<String> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, other, sweep, scatter);
-    }
-
-    /** {@return the same with another sweep} */
-    public Procedure withSweep(Optional<SpeedRange> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, other, scatter);
+    /** {@return the same with curves that were run or drawn in another way} */
+    public Procedure with(Sweeping other) {
+        return new Procedure(quoting, keeping, returning, correcting, other, scatter);
     }
 
     /** {@return the same with another scatter} */
     public Procedure withScatter(Optional<StatedScatter> other) {
-        return new Procedure(quoted, pulls, rig, strapDown, day, otherChanges, alsoChanged, order, returnedSaid, namedBefore,
-                corrections, barometers, elevation, smoothing, sweep, other);
+        return new Procedure(quoting, keeping, returning, correcting, sweeping, other);
     }
 }

@@ -89,6 +89,12 @@ public record Publication(String title, String remark, String source, String cha
             });
         }
 
+        /** {@return whether it is of power or torque, which are brought to reference air and stand at an engine speed} */
+        public boolean isOfEngine() {
+            Quantity quantity = before.unit().quantity();
+            return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+        }
+
         /** {@return the gain, positive where it is one, in SI} */
         public double gainSi() {
             return better.gainOf(after.si() - before.si());

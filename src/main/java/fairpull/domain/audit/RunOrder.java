@@ -33,6 +33,11 @@ public record RunOrder(String letters) {
         return (int) count(letters, part);
     }
 
+    /** {@return whether both states were run on one of the days} */
+    public boolean sharesADay() {
+        return days().anyMatch(day -> day.contains("A") && day.contains("B"));
+    }
+
     /** {@return whether the state before was run again after the change, on one of the days} */
     public boolean returns() {
         return days().anyMatch(day -> day.matches("B*A+B+A.*"));

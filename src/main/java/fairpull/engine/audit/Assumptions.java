@@ -6,6 +6,7 @@ import fairpull.domain.audit.Assumed.Shifts;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Quote;
+import fairpull.domain.audit.Quoting;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.ScatterShares;
@@ -48,12 +49,13 @@ public final class Assumptions {
 
     /** {@return everything that was not disclosed done well: single pulls, one strap-down, one day, one standard, named before} */
     public static Assumed ordinary(Procedure procedure, ScatterShares scatter, double pickedCritical) {
+        Quoting quoting = procedure.quoting();
         double days = daysApart(procedure).orElse(0.0);
-        double refits = is(procedure.strapDown(), Sameness.DIFFERENT) ? refits(procedure) : 0;
-        Shifts shifts = new Shifts(0, 0, procedure.barometers().differs() ? barometer(procedure) : 0, 0);
-        return new Assumed(doneWell(procedure.quoted().before(), procedure.pulls().before()),
-                doneWell(procedure.quoted().after(), procedure.pulls().after()), weathered(scatter, procedure),
-                refits, days, shifts, procedure.namedBefore().orElse(true) ? oneFigure() : pickedCritical);
+        double refits = is(procedure.keeping().strapDown(), Sameness.DIFFERENT) ? refits(procedure) : 0;
+        Shifts shifts = new Shifts(0, 0, procedure.correcting().barometers().differs() ? barometer(procedure) : 0, 0);
+        return new Assumed(doneWell(quoting.kinds().before(), quoting.pulls().before()),
+                doneWell(quoting.kinds().after(), quoting.pulls().after()), weathered(scatter, procedure),
+                refits, days, shifts, quoting.namedBefore().orElse(true) ? oneFigure() : pickedCritical);
     }
 
     /** {@return everything that was not disclosed at its worst plausible value, so that the near end of the gain is at its lowest} */
@@ -69,10 +71,11 @@ public final class Assumptions {
     }
 
     private static Assumed worst(Procedure procedure, ScatterShares scatter, double pickedCritical, BeforeAfter<Quote> quotes) {
-        return new Assumed(worst(procedure.quoted().before(), procedure.pulls().before(), quotes.before().orElseThrow()),
-                worst(procedure.quoted().after(), procedure.pulls().after(), quotes.after().orElseThrow()),
+        Quoting quoting = procedure.quoting();
+        return new Assumed(worst(quoting.kinds().before(), quoting.pulls().before(), quotes.before().orElseThrow()),
+                worst(quoting.kinds().after(), quoting.pulls().after(), quotes.after().orElseThrow()),
                 weathered(scatter, procedure), refits(procedure), daysApart(procedure).orElse(2.0), shifts(procedure),
-                procedure.namedBefore().orElse(false) ? oneFigure() : pickedCritical);
+                quoting.namedBefore().orElse(false) ? oneFigure() : pickedCritical);
     }
 
     /** What was not said of the pulls behind a figure: a mean, of three where a mean or the best of some was said. */
@@ -95,14 +98,13 @@ public final class Assumptions {
     /** How often the variance of days enters; empty where nothing says whether there was more than one. */
     private static Optional<Double> daysApart(Procedure procedure) {
         return orderOfMeans(procedure).filter(order -> order.numberOfDays() > 1).map(RunOrder::dayWeight)
-                .or(() -> procedure.order().filter(order -> order.numberOfDays() > 1).map(order -> 2.0))
-                .or(() -> procedure.day().map(day -> day == Sameness.DIFFERENT ? 2.0 : 0));
+                .or(() -> procedure.returning().order().filter(order -> order.numberOfDays() > 1).map(order -> 2.0))
+                .or(() -> procedure.keeping().day().map(day -> day == Sameness.DIFFERENT ? 2.0 : 0));
     }
 
     private static Optional<RunOrder> orderOfMeans(Procedure procedure) {
-        boolean means = procedure.quoted().before().filter(Quote.Kind.MEAN::equals).isPresent()
-                && procedure.quoted().after().filter(Quote.Kind.MEAN::equals).isPresent();
-        return procedure.order().filter(known -> means);
+        boolean means = procedure.quoting().kinds().equals(BeforeAfter.of(Quote.Kind.MEAN, Quote.Kind.MEAN));
+        return procedure.returning().order().filter(known -> means);
     }
 
     private static ScatterShares weathered(ScatterShares scatter, Procedure procedure) {
@@ -114,33 +116,35 @@ public final class Assumptions {
     private static Shifts shifts(Procedure procedure) {
         double standards = standards(procedure);
         double weather = weather(procedure);
-        return new Shifts(procedure.rig().isEmpty() ? RIGS_APART : 0, standards < weather ? 0 : standards, barometer(procedure),
+        return new Shifts(procedure.keeping().rig().isEmpty() ? RIGS_APART : 0, standards < weather ? 0 : standards, barometer(procedure),
                 standards < weather ? weather : 0);
     }
 
     /** The largest apparent gain over the pairs of standards that what was disclosed leaves open. */
     private static double standards(Procedure procedure) {
-        return procedure.corrections().isKnown() && !procedure.corrections().differs() ? 0
-                : RangeOfAir.of(procedure).states().stream().flatMap(air -> MixedStandards.open(procedure.corrections(), air).stream())
+        BeforeAfter<Correction> said = procedure.correcting().corrections();
+        return said.isSame() ? 0
+                : RangeOfAir.of(procedure).states().stream().flatMap(air -> MixedStandards.open(said, air).stream())
                         .mapToDouble(pair -> Math.max(0, pair.apparentGain())).max().orElse(0);
     }
 
     /** {@return what the air of two days may make of figures that are not corrected, or may not be} */
     static double weather(Procedure procedure) {
-        boolean uncorrected = open(procedure.correctionBefore(), Correction.NONE) && open(procedure.correctionAfter(), Correction.NONE);
+        BeforeAfter<Correction> said = procedure.correcting().corrections();
+        boolean uncorrected = open(said.before(), Correction.NONE) && open(said.after(), Correction.NONE);
         return uncorrected && daysApart(procedure).orElse(2.0) > 0 ? RangeOfAir.of(procedure).uncorrected() : 0;
     }
 
     /** {@return whether neither figure was corrected} */
     static boolean isUncorrected(Procedure procedure) {
-        return procedure.corrections().equals(BeforeAfter.of(Correction.NONE, Correction.NONE));
+        return procedure.correcting().corrections().equals(BeforeAfter.of(Correction.NONE, Correction.NONE));
     }
 
     /** A rig does not change its barometer within a day, so that only a disclosed difference counts there. */
     static double barometer(Procedure procedure) {
-        boolean raises = open(procedure.barometers().before(), Barometer.Kind.SEA_LEVEL)
-                && open(procedure.barometers().after(), Barometer.Kind.STATION);
-        if (!raises || isOneSession(procedure) && !procedure.barometers().differs()) {
+        BeforeAfter<Barometer.Kind> said = procedure.correcting().barometers();
+        boolean raises = open(said.before(), Barometer.Kind.SEA_LEVEL) && open(said.after(), Barometer.Kind.STATION);
+        if (!raises || isOneSession(procedure) && !said.differs()) {
             return 0;
         }
         return Math.max(0, BarometerMix.apparentGain(correction(procedure), RangeOfAir.elevation(procedure)));
@@ -148,16 +152,18 @@ public final class Assumptions {
 
     /** {@return whether what was disclosed leaves open that the barometers of both figures differ, or says that they do} */
     static boolean mayMixBarometers(Procedure procedure) {
-        return procedure.barometers().differs() || !procedure.barometers().isKnown() && !isOneSession(procedure);
+        BeforeAfter<Barometer.Kind> said = procedure.correcting().barometers();
+        return said.differs() || !said.isKnown() && !isOneSession(procedure);
     }
 
     private static boolean isOneSession(Procedure procedure) {
-        return is(procedure.rig(), Sameness.SAME) && is(procedure.day(), Sameness.SAME);
+        return is(procedure.keeping().rig(), Sameness.SAME) && is(procedure.keeping().day(), Sameness.SAME);
     }
 
     /** {@return the correction of both figures, where it was disclosed; SAE J1349 otherwise} */
     static Correction correction(Procedure procedure) {
-        return procedure.correctionAfter().or(procedure::correctionBefore).orElse(Correction.SAE_J1349);
+        BeforeAfter<Correction> said = procedure.correcting().corrections();
+        return said.after().or(said::before).orElse(Correction.SAE_J1349);
     }
 
     private static <T> boolean open(Optional<T> disclosed, T tried) {

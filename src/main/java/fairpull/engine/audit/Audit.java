@@ -6,11 +6,13 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.BudgetTerm;
+import fairpull.domain.audit.ChanceAlone;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.GradedClaim.Ends;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.plan.Correction;
@@ -39,7 +41,7 @@ public final class Audit {
     private Audit(Publication publication, List<CurvePair> curves) {
         this.publication = publication;
         this.checks = Questions.of(publication, curves);
-        this.pickedCritical = publication.procedure().namedBefore().orElse(false) ? Assumptions.oneFigure()
+        this.pickedCritical = publication.procedure().quoting().namedBefore().orElse(false) ? Assumptions.oneFigure()
                 : SweptSpan.of(publication.procedure(), curves).criticalValue();
     }
 
@@ -61,24 +63,33 @@ public final class Audit {
         ScatterRange scatter = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
         PublishedDifference ordinary = difference(figure, scatter.ordinary());
         boolean scatters = scatters(figure);
-        boolean corrected = isCorrected(figure);
-        Procedure procedure = publication.procedure();
-        double gain = figure.gainSi() / figure.before().si();
-        return new AuditAnswer.OfFigure(figure, scatter, ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
-                difference(figure, scatter.most()).chanceAlone(),
-                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
-                scatters ? chances(ordinary, scatter) : List.of(),
-                corrected ? MixedStandards.nearest(gain, procedure.corrections(), MixedStandards.REFERENCE) : Optional.empty(),
-                corrected && Assumptions.mayMixBarometers(procedure)
-                        ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty(),
+        return new AuditAnswer.OfFigure(figure, scatter, chance(figure, ordinary, scatter), mixes(figure),
                 scatters && ordinary.degreesOfFreedom() > FEWEST_WITH_A_MEAN
                         ? Optional.of(ordinary.errorsAt(TRUE_GAIN * figure.before().si())) : Optional.empty(),
                 figure.values().filter(Publication.Values::scatter).map(ByValues::test), scatters ? budget(figure, scatter) : List.of());
     }
 
+    private ChanceAlone chance(Publication.Figure figure, PublishedDifference ordinary, ScatterRange scatter) {
+        boolean scatters = scatters(figure);
+        return new ChanceAlone(ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
+                difference(figure, scatter.most()).chanceAlone(),
+                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
+                scatters ? chances(ordinary, scatter) : List.of());
+    }
+
+    private AuditAnswer.Mixes mixes(Publication.Figure figure) {
+        Procedure procedure = publication.procedure();
+        boolean corrected = figure.isOfEngine();
+        double gain = figure.gainSi() / figure.before().si();
+        return new AuditAnswer.Mixes(corrected
+                ? MixedStandards.nearest(gain, procedure.correcting().corrections(), MixedStandards.REFERENCE) : Optional.empty(),
+                corrected && Assumptions.mayMixBarometers(procedure)
+                        ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty());
+    }
+
     /** {@return whether anything is known of how such a figure scatters} */
     private boolean scatters(Publication.Figure figure) {
-        return isCorrected(figure) || publication.procedure().scatter().flatMap(stated -> stated.pull().share(figure.before())).isPresent();
+        return figure.isOfEngine() || publication.procedure().scatter().flatMap(stated -> stated.pull().share(figure.before())).isPresent();
     }
 
     /** What moves the figure, in the order of {@link BudgetTerm.Kind}; what does not move it at all is left out. */
@@ -90,11 +101,11 @@ public final class Audit {
                 .filter(term -> term.ordinary() != 0 || term.worst() != 0).toList();
     }
 
-    private static List<AuditAnswer.ChanceAt> chances(PublishedDifference ordinary, ScatterRange scatter) {
+    private static List<ChanceAlone.At> chances(PublishedDifference ordinary, ScatterRange scatter) {
         double usual = scatter.ordinary().pull();
         double most = Math.max(scatter.most().pull(), ordinary.tippingFactor() * usual) * BEYOND;
         return IntStream.rangeClosed(1, CHANCES).mapToDouble(k -> most * k / CHANCES)
-                .mapToObj(pull -> new AuditAnswer.ChanceAt(pull, ordinary.chanceAlone(pull / usual))).toList();
+                .mapToObj(pull -> new ChanceAlone.At(pull, ordinary.chanceAlone(pull / usual))).toList();
     }
 
     private PublishedDifference difference(Publication.Figure figure, ScatterShares scatter) {
@@ -113,14 +124,10 @@ public final class Audit {
 
     /** Only power and torque move with the air: any other figure is taken as one that nothing of it can move. */
     private Procedure procedureOf(Publication.Figure figure) {
-        return isCorrected(figure) ? publication.procedure() : publication.procedure()
-                .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
-                .withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION));
-    }
-
-    private static boolean isCorrected(Publication.Figure figure) {
-        Quantity quantity = figure.before().unit().quantity();
-        return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+        return figure.isOfEngine() ? publication.procedure() : publication.procedure()
+                .with(publication.procedure().correcting()
+                        .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
+                        .withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION)));
     }
 
     private AuditAnswer.OfClaim claim(Publication.Claim claim) {
@@ -129,7 +136,7 @@ public final class Audit {
                 .orElse(new Grading.Claimed(0, 0));
         Procedure procedure = procedureOf(figure);
         Grading grading = Grading.of(pair(figure), figure.values().filter(Audit::areSpecimens).isPresent()
-                ? procedure.withOrder(Optional.empty()).withReturnedSaid(Optional.of(true)) : procedure,
+                ? procedure.with(Returning.NOT_DISCLOSED.withSaid(Optional.of(true))) : procedure,
                 Doubted.by(checks, publication, figure), figure.values().filter(values -> values.each().isEmpty()).isPresent());
         return new AuditAnswer.OfClaim(claim, grading.grade(claimed, ends(figure, procedure)), figure.values().isPresent());
     }

@@ -4,8 +4,8 @@ import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
 import fairpull.domain.audit.AuditCheck.Found;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurvePair;
-import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.Units;
@@ -18,17 +18,18 @@ import java.util.List;
 final class Barometers implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
-        Procedure procedure = publication.procedure();
-        Correction correction = Assumptions.correction(procedure);
-        if (!procedure.barometers().isKnown() || correction == Correction.NONE) {
+        Correcting said = publication.procedure().correcting();
+        Correction correction = Assumptions.correction(publication.procedure());
+        boolean corrected = publication.figures().stream().anyMatch(Publication.Figure::isOfEngine) || !curves.isEmpty();
+        if (!said.barometers().isKnown() || correction == Correction.NONE || !corrected) {
             return AuditCheck.notApplicable(Code.BAROMETERS);
         }
-        if (procedure.barometers().isSame()) {
+        if (said.barometers().isSame()) {
             return AuditCheck.of(Code.BAROMETERS, List.of());
         }
-        double elevation = procedure.elevation().map(height -> height.si()).orElse(Double.NaN);
+        double elevation = said.elevation().map(height -> height.si()).orElse(Double.NaN);
         double raised = Double.isNaN(elevation) ? Double.NaN : BarometerMix.apparentGain(correction, elevation);
-        boolean gains = procedure.barometers().after().filter(Barometer.Kind.STATION::equals).isPresent();
+        boolean gains = said.barometers().after().filter(Barometer.Kind.STATION::equals).isPresent();
         return AuditCheck.of(Code.BAROMETERS, List.of(new Found("", AuditCheck.Side.BOTH, Units.METRE,
                 List.of(gains ? raised : 1 / (1 + raised) - 1, elevation), "")));
     }

@@ -1,7 +1,6 @@
 package fairpull.engine.audit;
 
 import fairpull.domain.audit.Assumed;
-import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.GradedClaim.Ends;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication.Figure;
@@ -74,7 +73,8 @@ final class ByValues {
         int one = values.before().size();
         int other = values.after().size();
         double deviation = pooled.standardError() / Math.sqrt(1.0 / one + 1.0 / other);
-        Procedure means = procedure.withQuotes(BeforeAfter.of(new Quote(Quote.Kind.MEAN, one), new Quote(Quote.Kind.MEAN, other)));
+        Procedure means = procedure.with(procedure.quoting().withQuotes(new Quote(Quote.Kind.MEAN, one),
+                new Quote(Quote.Kind.MEAN, other)));
         Better better = figure.better();
         Grading.Pair pair = new Grading.Pair(better.gainOf(pooled.difference()), before, figure.before().halfDigitSi());
         return Grading.ends(pair, means, pickedCritical, scattering(deviation / before, pooled.degreesOfFreedom()));

@@ -38,14 +38,26 @@ final class CurveReading {
     /** {@return the value at a speed that the curve covers} */
     Value at(double speed) {
         Samples speeds = curve.speedsRadPerS();
-        int right = 1;
-        while (right < curve.size() - 1 && speeds.at(right) < speed) {
-            right++;
-        }
+        int right = endOfInterval(speed);
         double share = (speed - speeds.at(right - 1)) / (speeds.at(right) - speeds.at(right - 1));
         double value = curve.values().at(right - 1) + share * (curve.values().at(right) - curve.values().at(right - 1));
         double between = Math.min(1, 4 * share * (1 - share));
         return new Value(speed, value, Math.max(reading(right - 1), reading(right)) + halfDigit + between * bend(right));
+    }
+
+    /** The first point at or beyond a speed, halving what is left to search. */
+    private int endOfInterval(double speed) {
+        int first = 1;
+        int last = curve.size() - 1;
+        while (first < last) {
+            int middle = (first + last) >>> 1;
+            if (curve.speedsRadPerS().at(middle) < speed) {
+                first = middle + 1;
+            } else {
+                last = middle;
+            }
+        }
+        return first;
     }
 
     /** {@return the highest value; the allowance for a bend is one-sided there, as a top may lie between points} */

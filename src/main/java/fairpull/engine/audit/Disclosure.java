@@ -2,16 +2,16 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditAnswer;
-import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Publication.Values.Each;
+import fairpull.domain.audit.Quoting;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.audit.Undisclosed.Item;
 import fairpull.domain.audit.Undisclosed;
-import fairpull.domain.unit.Quantity;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -70,33 +70,31 @@ public final class Disclosure {
 
     private static boolean isMissing(Item item, Publication publication) {
         Procedure procedure = publication.procedure();
-        boolean ofEngine = publication.figures().stream().anyMatch(Disclosure::isOfEngine);
+        Keeping kept = procedure.keeping();
+        Quoting quoting = procedure.quoting();
+        boolean ofEngine = publication.figures().stream().anyMatch(Publication.Figure::isOfEngine);
         return switch (item) {
-            case RIG -> procedure.rig().isEmpty() && ofEngine;
-            case CORRECTIONS -> !procedure.corrections().isKnown() && ofEngine;
-            case BAROMETERS -> !procedure.barometers().isKnown() && ofEngine && Assumptions.barometer(procedure) > 0;
-            case DAY -> procedure.day().isEmpty() && ofEngine;
-            case STRAP_DOWN -> procedure.strapDown().isEmpty() && ofEngine;
+            case RIG -> kept.rig().isEmpty() && ofEngine;
+            case CORRECTIONS -> !procedure.correcting().corrections().isKnown() && ofEngine;
+            case BAROMETERS -> !procedure.correcting().barometers().isKnown() && ofEngine && Assumptions.barometer(procedure) > 0;
+            case DAY -> kept.day().isEmpty() && ofEngine;
+            case STRAP_DOWN -> kept.strapDown().isEmpty() && ofEngine;
             case PULLS -> AuditAnswer.measured(publication).isPresent()
-                    && (procedure.before().isEmpty() || procedure.after().isEmpty());
-            case NAMED_BEFORE -> procedure.namedBefore().isEmpty();
-            case RETURN -> procedure.returned().isEmpty() && !publication.figures().stream().allMatch(Disclosure::isOfSpecimens);
+                    && (quoting.before().isEmpty() || quoting.after().isEmpty());
+            case NAMED_BEFORE -> quoting.namedBefore().isEmpty();
+            case RETURN -> procedure.returning().returned().isEmpty()
+                    && !publication.figures().stream().allMatch(Disclosure::isOfSpecimens);
             case VALUES -> publication.figures().stream().flatMap(figure -> figure.values().stream())
                     .anyMatch(values -> values.each().isEmpty());
-            case OTHER_CHANGES -> procedure.allElse().isEmpty();
+            case OTHER_CHANGES -> kept.allElse().isEmpty();
             case SCATTER -> procedure.scatter().isEmpty() && ofEngine;
-            case SMOOTHING -> !procedure.smoothing().isKnown() && ofEngine;
+            case SMOOTHING -> !procedure.sweeping().smoothing().isKnown() && ofEngine;
             case ENGINE_SPEED -> ofEngine && publication.figures().stream().anyMatch(Disclosure::hasNoSpeed);
         };
     }
 
     private static boolean hasNoSpeed(Publication.Figure figure) {
-        return figure.at().isEmpty() && isOfEngine(figure);
-    }
-
-    private static boolean isOfEngine(Publication.Figure figure) {
-        Quantity quantity = figure.before().unit().quantity();
-        return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+        return figure.at().isEmpty() && figure.isOfEngine();
     }
 
     private static boolean isOfSpecimens(Publication.Figure figure) {
@@ -105,18 +103,27 @@ public final class Disclosure {
 
     private OptionalDouble moves(Item item) {
         Optional<Sameness> different = Optional.of(Sameness.DIFFERENT);
+        Keeping kept = procedure.keeping();
         return switch (item) {
             case RIG -> of(worst.shifts().rig());
             case CORRECTIONS -> of(Math.max(worst.shifts().standards(), worst.shifts().weather()));
             case BAROMETERS -> of(worst.shifts().barometer());
-            case DAY -> OptionalDouble.of(against(procedure.withDay(different).withStrapDown(procedure.strapDown().or(() -> different)))
-                    .getAsDouble() + (Assumptions.isUncorrected(procedure) ? of(worst.shifts().weather()).getAsDouble() : 0));
-            case STRAP_DOWN -> against(procedure.withStrapDown(different));
-            case PULLS -> against(procedure.withQuotes(BeforeAfter.of(worst.before(), worst.after())));
-            case NAMED_BEFORE -> against(procedure.withNamedBefore(Optional.of(false)));
+            case DAY -> OptionalDouble.of(otherDay());
+            case STRAP_DOWN -> against(procedure.with(kept.withStrapDown(different)));
+            case PULLS -> against(procedure.with(procedure.quoting().withQuotes(worst.before(), worst.after())));
+            case NAMED_BEFORE -> against(procedure.with(procedure.quoting().withNamedBefore(Optional.of(false))));
             case SCATTER -> OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(procedure, scatter.most()));
             case RETURN, OTHER_CHANGES, VALUES, SMOOTHING, ENGINE_SPEED -> OptionalDouble.empty();
         };
+    }
+
+    /** Another day brings another strap-down with it, unless the straps are said to have stayed, and weather to what is not corrected. */
+    private double otherDay() {
+        Optional<Sameness> different = Optional.of(Sameness.DIFFERENT);
+        Keeping kept = procedure.keeping();
+        Keeping apart = kept.withDay(different).withStrapDown(kept.strapDown().or(() -> different));
+        return against(procedure.with(apart)).getAsDouble()
+                + (Assumptions.isUncorrected(procedure) ? worst.shifts().weather() * figure.before().si() : 0);
     }
 
     private OptionalDouble of(double share) {

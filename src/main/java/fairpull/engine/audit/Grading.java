@@ -25,7 +25,7 @@ import java.util.Optional;
  * </ol>
  *
  * <p>An unchanged car is meant to be graded “shown” in less than 5 % of publications, as long as its rig scatters within the plausible
- * range (GradingSharesTest, simulated: single pulls, best of several, picked speeds).
+ * range (GradingSharesTest, simulated: single pulls, best of several, picked speeds, both together).
  */
 public final class Grading {
     private final Pair pair;
@@ -115,10 +115,10 @@ public final class Grading {
     private Optional<Reason> barred() {
         Optional<Sameness> different = Optional.of(Sameness.DIFFERENT);
         return doubted ? Optional.of(Reason.FIGURES_DISAGREE)
-                : procedure.rig().equals(different) ? Optional.of(Reason.RIGS_DIFFER)
-                : procedure.allElse().equals(different) ? Optional.of(Reason.OTHER_CHANGES)
-                : procedure.corrections().differs() ? Optional.of(Reason.STANDARDS_DIFFER)
-                : procedure.barometers().differs() ? Optional.of(Reason.BAROMETERS_DIFFER) : Optional.empty();
+                : procedure.keeping().rig().equals(different) ? Optional.of(Reason.RIGS_DIFFER)
+                : procedure.keeping().allElse().equals(different) ? Optional.of(Reason.OTHER_CHANGES)
+                : procedure.correcting().corrections().differs() ? Optional.of(Reason.STANDARDS_DIFFER)
+                : procedure.correcting().barometers().differs() ? Optional.of(Reason.BAROMETERS_DIFFER) : Optional.empty();
     }
 
     private Optional<Reason> fallsShort(Claimed claimed) {
@@ -132,10 +132,10 @@ public final class Grading {
         if (ends.worst().low() <= least) {
             return Reason.HANGS_ON_WHAT_IS_NOT_DISCLOSED;
         }
-        if (ofWhatUnsaid || procedure.allElse().isEmpty() || procedure.returned().isEmpty()) {
+        if (ofWhatUnsaid || procedure.keeping().allElse().isEmpty() || procedure.returning().returned().isEmpty()) {
             return Reason.WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED;
         }
-        return procedure.returned().get() ? Reason.STANDS_AT_THE_WORST : Reason.NO_RETURN;
+        return procedure.returning().returned().get() ? Reason.STANDS_AT_THE_WORST : Reason.NO_RETURN;
     }
 
     private static Grade gradeOf(Reason reason) {

@@ -5,6 +5,7 @@ import fairpull.domain.audit.AuditCheck.Code;
 import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.Publication;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.unit.Units;
 import java.util.List;
@@ -14,11 +15,12 @@ import java.util.Optional;
 final class NoReturn implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
-        Optional<Boolean> returned = publication.procedure().returned();
+        Returning said = publication.procedure().returning();
+        Optional<Boolean> returned = said.returned();
         if (returned.isEmpty() || returned.get()) {
             return AuditCheck.of(Code.NO_RETURN, returned.isPresent(), List.of());
         }
         return AuditCheck.of(Code.NO_RETURN, List.of(new Found("", AuditCheck.Side.BOTH, Units.ONE, List.of(),
-                publication.procedure().order().map(RunOrder::letters).orElse(""))));
+                said.order().map(RunOrder::letters).orElse(""))));
     }
 }

@@ -23,7 +23,7 @@ final class PickedPulls implements Question {
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
         Procedure procedure = publication.procedure();
         List<Found> found = new ArrayList<>();
-        boolean looked = procedure.before().isPresent() && procedure.after().isPresent();
+        boolean looked = procedure.quoting().before().isPresent() && procedure.quoting().after().isPresent();
         if (looked) {
             for (Publication.Figure figure : publication.figures()) {
                 look(figure, procedure, found);

@@ -37,7 +37,7 @@ final class RangeOfAir {
 
     /** {@return the height of its rig above sea level, in m} */
     static double elevation(Procedure procedure) {
-        return procedure.elevation().map(height -> height.si()).orElse(USUAL_ELEVATION_M);
+        return procedure.correcting().elevation().map(height -> height.si()).orElse(USUAL_ELEVATION_M);
     }
 
     /** {@return its densest and its thinnest air, and that of reference} */

@@ -13,7 +13,7 @@ import java.util.List;
 final class Smoothing implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
-        BeforeAfter<String> said = publication.procedure().smoothing();
+        BeforeAfter<String> said = publication.procedure().sweeping().smoothing();
         if (!said.differs()) {
             return AuditCheck.of(Code.SMOOTHING, said.isKnown(), List.of());
         }

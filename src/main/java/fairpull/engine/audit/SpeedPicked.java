@@ -14,7 +14,7 @@ import java.util.Optional;
 final class SpeedPicked implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
-        Optional<Boolean> named = publication.procedure().namedBefore();
+        Optional<Boolean> named = publication.procedure().quoting().namedBefore();
         if (named.isEmpty() || named.get()) {
             return AuditCheck.of(Code.PICKED_SPEED, named.isPresent(), List.of());
         }

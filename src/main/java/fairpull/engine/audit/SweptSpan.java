@@ -16,7 +16,7 @@ import java.util.Optional;
 record SweptSpan(Optional<SpeedRange> range) {
     static SweptSpan of(Procedure procedure, List<CurvePair> curves) {
         return new SweptSpan(curves.stream().flatMap(pair -> common(pair).stream())
-                .reduce((one, other) -> width(one) >= width(other) ? one : other).or(procedure::sweep));
+                .reduce((one, other) -> width(one) >= width(other) ? one : other).or(procedure.sweeping()::speeds));
     }
 
     /** {@return the speeds that both curves cover} */
@@ -33,6 +33,6 @@ record SweptSpan(Optional<SpeedRange> range) {
     /** {@return what the largest difference along the sweep passes by chance, as {@link PickedSpeed} has it} */
     double criticalValue() {
         double rpm = range.map(known -> Units.RPM.fromSi(width(known))).orElse(PickedSpeed.SWEEP_RPM);
-        return PickedSpeed.criticalValue(Math.min(rpm, PickedSpeed.LONGEST_RPM), PickedSpeed.CORRELATION_LENGTH_RPM);
+        return PickedSpeed.criticalValue(rpm, PickedSpeed.CORRELATION_LENGTH_RPM);
     }
 }

@@ -15,7 +15,8 @@ final class UncorrectedDays implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
         Procedure procedure = publication.procedure();
-        if (AuditAnswer.measured(publication).isEmpty() || !procedure.corrections().isKnown() || procedure.day().isEmpty()) {
+        boolean said = procedure.correcting().corrections().isKnown() && procedure.keeping().day().isPresent();
+        if (AuditAnswer.measured(publication).isEmpty() || !said) {
             return AuditCheck.notApplicable(Code.UNCORRECTED_DAYS);
         }
         double weather = Assumptions.isUncorrected(procedure) ? Assumptions.weather(procedure) : 0;

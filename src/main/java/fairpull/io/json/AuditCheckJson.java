@@ -66,7 +66,7 @@ final class AuditCheckJson {
                     Figure.speed("toRpm"));
             case UNCORRECTED_DAYS -> List.of(Figure.plain("apparentGain"));
             case BAROMETERS -> List.of(Figure.plain("apparentGain"), Figure.plain("elevationM"));
-            case SMOOTHING, NO_RETURN -> List.of();
+            case SMOOTHING, NO_RETURN, ODDITIES -> List.of();
         };
     }
 }

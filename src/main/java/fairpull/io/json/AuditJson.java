@@ -51,14 +51,14 @@ public final class AuditJson {
 
     private static void figure(Tree tree, AuditAnswer.OfFigure figure) {
         Unit unit = figure.figure().before().unit();
-        tree.text("name", figure.figure().name()).text("unit", unit.symbol()).number("chanceAlone", figure.chanceAlone())
-                .number("chanceLeast", figure.chanceLeast()).number("chanceMost", figure.chanceMost())
-                .number("tippingPullScatter", figure.tippingPull())
+        tree.text("name", figure.figure().name()).text("unit", unit.symbol()).number("chanceAlone", figure.chance().ordinary())
+                .number("chanceLeast", figure.chance().least()).number("chanceMost", figure.chance().most())
+                .number("tippingPullScatter", figure.chance().tippingPull())
                 .number("t", optional(figure.test().map(test -> test.t())))
                 .number("pValue", optional(figure.test().map(test -> test.pValue())))
                 .number("exaggeration", optional(figure.errors().map(errors -> errors.exaggeration())))
                 .number("wrongSign", optional(figure.errors().map(errors -> errors.wrongSign())))
-                .number("explainingElevationM", figure.explainingElevation())
+                .number("explainingElevationM", figure.mixes().barometers())
                 .tree("scatter", scatter(figure.scatter()))
                 .trees("budget", figure.budget(), (term, part) -> term.text("kind", Mapper.word(part.kind()))
                         .number("ordinary", unit.differenceFromSi(part.ordinary())).number("worst", unit.differenceFromSi(part.worst())));

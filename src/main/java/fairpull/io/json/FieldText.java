@@ -38,8 +38,12 @@ final class FieldText {
             try {
                 return given(text).map(read);
             } catch (IllegalArgumentException refused) {
-                throw new RefusedField(object, field, refused);
+                throw refused(field, refused);
             }
+        }
+
+        RefusedField refused(String field, IllegalArgumentException reason) {
+            return new RefusedField(object, field, reason);
         }
     }
 

@@ -2,13 +2,19 @@ package fairpull.io.json;
 
 import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Contradiction;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
+import fairpull.domain.audit.Quoting;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.StatedScatter;
+import fairpull.domain.audit.Sweeping;
 import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Correction;
@@ -129,23 +135,47 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         private static final FieldText.Of ITEMS = new FieldText.Of("procedure");
 
         Procedure procedure() {
-            return Procedure.notDisclosed()
-                    .withQuoted(new BeforeAfter<>(ITEMS.item("quotedBefore", quotedBefore, ProcedureFields::quoted),
-                            ITEMS.item("quotedAfter", quotedAfter, ProcedureFields::quoted)))
-                    .withPulls(new BeforeAfter<>(ITEMS.item("pullsBefore", pullsBefore, FieldText::pulls),
-                            ITEMS.item("pullsAfter", pullsAfter, FieldText::pulls)))
-                    .withOrder(ITEMS.item("order", order, RunOrder::parse))
-                    .withReturnedSaid(ITEMS.item("returned", returned, FieldText::yes))
-                    .withNamedBefore(ITEMS.item("namedBefore", namedBefore, FieldText::yes))
-                    .withRig(same("rig", rig)).withStrapDown(same("strapDown", strapDown)).withDay(same("day", day))
-                    .withOtherChanges(same("allElse", allElse)).withAlsoChanged(FieldText.given(alsoChanged))
-                    .withCorrections(new BeforeAfter<>(ITEMS.item("correctionBefore", correctionBefore, ProcedureFields::correction),
-                            ITEMS.item("correctionAfter", correctionAfter, ProcedureFields::correction)))
-                    .withBarometers(new BeforeAfter<>(ITEMS.item("barometerBefore", barometerBefore, ProcedureFields::barometer),
-                            ITEMS.item("barometerAfter", barometerAfter, ProcedureFields::barometer)))
-                    .withElevation(ITEMS.item("elevation", elevation, FieldText::elevation))
-                    .withSmoothing(new BeforeAfter<>(FieldText.given(smoothingBefore), FieldText.given(smoothingAfter)))
-                    .withSweep(sweep()).withScatter(FieldText.opt(scatter).flatMap(ScatterFields::scatter));
+            try {
+                return new Procedure(quoting(), keeping(),
+                        new Returning(ITEMS.item("order", order, RunOrder::parse), ITEMS.item("returned", returned, FieldText::yes)),
+                        correcting(),
+                        new Sweeping(new BeforeAfter<>(FieldText.given(smoothingBefore), FieldText.given(smoothingAfter)), sweep()),
+                        FieldText.opt(scatter).flatMap(ScatterFields::scatter));
+            } catch (Contradiction contradiction) {
+                throw ITEMS.refused(contradicted(contradiction.item()), contradiction);
+            }
+        }
+
+        private static String contradicted(Contradiction.Item item) {
+            return switch (item) {
+                case PULLS_BEFORE -> "pullsBefore";
+                case PULLS_AFTER -> "pullsAfter";
+                case RETURNED -> "returned";
+                case STRAP_DOWN -> "strapDown";
+                case DAY -> "day";
+                case ALSO_CHANGED -> "alsoChanged";
+            };
+        }
+
+        private Quoting quoting() {
+            return new Quoting(new BeforeAfter<>(ITEMS.item("quotedBefore", quotedBefore, ProcedureFields::quoted),
+                            ITEMS.item("quotedAfter", quotedAfter, ProcedureFields::quoted)),
+                    new BeforeAfter<>(ITEMS.item("pullsBefore", pullsBefore, FieldText::pulls),
+                            ITEMS.item("pullsAfter", pullsAfter, FieldText::pulls)),
+                    ITEMS.item("namedBefore", namedBefore, FieldText::yes));
+        }
+
+        private Keeping keeping() {
+            return new Keeping(same("rig", rig), same("strapDown", strapDown), same("day", day), same("allElse", allElse),
+                    FieldText.given(alsoChanged));
+        }
+
+        private Correcting correcting() {
+            return new Correcting(new BeforeAfter<>(ITEMS.item("correctionBefore", correctionBefore, ProcedureFields::correction),
+                            ITEMS.item("correctionAfter", correctionAfter, ProcedureFields::correction)),
+                    new BeforeAfter<>(ITEMS.item("barometerBefore", barometerBefore, ProcedureFields::barometer),
+                            ITEMS.item("barometerAfter", barometerAfter, ProcedureFields::barometer)),
+                    ITEMS.item("elevation", elevation, FieldText::elevation));
         }
 
         private Optional<SpeedRange> sweep() {

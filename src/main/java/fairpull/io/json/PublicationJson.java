@@ -2,14 +2,18 @@ package fairpull.io.json;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurveSource;
 import fairpull.domain.audit.FigureDraft;
+import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.PublicationDraft;
+import fairpull.domain.audit.Quoting;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.StatedScatter;
+import fairpull.domain.audit.Sweeping;
 import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Units;
 import java.util.List;
@@ -100,24 +104,36 @@ public final class PublicationJson {
     }
 
     private static Tree procedure(Procedure procedure) {
-        Tree tree = Tree.empty().text("pullsBefore", said(procedure.pulls().before().map(String::valueOf)))
-                .text("quotedBefore", word(procedure.quoted().before()))
-                .text("pullsAfter", said(procedure.pulls().after().map(String::valueOf)))
-                .text("quotedAfter", word(procedure.quoted().after()))
-                .text("order", said(procedure.order().map(RunOrder::letters)))
-                .text("returned", said(procedure.returnedSaid().map(PublicationJson::yes)))
-                .text("namedBefore", said(procedure.namedBefore().map(PublicationJson::yes))).text("rig", word(procedure.rig()))
-                .text("strapDown", word(procedure.strapDown())).text("day", word(procedure.day()))
-                .text("allElse", word(procedure.otherChanges())).text("alsoChanged", said(procedure.alsoChanged()));
-        tree.text("correctionBefore", word(procedure.correctionBefore())).text("correctionAfter", word(procedure.correctionAfter()))
-                .text("barometerBefore", word(procedure.barometers().before())).text("barometerAfter", word(procedure.barometers().after()))
-                .text("elevation", said(procedure.elevation().map(Printed::words)))
-                .text("smoothingBefore", said(procedure.smoothing().before())).text("smoothingAfter", said(procedure.smoothing().after()))
-                .text("sweepFrom", said(procedure.sweep().map(sweep -> speed(sweep.lowRadPerS()))))
-                .text("sweepTo", said(procedure.sweep().map(sweep -> speed(sweep.highRadPerS()))));
+        Quoting quoting = procedure.quoting();
+        Keeping keeping = procedure.keeping();
+        Tree tree = Tree.empty().text("pullsBefore", said(quoting.pulls().before().map(String::valueOf)))
+                .text("quotedBefore", word(quoting.kinds().before()))
+                .text("pullsAfter", said(quoting.pulls().after().map(String::valueOf)))
+                .text("quotedAfter", word(quoting.kinds().after()))
+                .text("order", said(procedure.returning().order().map(RunOrder::letters)))
+                .text("returned", said(procedure.returning().said().map(PublicationJson::yes)))
+                .text("namedBefore", said(quoting.namedBefore().map(PublicationJson::yes))).text("rig", word(keeping.rig()))
+                .text("strapDown", word(keeping.strapDown())).text("day", word(keeping.day()))
+                .text("allElse", word(keeping.otherChanges())).text("alsoChanged", said(keeping.alsoChanged()));
+        air(tree, procedure.correcting());
+        curves(tree, procedure.sweeping());
         Optional<StatedScatter> scatter = procedure.scatter();
         return tree.tree("scatter", Tree.empty().tree("pull", layer(scatter.map(StatedScatter::pull)))
                 .tree("refit", layer(scatter.flatMap(StatedScatter::refit))).tree("day", layer(scatter.flatMap(StatedScatter::day))));
+    }
+
+    private static void air(Tree tree, Correcting correcting) {
+        tree.text("correctionBefore", word(correcting.corrections().before()))
+                .text("correctionAfter", word(correcting.corrections().after()))
+                .text("barometerBefore", word(correcting.barometers().before()))
+                .text("barometerAfter", word(correcting.barometers().after()))
+                .text("elevation", said(correcting.elevation().map(Printed::words)));
+    }
+
+    private static void curves(Tree tree, Sweeping sweeping) {
+        tree.text("smoothingBefore", said(sweeping.smoothing().before())).text("smoothingAfter", said(sweeping.smoothing().after()))
+                .text("sweepFrom", said(sweeping.speeds().map(sweep -> speed(sweep.lowRadPerS()))))
+                .text("sweepTo", said(sweeping.speeds().map(sweep -> speed(sweep.highRadPerS()))));
     }
 
     private static Tree layer(Optional<StatedScatter.Layer> layer) {

@@ -1,6 +1,7 @@
 package fairpull.report.chart;
 
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.ChanceAlone;
 import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,14 +31,14 @@ public final class ChanceChart {
     private ChanceChart(AuditAnswer.OfFigure figure, double tipping) {
         this.figure = figure;
         this.tipping = tipping;
-        this.across = new Scale(0, figure.chances().get(figure.chances().size() - 1).pullScatter(), LEFT, RIGHT);
-        double most = figure.chances().stream().mapToDouble(AuditAnswer.ChanceAt::chance).max().orElse(1);
+        this.across = new Scale(0, figure.chance().points().get(figure.chance().points().size() - 1).pullScatter(), LEFT, RIGHT);
+        double most = figure.chance().points().stream().mapToDouble(ChanceAlone.At::chance).max().orElse(1);
         this.up = new Scale(0, most > 0.5 ? 1 : most > 0.2 ? 0.5 : 0.2, FOOT, TOP);
     }
 
     /** {@return the chart of a figure; empty where it has no scatter to tip at} */
     public static Optional<Drawing> draw(AuditAnswer.OfFigure figure) {
-        return figure.tippingPull().stream().filter(tipping -> tipping > 0 && !figure.chances().isEmpty())
+        return figure.chance().tippingPull().stream().filter(tipping -> tipping > 0 && !figure.chance().points().isEmpty())
                 .mapToObj(tipping -> new ChanceChart(figure, tipping).draw()).findFirst();
     }
 
@@ -90,7 +91,7 @@ public final class ChanceChart {
 
     private void curve() {
         List<Point> points = new ArrayList<>(List.of(new Point(across.at(0), up.at(0))));
-        figure.chances().forEach(at -> points.add(new Point(across.at(at.pullScatter()), up.at(at.chance()))));
+        figure.chance().points().forEach(at -> points.add(new Point(across.at(at.pullScatter()), up.at(at.chance()))));
         shapes.add(new Shape.Path(points, Role.B, 2, Shape.Dash.SOLID));
         double tip = across.at(tipping);
         shapes.add(new Shape.Line(new Point(tip, up.at(ERROR_RATE)), new Point(tip, BAR + 14), Role.INK, 1.4, Shape.Dash.SOLID));

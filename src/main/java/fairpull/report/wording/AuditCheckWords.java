@@ -5,6 +5,7 @@ import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.State;
 import fairpull.domain.audit.Procedure;
+import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -21,7 +22,7 @@ final class AuditCheckWords {
         List<Said> said = new ArrayList<>();
         for (AuditCheck check : answer.checks()) {
             check.found().forEach(found -> said.add(new Said(head(check.code()),
-                    text(check.code(), found, answer.publication().procedure()))));
+                    text(check.code(), found, answer.publication()))));
         }
         List<String> clear = answer.checks().stream().filter(check -> check.state() == State.CLEAR)
                 .map(check -> clear(check.code())).toList();
@@ -45,14 +46,15 @@ final class AuditCheckWords {
             case BAROMETERS -> "Two kinds of barometer";
             case SMOOTHING -> "Two kinds of smoothing";
             case NO_RETURN -> "No way back";
+            case ODDITIES -> "To be asked";
         };
     }
 
     private static String clear(AuditCheck.Code code) {
         return switch (code) {
-            case FIGURES_IDENTITY -> "the figures of power and torque come to each other";
-            case CURVES_IDENTITY -> "the curves of power and torque come to each other";
-            case CURVES_MEET -> "the curves meet where their units have them meet";
+            case FIGURES_IDENTITY -> "the figures of power and torque agree with each other";
+            case CURVES_IDENTITY -> "the curves of power and torque agree with each other";
+            case CURVES_MEET -> "the curves cross where their units say";
             case TEXT_AGAINST_PLOT -> "the curves show what the text says";
             case CURVE_PLATEAU -> "no equal values in a row at the top of a curve";
             case CURVE_STRETCH_COPIED -> "no stretch of a curve stands in the other";
@@ -64,38 +66,43 @@ final class AuditCheckWords {
             case BAROMETERS -> "one kind of barometer";
             case SMOOTHING -> "one smoothing";
             case NO_RETURN -> "the state before was run again";
+            case ODDITIES -> "what is said of the procedure goes together";
         };
     }
 
-    private static String text(AuditCheck.Code code, Found found, Procedure procedure) {
+    private static String text(AuditCheck.Code code, Found found, Publication publication) {
         return switch (code) {
             case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + Numbers.given(rounded(found, 0))
                     + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
                     + Numbers.given(rounded(found, 1)) + " to "
-                    + Numbers.given(rounded(found, 2)) + ". The figures do not come to each other" + mixUp(found) + ".";
+                    + Numbers.given(rounded(found, 2)) + ". The figures do not agree with each other" + mixUp(found) + ".";
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
             case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and the curve shows "
                     + value(found, 1) + "; reading and rounding allow ±" + difference(found, 2) + ".";
             case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at " + value(found, 1) + " over "
-                    + count(found, 0) + " points in a row: so look a limit of the instrument and values filled in.";
+                    + count(found, 0) + " points in a row: a limit of the instrument looks like that, and so do values filled in.";
             case CURVE_STRETCH_COPIED -> count(found, 0) + " points in a row of the curves of " + found.about()
-                    + " are equal to the last digit, which two pulls never are.";
+                    + " are equal to the last digit; two pulls are hardly ever. One file read for both looks like that.";
             case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
-                    + Numbers.given(rounded(found, 0)) + " in every point, within rounding; two pulls never share their noise.";
+                    + Numbers.given(rounded(found, 0)) + " in every point, within rounding, though two pulls differ in their noise. "
+                    + "A curve reckoned from the other looks like that.";
             case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.figures().get(2)), found.unit().symbol())
                     + " the gain of " + found.about() + " is " + AuditFigureWords.tenths(found.figures().get(0))
                     + " on average, above it " + AuditFigureWords.tenths(found.figures().get(1))
                     + ": another throttle, tip-in or load at the start does that too.";
-            case PICKED_PULLS -> pickedPulls(found, procedure);
+            case PICKED_PULLS -> pickedPulls(found, publication.procedure());
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
                     + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
                     + AuditFigureWords.tenths(found.figures().get(0)) + " of an unchanged car (common practice, no source).";
             case BAROMETERS -> barometers(found);
-            case SMOOTHING -> found.symbols() + ": smoothing moves peaks, and whatever is read where a curve is steep.";
-            case NO_RETURN -> "the order" + (found.symbols().isEmpty() ? "" : " " + found.symbols())
-                    + " does not return to the state before: heat, fuel and weather that moved meanwhile are in the difference.";
+            case SMOOTHING -> String.join(" before, ", found.symbols().split(" → ", 2)) + " after: smoothing moves "
+                    + "peaks, and whatever is read where a curve is steep.";
+            case NO_RETURN -> (found.symbols().isEmpty() ? "the state before was not run again"
+                    : "the order " + found.symbols() + " does not return to the state before")
+                    + ": heat, fuel and weather that moved meanwhile are in the difference.";
+            case ODDITIES -> OddityWords.text(found, publication);
         };
     }
 
@@ -105,20 +112,21 @@ final class AuditCheckWords {
         return "along the curves " + side(found) + " power is " + AuditFigureWords.tenths(off)
                 + " off torque × engine speed in the middle (" + allowed + "), at worst by "
                 + AuditFigureWords.percent(found.figures().get(2)) + " more than that, at " + rpm(found, 3)
-                + ". The curves do not come to each other" + mixUp(found) + ".";
+                + ". The curves do not agree with each other" + mixUp(found) + ".";
     }
 
     private static String meet(Found found) {
         double met = found.figures().get(1);
         return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at " + rpm(found, 0)
                 + ", by the definition of both units; the curves " + side(found) + (Double.isNaN(met) ? " do not meet"
-                : " meet at " + rpm(found, 1)) + " (reading allows ±" + rpm(found, 2) + "). An axis or a unit is not what it says.";
+                : " meet at " + rpm(found, 1)) + " (reading allows ±" + rpm(found, 2) + "). One of the axes or units may be mislabelled.";
     }
 
     private static String pickedPulls(Found found, Procedure procedure) {
         double adds = found.figures().get(0);
         String size = Numbers.brief(found.unit().differenceFromSi(Math.abs(adds)), found.unit().symbol());
-        return found.about() + ": " + quoted(procedure.after()) + " after, against " + quoted(procedure.before()) + " before, "
+        return found.about() + ": " + quoted(procedure.quoting().after()) + " after, against "
+                + quoted(procedure.quoting().before()) + " before, "
                 + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change.";
     }
 
@@ -129,17 +137,16 @@ final class AuditCheckWords {
 
     private static String picked(Found found) {
         double low = found.figures().get(2);
-        String among = Double.isNaN(low) ? "" : ", among speeds from "
-                + Numbers.given(Math.rint(Units.RPM.fromSi(low))) + " to " + rpm(found, 3)
-                + ",";
-        return "the largest difference of a sweep" + among + " passes " + Numbers.brief(found.figures().get(0), "")
-                + " standard errors by chance as often as one named before passes " + Numbers.brief(found.figures().get(1), "") + ".";
+        String among = Double.isNaN(low) ? "" : " of a sweep from " + Numbers.given(Math.rint(Units.RPM.fromSi(low))) + " to "
+                + rpm(found, 3);
+        return "chance alone takes the largest difference" + among + " beyond " + Numbers.brief(found.figures().get(0), "")
+                + " standard errors as often as one named before beyond " + Numbers.brief(found.figures().get(1), "") + ".";
     }
 
     private static String barometers(Found found) {
         double gain = found.figures().get(0);
-        return "a pressure reduced to sea level stands behind one correction, the one at the rig behind the other"
-                + (Double.isNaN(gain) ? "; how much that makes is open without the elevation."
+        return "one correction rests on a pressure reduced to sea level, the other on the pressure at the rig"
+                + (Double.isNaN(gain) ? "; how much that makes cannot be told without the elevation."
                 : ": at " + Numbers.brief(found.figures().get(1), "m") + " that alone gives " + AuditFigureWords.tenths(gain) + ".");
     }
 

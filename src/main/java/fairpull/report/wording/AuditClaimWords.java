@@ -21,7 +21,17 @@ final class AuditClaimWords {
     static String heading(AuditAnswer answer) {
         List<Grade> grades = answer.claims().stream().map(claim -> claim.graded().grade()).toList();
         return grades.isEmpty() ? "What the published figures can show" : grades.size() == 1 ? "The claim is " + grade(grades.get(0))
-                : grades.stream().filter(grade -> grade == Grade.SHOWN).count() + " of " + grades.size() + " claims are shown";
+                : several(grades.size(), (int) grades.stream().filter(grade -> grade == Grade.SHOWN).count());
+    }
+
+    private static String several(int claims, int shown) {
+        if (shown == 0) {
+            return claims == 2 ? "Neither claim is shown" : "None of " + claims + " claims is shown";
+        }
+        if (shown == claims) {
+            return (claims == 2 ? "Both" : "All " + claims) + " claims are shown";
+        }
+        return shown + " of " + claims + " claims " + (shown == 1 ? "is" : "are") + " shown";
     }
 
     /** {@return a grade in words} */
@@ -37,7 +47,7 @@ final class AuditClaimWords {
 
     /** {@return why a claim stands as it does, with the figures behind it} */
     static String reason(AuditAnswer answer, AuditAnswer.OfClaim claim) {
-        return reason(claim, answer.publication(), scatter(answer, claim));
+        return reason(claim, answer.publication(), atWorst(scatter(answer, claim), answer), known(scatter(answer, claim)));
     }
 
     private static ScatterRange scatter(AuditAnswer answer, AuditAnswer.OfClaim claim) {
@@ -49,43 +59,48 @@ final class AuditClaimWords {
         return scatter.pullStated() ? "at the scatter that is known " : "on a rig of ordinary scatter ";
     }
 
-    private static String open(ScatterRange scatter) {
-        return scatter.pullStated() && scatter.refitStated() ? "all that is not disclosed" : "scatter and all that is not disclosed";
+    /** What the interval at the worst allows for. */
+    private static String atWorst(ScatterRange scatter, AuditAnswer answer) {
+        boolean known = scatter.pullStated() && scatter.refitStated();
+        if (answer.undisclosed().isEmpty()) {
+            return known ? "with the scatter of a refit counted in full" : "with scatter at the worst";
+        }
+        return known ? "with all that is not disclosed at the worst" : "with scatter and all that is not disclosed at the worst";
     }
 
-    private static String reason(AuditAnswer.OfClaim claim, Publication publication, ScatterRange scatter) {
+    private static String reason(AuditAnswer.OfClaim claim, Publication publication, String worst, String ordinary) {
         Publication.Figure figure = publication.figure(claim.claim().figure());
-        Unit unit = figure.before().unit();
         return switch (claim.graded().reason()) {
-            case FIGURES_DISAGREE -> "the publication contradicts itself about “" + figure.name() + "”, as is told below, so that nothing "
-                    + "can be built on the figure.";
-            case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure)
-                    + ", less than is claimed, whatever their rounding.";
+            case FIGURES_DISAGREE -> "the publication says two things about “" + figure.name() + "” that do not go together, as is told "
+                    + "below, and which one is right is open.";
+            case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure) + ", less than "
+                    + claim.claim().gain().map(gain -> "the " + AuditFigureWords.printed(gain) + " claimed").orElse("is claimed")
+                    + ", however they were rounded.";
             case SCATTER_UNKNOWN -> "it cannot be judged: how much such figures differ without any change is not known, as neither a "
                     + "scatter nor values of whole installs were published.";
-            case RIGS_DIFFER -> "the figures are of two rigs, which read 5 to 10" + Numbers.THIN
+            case RIGS_DIFFER -> "the figures are of two rigs, and rigs read 5 to 10" + Numbers.THIN
                     + "% apart (common practice, no source).";
             case OTHER_CHANGES -> "something else was changed with the part, and the figures cannot tell the two apart.";
             case STANDARDS_DIFFER -> "one correction was quoted before and another after.";
-            case BAROMETERS_DIFFER -> "the pressure at the rig stands behind one correction, one reduced to sea level behind the other.";
+            case BAROMETERS_DIFFER -> "one correction rests on the pressure at the rig, the other on a pressure reduced to sea level.";
             case BELOW_WHAT_IS_CLAIMED, ORDINARY_SCATTER_EXPLAINS_IT, HANGS_ON_WHAT_IS_NOT_DISCLOSED,
                     WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED, NO_RETURN, STANDS_AT_THE_WORST ->
-                    byEnds(claim, publication, claim.graded().ends().orElseThrow(), unit, scatter);
+                    byEnds(claim, publication, worst, ordinary);
         };
     }
 
-    private static String byEnds(AuditAnswer.OfClaim claim, Publication publication, GradedClaim.Ends ends, Unit unit,
-            ScatterRange scatter) {
-        String ordinary = claim.byValues() ? "by the values published one by one the gain is " + interval(ends.ordinary(), unit)
-                : known(scatter) + "the gain is " + interval(ends.ordinary(), unit);
-        String worst = interval(ends.worst(), unit);
-        String atWorst = claim.byValues() && ends.worst().equals(ends.ordinary()) ? ordinary
-                : "even with " + open(scatter) + " at the worst the gain is " + worst;
+    private static String byEnds(AuditAnswer.OfClaim claim, Publication publication, String worst, String ordinary) {
+        GradedClaim.Ends ends = claim.graded().ends().orElseThrow();
+        Unit unit = publication.figure(claim.claim().figure()).before().unit();
+        String atOrdinary = (claim.byValues() ? "by the values published one by one " : ordinary) + "the gain is "
+                + interval(ends.ordinary(), unit);
+        String atWorst = claim.byValues() && ends.worst().equals(ends.ordinary()) ? atOrdinary
+                : "even " + worst + " the gain is " + interval(ends.worst(), unit);
         return switch (claim.graded().reason()) {
             case BELOW_WHAT_IS_CLAIMED -> atWorst + ", below what is claimed.";
-            case ORDINARY_SCATTER_EXPLAINS_IT -> ordinary + ", which reaches down to "
-                    + (claim.claim().gain().isPresent() ? "what is claimed" : "zero") + ".";
-            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> ordinary + "; with " + open(scatter) + " at the worst it is " + worst + ".";
+            case ORDINARY_SCATTER_EXPLAINS_IT -> atOrdinary + ", which leaves "
+                    + (claim.claim().gain().isPresent() ? "less than is claimed" : "zero") + " possible.";
+            case HANGS_ON_WHAT_IS_NOT_DISCLOSED -> atOrdinary + "; " + worst + " it is " + interval(ends.worst(), unit) + ".";
             case WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED -> atWorst + ", but it was not said "
                     + String.join(", nor ", unsized(claim, publication)) + ".";
             case NO_RETURN -> atWorst + ", but the state before was not run again: heat and weather that moved meanwhile are not "
@@ -100,10 +115,10 @@ final class AuditClaimWords {
         if (publication.figure(claim.claim().figure()).values().filter(values -> values.each().isEmpty()).isPresent()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.VALUES));
         }
-        if (publication.procedure().allElse().isEmpty()) {
+        if (publication.procedure().keeping().allElse().isEmpty()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.OTHER_CHANGES));
         }
-        if (publication.procedure().returned().isEmpty()) {
+        if (publication.procedure().returning().returned().isEmpty()) {
             items.add(UndisclosedWords.item(Undisclosed.Item.RETURN));
         }
         return items;

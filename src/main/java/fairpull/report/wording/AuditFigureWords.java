@@ -6,6 +6,7 @@ import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.audit.TypeErrors;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,33 +21,45 @@ final class AuditFigureWords {
     static List<Said> figures(AuditAnswer answer) {
         List<Said> said = new ArrayList<>();
         for (AuditAnswer.OfFigure figure : answer.figures()) {
-            Publication.Figure printed = figure.figure();
-            said.add(new Said(printed.name(), printed(printed.before()) + " before, " + printed(printed.after()) + " after"
-                    + printed.at().map(speed -> ", at " + printed(speed)).orElse("") + ": " + DifferenceWords.noun(printed) + "."));
+            said.add(new Said(figure.figure().name(), difference(figure.figure())));
             figure.test().ifPresent(test -> said.add(new Said(test.paired() ? "Paired t test of its values" : "t test of its values",
                     "t = " + Numbers.brief(test.t(), "") + " with " + Numbers.withDegreesOfFreedom(test.degreesOfFreedom()) + ", "
                             + Numbers.p(test.pValue()) + ".")));
-            figure.tippingPull().ifPresent(tipping -> said.add(chance(figure, tipping)));
-            said.addAll(explanations(figure));
+            figure.chance().tippingPull().ifPresent(tipping -> said.add(chance(figure, tipping)));
+            said.addAll(mixes(figure.mixes()));
+            figure.errors().map(AuditFigureWords::errors).filter(errors -> !said.contains(errors)).ifPresent(said::add);
             if (!figure.budget().isEmpty()) {
                 said.add(budget(figure));
             }
         }
+        if (answer.figures().stream().anyMatch(figure -> !figure.budget().isEmpty())) {
+            said.add(new Said("How to read that", "± is one standard deviation, + what is added; “at worst” is with scatter, "
+                    + "strap-downs and all that is not disclosed at the worst."));
+        }
         return said;
     }
 
-    private static List<Said> explanations(AuditAnswer.OfFigure figure) {
+    private static String difference(Publication.Figure figure) {
+        String at = figure.at().filter(speed -> !figure.name().contains(speed.number()))
+                .map(speed -> ", at " + printed(speed)).orElse("");
+        return printed(figure.before()) + " before, " + printed(figure.after()) + " after" + at + ": " + DifferenceWords.noun(figure) + ".";
+    }
+
+    private static List<Said> mixes(AuditAnswer.Mixes mixes) {
         List<Said> said = new ArrayList<>();
-        figure.nearestMix().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + mix.before().id() + " before and "
-                + mix.after().id() + " after gives an unchanged car " + tenths(mix.apparentGain()) + " at 25" + Numbers.THIN
-                + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
-        figure.explainingElevation().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before "
-                + "and the one at the rig after give an unchanged car as much at "
-                + Numbers.resolving(height, "m").with(height) + " above the sea.")));
-        figure.errors().ifPresent(errors -> said.add(new Said("If 1" + Numbers.THIN + "% were true",
-                "such a comparison would come out in " + chance(errors.power()) + " of cases, then " + tooLarge(errors.exaggeration())
-                        + " on average and in " + chance(errors.wrongSign()) + " with the wrong sign.")));
+        mixes.standards().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + PlanWords.standard(mix.before())
+                + " before and " + PlanWords.standard(mix.after()) + " after gives an unchanged car " + tenths(mix.apparentGain())
+                + " at 25" + Numbers.THIN + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
+        mixes.barometers().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before and the one "
+                + "at the rig after give an unchanged car as much on a rig " + Numbers.resolving(height, "m").with(height)
+                + " above the sea.")));
         return said;
+    }
+
+    private static Said errors(TypeErrors errors) {
+        return new Said("If 1" + Numbers.THIN + "% were true", "such a comparison would tell it from chance in " + chance(errors.power())
+                + " of cases; where it does, the gain comes out " + tooLarge(errors.exaggeration()) + " on average, and with the wrong "
+                + "sign in " + chance(errors.wrongSign()) + ".");
     }
 
     private static String tooLarge(double times) {
@@ -58,33 +71,34 @@ final class AuditFigureWords {
         if (!(tipping > 0)) {
             return new Said("Chance alone", "both figures are equal: there is nothing for it to explain.");
         }
-        String alone = "an unchanged car differs as much in " + chance(figure.chanceAlone()) + " of pairs at ";
-        String tips = " It tips at a pull scatter of " + percent(tipping) + ", above which that is more than 5" + Numbers.THIN + "%.";
+        String alone = "run twice without any change, a car differs by as much in " + chance(figure.chance().ordinary()) + " of cases at ";
+        String tips = " Above a pull scatter of " + percent(tipping) + " it is more than 5" + Numbers.THIN + "% of cases.";
         ScatterRange scatter = figure.scatter();
         if (scatter.pullStated()) {
             return new Said("Chance alone", alone + "the scatter that is known (pulls " + percent(scatter.ordinary().pull())
                     + (scatter.refitStated() ? ", refits " + percent(scatter.ordinary().refit()) : "") + ")." + tips);
         }
-        return new Said("Chance alone", alone + "ordinary scatter, " + range(figure)
+        return new Said("Chance alone", alone + "ordinary scatter, and in " + range(figure)
                 + " over the plausible range (pull scatter " + percent(ScatterShares.LEAST.pull()) + " to "
                 + percent(ScatterShares.MOST.pull()) + "; common practice, no source)." + tips);
     }
 
     private static String range(AuditAnswer.OfFigure figure) {
-        String least = chance(figure.chanceLeast());
-        String most = chance(figure.chanceMost());
+        String least = chance(figure.chance().least());
+        String most = chance(figure.chance().most());
         return least.equals(most) ? least : least + " to " + most;
     }
 
     private static Said budget(AuditAnswer.OfFigure figure) {
         return new Said("What else moves it", String.join("; ", figure.budget().stream().map(term -> term(term, figure.figure())).toList())
-                + ". One standard deviation each, or what is added; ordinarily, and with all that is not known at its worst.");
+                + ".");
     }
 
     private static String term(BudgetTerm term, Publication.Figure figure) {
         String ordinary = size(term.kind(), term.ordinary(), figure.before());
         String worst = size(term.kind(), term.worst(), figure.before());
-        return name(term.kind()) + " " + (ordinary.equals(worst) ? ordinary : ordinary + ", at worst " + worst);
+        boolean isWorse = Math.abs(term.worst()) > Math.abs(term.ordinary()) && !ordinary.equals(worst);
+        return name(term.kind()) + " " + (isWorse ? ordinary + ", at worst " + worst : ordinary);
     }
 
     /** Two significant digits: a scatter is not known better. */

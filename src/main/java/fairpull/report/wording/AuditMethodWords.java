@@ -38,8 +38,7 @@ public final class AuditMethodWords {
                 new Said("Best of several", "what the largest of n pulls gives without any change is taken off, by the distribution of a "
                         + "difference of maxima of normal values (expected maxima: Tippett 1925, Biometrika 17)."),
                 new Said("Picked speed", "a figure picked afterwards is held against the largest difference of a whole sweep, hardly "
-                        + "smoothed "
-                        + "(Genz and Bretz 2009, Computation of Multivariate Normal and t Probabilities, section 4.1)."),
+                        + "smoothed (Davies 1987, Biometrika 74, 33–43)."),
                 new Said("Rounding", "half a unit of the last printed digit of both figures, spread evenly."),
                 new Said("Mixed corrections", "the factors of both standards in the same air; of two barometers, in the U.S. Standard "
                         + "Atmosphere (1976)."),

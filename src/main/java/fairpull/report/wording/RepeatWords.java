@@ -34,8 +34,8 @@ public final class RepeatWords {
     /** {@return the sentences under the heading} */
     public static String paragraph(Repeat repeat) {
         return switch (repeat.outcome()) {
-            case FOUND -> "The shortest counterbalanced order that finds it, in A at both ends. It is judged by its own data alone, so "
-                    + "that whoever doubts it need not trust anybody's record.";
+            case FOUND -> "The shortest counterbalanced order that finds it, in A at both ends. It is judged by its own data alone: "
+                    + "nobody has to trust the record of a rig.";
             case OUT_OF_REACH -> "Within " + Repeat.HOURS_A_DAY + " hours a day and " + Repeat.MOST_DAYS + " days, judged by its own "
                     + "data, none "
                     + "of up to ten installs a day is precise enough at the scatter assumed. What would help stands below.";
@@ -85,7 +85,7 @@ public final class RepeatWords {
     private static String measure(Plan plan) {
         Correction correction = plan.question().deciding().correction();
         return plan.question().deciding().name() + " in " + plan.question().deciding().unit().symbol()
-                + (correction == Correction.NONE ? ", as measured" : ", every pull corrected to " + correction.id()
+                + (correction == Correction.NONE ? ", as measured" : ", every pull corrected to " + PlanWords.standard(correction)
                 + " by the air noted with it");
     }
 
@@ -111,9 +111,8 @@ public final class RepeatWords {
 
     private static String finds(Repeat repeat, Days days, Question asked) {
         return "a gain of " + SizeWords.detectable(days.detectableGain(), unit(repeat)) + " with a chance of "
-                + Numbers.percent(asked.powerWanted()) + " (two-sided, error rate " + Numbers.percent(asked.errorRate()) + "); looked "
-                + "for is "
-                + gain(repeat) + ".";
+                + Numbers.percent(asked.powerWanted()) + " (two-sided, error rate " + Numbers.percent(asked.errorRate()) + "); "
+                + gain(repeat) + " is looked for.";
     }
 
     private static String scatter(Plan plan) {

@@ -20,19 +20,20 @@ public final class UndisclosedWords {
 
     /** {@return what stands over the list; empty where all is disclosed} */
     public static Optional<String> heading(AuditAnswer answer) {
-        List<Undisclosed> gaps = answer.undisclosed();
-        return gaps.isEmpty() ? Optional.empty()
-                : Optional.of(gaps.size() == 1 ? "One thing is not disclosed"
-                        : gaps.size() + " things are not disclosed; what could matter most stands first");
+        int gaps = answer.undisclosed().size();
+        String sorted = answer.measured().isPresent() ? "; what could matter most stands first" : "";
+        return gaps == 0 ? Optional.empty()
+                : Optional.of(gaps == 1 ? "One thing is not disclosed" : gaps + " things are not disclosed" + sorted);
     }
 
     /** {@return what the figures of the list are} */
     public static String measure(AuditAnswer answer) {
-        return answer.measured().map(figure -> "Each figure says how far the near end of the " + Numbers.level(0.95) + " interval of “"
-                + figure.name() + "” would fall were this alone at its worst plausible value, all else done well, on a rig of ordinary "
-                + "scatter (published difference " + DifferenceWords.gain(figure) + ").")
-                .orElseGet(() -> "How much each could matter cannot be told in figures, as no scatter of such values is known: "
-                        + String.join("; ", answer.undisclosed().stream().map(gap -> item(gap.item())).toList()) + ".");
+        return answer.measured().map(figure -> "Beside each stands how far the lower end of the " + Numbers.level(0.95)
+                + " interval of the gain in “" + figure.name() + "” (" + DifferenceWords.gain(figure) + " as published) would fall if that "
+                + "alone were as bad as is plausible, and all else was done well.")
+                .orElseGet(() -> "How much " + (answer.undisclosed().size() == 1 ? "it" : "each") + " could matter cannot be put in "
+                        + "figures here: " + String.join("; ", answer.undisclosed().stream().map(gap -> item(gap.item())).toList())
+                        + ".");
     }
 
     /** {@return each item with how much it could matter; none where nothing can be told in figures} */
@@ -49,7 +50,7 @@ public final class UndisclosedWords {
             case BAROMETERS -> "whether barometers were read at the rig or reduced to sea level";
             case DAY -> "whether both were run on one day";
             case STRAP_DOWN -> "whether the car stayed strapped down";
-            case PULLS -> "how many pulls were run, and whether the best is quoted";
+            case PULLS -> "how many pulls or runs stand behind each figure, and whether the best is quoted";
             case NAMED_BEFORE -> "whether the figure was named before the test";
             case RETURN -> "whether the state before was run again after the change";
             case VALUES -> "what each of the published values is of: a pull, an install or a specimen of its own";
@@ -62,7 +63,7 @@ public final class UndisclosedWords {
 
     private static String size(Undisclosed gap, Publication.Figure figure) {
         if (gap.moves().isEmpty()) {
-            return "no figure can be put on it: " + worst(gap.item()) + ".";
+            return "not to be put in figures: " + worst(gap.item()) + ".";
         }
         Unit unit = figure.before().unit();
         double fall = unit.differenceFromSi(gap.moves().getAsDouble());
@@ -80,13 +81,14 @@ public final class UndisclosedWords {
             case DAY -> "another day, and the new strap-down that comes with it";
             case STRAP_DOWN -> "a new strap-down";
             case PULLS -> "a single pull before against the best of five after";
-            case NAMED_BEFORE -> "the best-looking speed picked from the whole sweep";
+            case NAMED_BEFORE -> "the largest difference picked from the whole sweep";
             case RETURN -> "heat and weather that moved between the two would count as the change";
             case VALUES -> "pulls of one install repeat neither its strap-down nor its day";
             case OTHER_CHANGES -> "what else was changed would count as the change";
-            case SCATTER -> "the most that is plausible, pulls of " + Numbers.brief(PERCENT * ScatterShares.MOST.pull(), "%")
-                    + " in place of " + Numbers.brief(PERCENT * ScatterShares.ORDINARY.pull(), "%")
-                    + " (one standard deviation; common practice, no source)";
+            case SCATTER -> "a rig that scatters as much as is plausible, its pulls by "
+                    + Numbers.brief(PERCENT * ScatterShares.MOST.pull(), "%")
+                    + " where " + Numbers.brief(PERCENT * ScatterShares.ORDINARY.pull(), "%")
+                    + " is ordinary (one standard deviation; common practice, no source)";
             case SMOOTHING -> "smoothing that differs moves peaks and whatever is read where a curve is steep";
             case ENGINE_SPEED -> "two peaks need not stand at one speed, and power cannot be held against torque";
         };

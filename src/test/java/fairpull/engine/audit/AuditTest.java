@@ -65,7 +65,8 @@ class AuditTest {
         String procedure = sound("ABA", "sae-j1349", "");
 
         assertThat(graded(figure, "", procedure).reason()).isEqualTo(Reason.STANDS_AT_THE_WORST);
-        assertThat(graded(figure, "", procedure.replace("\"rig\": \"same\"", "\"rig\": \"different\"")).reason())
+        assertThat(graded(figure, "", procedure.replace("\"rig\": \"same\"", "\"rig\": \"different\"")
+                .replace("\"strapDown\": \"same\"", "\"strapDown\": \"different\"")).reason())
                 .isEqualTo(Reason.RIGS_DIFFER);
         assertThat(graded(figure, "", procedure.replace("\"allElse\": \"same\"", "\"alsoChanged\": \"tyres\"")).reason())
                 .isEqualTo(Reason.OTHER_CHANGES);
@@ -149,11 +150,11 @@ class AuditTest {
     void onlyCorrectionsThatAreOpenOrSaidExplainAGain() {
         String other = SOUND.formatted("ABA", "iso-1585", "sae-j607", "");
 
-        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", other).figures().get(0).nearestMix()).hasValueSatisfying(mix ->
+        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", other).figures().get(0).mixes().standards()).hasValueSatisfying(mix ->
                 assertThat(List.of(mix.before().id(), mix.after().id())).containsExactly("iso-1585", "sae-j607"));
-        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "")).figures().get(0).nearestMix()).isEmpty();
+        assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "")).figures().get(0).mixes().standards()).isEmpty();
         assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "").replace("\"barometerBefore\": \"station\", "
-                + "\"barometerAfter\": \"station\"", "\"barometerBefore\": \"\"")).figures().get(0).explainingElevation())
+                + "\"barometerAfter\": \"station\"", "\"barometerBefore\": \"\"")).figures().get(0).mixes().barometers())
                 .as("one rig on one day has one barometer").isEmpty();
     }
 }

@@ -74,6 +74,13 @@ class DisclosureTest {
         assertThat(Disclosure.missing(capacity, 3)).allMatch(gap -> gap.moves().isEmpty());
     }
 
+    /** What is about power and torque alone is not missed of anything else: no air, strap-down, smoothing, engine speed. */
+    @Test
+    void ofATimeOnlyWhatMattersToATimeIsMissed() {
+        assertThat(Disclosure.missing(publication("14.9 s", "14.6 s", ""), 3)).extracting(Undisclosed::item)
+                .containsExactly(Item.RETURN, Item.OTHER_CHANGES, Item.NAMED_BEFORE);
+    }
+
     private static double moves(List<Undisclosed> missing, Item item) {
         return missing.stream().filter(gap -> gap.item() == item).findFirst().orElseThrow().moves().orElseThrow() / HP;
     }

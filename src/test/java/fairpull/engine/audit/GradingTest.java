@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.Grade;
 import fairpull.domain.audit.GradedClaim;
+import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Quote;
+import fairpull.domain.audit.Quoting;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.ScatterShares;
 import fairpull.domain.plan.Correction;
@@ -39,8 +43,9 @@ class GradingTest {
     @Test
     void twoRigsAndTwoStandardsAreNeverShown() {
         Procedure sound = disclosed(Quote.single(), Quote.single(), true);
-        Procedure rigs = sound.withRig(Optional.of(Sameness.DIFFERENT));
-        Procedure standards = sound.withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J607));
+        Procedure rigs = sound.with(sound.keeping().withStrapDown(Optional.empty()).withRig(Optional.of(Sameness.DIFFERENT)));
+        Procedure standards = sound.with(sound.correcting().withCorrections(
+                BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J607)));
 
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, rigs, ONE).grade()).isEqualTo(Grade.NOT_SHOWN);
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, standards, ONE).reason())
@@ -68,9 +73,8 @@ class GradingTest {
     }
 
     private static Procedure disclosed(Quote before, Quote after, boolean named) {
-        Optional<Sameness> same = Optional.of(Sameness.SAME);
-        return Procedure.notDisclosed().withQuotes(BeforeAfter.of(before, after)).withRig(same).withStrapDown(same).withDay(same)
-                .withOtherChanges(same).withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
-                .withNamedBefore(Optional.of(named)).withReturnedSaid(Optional.of(true));
+        return Procedure.notDisclosed().with(Quoting.NOT_DISCLOSED.withQuotes(before, after).withNamedBefore(Optional.of(named)))
+                .with(Keeping.all()).with(Returning.NOT_DISCLOSED.withSaid(Optional.of(true))).with(Correcting.NOT_DISCLOSED
+                        .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349)));
     }
 }

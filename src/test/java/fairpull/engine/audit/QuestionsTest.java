@@ -9,14 +9,22 @@ import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
 import fairpull.domain.audit.AuditCheck.State;
 import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.CurveSeen;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Keeping;
+import fairpull.domain.audit.Oddity;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
+import fairpull.domain.audit.Quoting;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
+import fairpull.domain.audit.Sameness;
+import fairpull.domain.audit.Sweeping;
+import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.Samples;
@@ -138,8 +146,8 @@ class QuestionsTest {
     /** Expected maximum of five standard normal values: 1.16296 (Tippett 1925); pulls scatter by 0.7 % of 200 hp. */
     @Test
     void theBestOfFiveAgainstASinglePullAddsItsExpectedMaximum() {
-        Procedure best = Procedure.notDisclosed().withQuotes(BeforeAfter.of(Quote.single(), new Quote(Quote.Kind.BEST, 5)));
-        Procedure fair = Procedure.notDisclosed().withQuotes(BeforeAfter.of(new Quote(Quote.Kind.BEST, 5), new Quote(Quote.Kind.BEST, 5)));
+        Procedure best = quoting(Quote.single(), new Quote(Quote.Kind.BEST, 5));
+        Procedure fair = quoting(new Quote(Quote.Kind.BEST, 5), new Quote(Quote.Kind.BEST, 5));
         Publication.Figure figure = figure("power", "200.0 hp", "203.0 hp", "");
 
         assertThat(ask(Code.PICKED_PULLS, publication(best, figure)).found()).singleElement().satisfies(found ->
@@ -149,22 +157,25 @@ class QuestionsTest {
 
     @Test
     void aPickedSpeedAsksForMoreTheLongerTheSweepIs() {
-        Procedure picked = Procedure.notDisclosed().withNamedBefore(Optional.of(false));
+        Procedure picked = Procedure.notDisclosed().with(Quoting.NOT_DISCLOSED.withNamedBefore(Optional.of(false)));
+        Procedure named = Procedure.notDisclosed().with(Quoting.NOT_DISCLOSED.withNamedBefore(Optional.of(true)));
         CurvePair power = pair("power", Units.HORSEPOWER, QuestionsTest::power, QuestionsTest::power);
         double assumed = critical(ask(Code.PICKED_SPEED, publication(picked)));
         double ofCurve = critical(ask(Code.PICKED_SPEED, publication(picked), power));
 
         assertThat(ofCurve).isEqualTo(PickedSpeed.criticalValue(4500, PickedSpeed.CORRELATION_LENGTH_RPM)).isGreaterThan(assumed);
-        assertThat(ask(Code.PICKED_SPEED, publication(picked.withNamedBefore(Optional.of(true)))).state()).isEqualTo(State.CLEAR);
+        assertThat(ask(Code.PICKED_SPEED, publication(named)).state()).isEqualTo(State.CLEAR);
     }
 
     @Test
     void whatDiffersInTheProcedureIsTold() {
-        Procedure said = Procedure.notDisclosed().withBarometers(BeforeAfter.of(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION))
-                .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349)).withElevation(Printed.parse("1000 m"))
-                .withSmoothing(BeforeAfter.of("200 rpm", "none")).withOrder(Optional.of(RunOrder.parse("A-B")));
-        Procedure clear = said.withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION))
-                .withSmoothing(BeforeAfter.of("none", "none")).withOrder(Optional.of(RunOrder.parse("A/B/B/A")));
+        Procedure said = Procedure.notDisclosed().with(new Correcting(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349),
+                        BeforeAfter.of(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION), Printed.parse("1000 m")))
+                .with(Sweeping.NOT_DISCLOSED.withSmoothing(BeforeAfter.of("200 rpm", "none")))
+                .with(Returning.NOT_DISCLOSED.withOrder(Optional.of(RunOrder.parse("A-B"))));
+        Procedure clear = said.with(said.correcting().withBarometers(BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION)))
+                .with(said.sweeping().withSmoothing(BeforeAfter.of("none", "none")))
+                .with(said.returning().withOrder(Optional.of(RunOrder.parse("A/B/B/A"))));
 
         assertThat(ask(Code.BAROMETERS, publication(said)).found()).singleElement().satisfies(found ->
                 assertThat(found.figures().get(0)).isEqualTo(BarometerMix.apparentGain(Correction.SAE_J1349, 1000)).isBetween(0.10, 0.20));
@@ -178,8 +189,36 @@ class QuestionsTest {
     }
 
     @Test
+    void whatHardlyGoesTogetherIsAskedAbout() {
+        Publication.Figure figure = figure("power", "200 hp", "203 hp", "7000 rpm");
+        Procedure clear = Procedure.notDisclosed().with(Keeping.all()).with(Returning.NOT_DISCLOSED.withOrder(Optional.of(RunOrder.parse("ABA"))))
+                .with(Quoting.NOT_DISCLOSED.withQuotes(new Quote(Quote.Kind.MEAN, 4), new Quote(Quote.Kind.MEAN, 4)))
+                .with(Sweeping.NOT_DISCLOSED.withSpeeds(Optional.of(new SpeedRange(Units.RPM.toSi(2500), Units.RPM.toSi(7000)))));
+
+        assertThat(odd(clear, figure)).isEmpty();
+        assertThat(odd(clear.with(clear.keeping().withDay(Optional.of(Sameness.DIFFERENT))), figure))
+                .containsExactly(Oddity.STRAPPED_OVERNIGHT.id(), Oddity.ORDER_OF_ONE_DAY.id());
+        assertThat(odd(clear.with(clear.quoting().withQuotes(Quote.single(), new Quote(Quote.Kind.BEST, 1))), figure))
+                .containsExactly(Oddity.SINGLE_OF_SEVERAL_INSTALLS.id(), Oddity.BEST_OF_ONE.id());
+        assertThat(odd(clear.with(clear.sweeping().withSpeeds(Optional.of(new SpeedRange(Units.RPM.toSi(2500), Units.RPM.toSi(6500))))),
+                figure)).containsExactly(Oddity.SPEED_NOT_SWEPT.id());
+        assertThat(odd(clear.with(new Correcting(BeforeAfter.of(Correction.NONE, Correction.NONE),
+                BeforeAfter.of(Barometer.Kind.STATION, Barometer.Kind.STATION), Optional.empty())), figure))
+                .containsExactly(Oddity.BAROMETER_WITHOUT_CORRECTION.id());
+        assertThat(ask(Code.ODDITIES, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
+    }
+
+    private static List<String> odd(Procedure procedure, Publication.Figure figure) {
+        return ask(Code.ODDITIES, publication(procedure, figure)).found().stream().map(AuditCheck.Found::symbols).toList();
+    }
+
+    @Test
     void everyCodeIsAskedOnce() {
         assertThat(Questions.of(silent(), List.of())).extracting(AuditCheck::code).containsExactly(Code.values());
+    }
+
+    private static Procedure quoting(Quote before, Quote after) {
+        return Procedure.notDisclosed().with(Quoting.NOT_DISCLOSED.withQuotes(before, after));
     }
 
     private static double critical(AuditCheck check) {

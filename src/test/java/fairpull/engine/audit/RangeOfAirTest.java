@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.audit.BeforeAfter;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.ScatterShares;
@@ -29,8 +30,8 @@ class RangeOfAirTest {
     /** At 1600 m thin air is 814.3 hPa less 28 hPa: 1.18·(990 ÷ 786.3)·1.016632 − 0.18 = 1.3304. */
     @Test
     void anUncorrectedFigureBeforeACorrectedOneGainsByTheElevation() {
-        Procedure high = Procedure.notDisclosed().withElevation(Optional.of(new Printed(1600, 0, Units.METRE)))
-                .withCorrections(new BeforeAfter<>(Optional.empty(), Optional.of(Correction.SAE_J1349)));
+        Procedure high = Procedure.notDisclosed().with(new Correcting(new BeforeAfter<>(Optional.empty(), Optional.of(Correction.SAE_J1349)),
+                BeforeAfter.notDisclosed(), Optional.of(new Printed(1600, 0, Units.METRE))));
 
         assertThat(Assumptions.worst(high, ScatterShares.MOST, 3).shifts().standards())
                 .isCloseTo(0.3304, within(1e-3));

@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.BudgetTerm;
+import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.Grade;
+import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Quote;
+import fairpull.domain.audit.Quoting;
+import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.ScatterRange;
@@ -57,7 +61,8 @@ class StatedScatterTest {
     /** Satterthwaite: two equal variances with 4 and infinitely many degrees of freedom have (1 + 1)² ÷ (1/4) = 16. */
     @Test
     void layersShareTheirDegreesOfFreedom() {
-        Procedure strapped = procedure(Quote.single(), Quote.single()).withStrapDown(Optional.of(Sameness.DIFFERENT));
+        Procedure unstrapped = procedure(Quote.single(), Quote.single());
+        Procedure strapped = unstrapped.with(unstrapped.keeping().withStrapDown(Optional.of(Sameness.DIFFERENT)));
         ScatterShares shares = new ScatterShares(0.007, 0.007, 0, new ScatterShares.Freedom(4, Double.POSITIVE_INFINITY, 1));
 
         assertThat(new PublishedDifference(10, LEVEL, 0, Assumptions.ordinary(strapped, shares, ONE)).degreesOfFreedom())
@@ -79,7 +84,7 @@ class StatedScatterTest {
     @Test
     void theBudgetFollowsOrderAndQuotes() {
         Quote mean = new Quote(Quote.Kind.MEAN, 4);
-        Procedure returned = procedure(mean, mean).withOrder(Optional.of(new RunOrder("ABA")));
+        Procedure returned = procedure(mean, mean).with(Returning.NOT_DISCLOSED.withOrder(Optional.of(new RunOrder("ABA"))));
         PublishedDifference worst = new PublishedDifference(10, LEVEL, 0.05, Assumptions.worst(returned, ScatterShares.MOST, ONE));
         PublishedDifference best = new PublishedDifference(10, LEVEL, 0.05,
                 Assumptions.ordinary(procedure(Quote.single(), new Quote(Quote.Kind.BEST, 5)), ScatterShares.ORDINARY, ONE));
@@ -99,7 +104,7 @@ class StatedScatterTest {
     void anUnchangedCarIsHardlyEverShownToHaveGainedByAStatedScatter() {
         SplittableRandom random = new SplittableRandom(20262);
         Quote mean = new Quote(Quote.Kind.MEAN, 4);
-        Procedure returned = procedure(mean, mean).withOrder(Optional.of(new RunOrder("ABA")));
+        Procedure returned = procedure(mean, mean).with(Returning.NOT_DISCLOSED.withOrder(Optional.of(new RunOrder("ABA"))));
         int shown = 0;
         for (int k = 0; k < 1500; k++) {
             double pull = 0.002 + 0.014 * random.nextDouble();
@@ -133,10 +138,9 @@ class StatedScatterTest {
     }
 
     private static Procedure procedure(Quote before, Quote after) {
-        Optional<Sameness> same = Optional.of(Sameness.SAME);
-        return Procedure.notDisclosed().withQuotes(BeforeAfter.of(before, after)).withRig(same).withStrapDown(same).withDay(same)
-                .withOtherChanges(same).withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349))
-                .withNamedBefore(Optional.of(true));
+        return Procedure.notDisclosed().with(Quoting.NOT_DISCLOSED.withQuotes(before, after).withNamedBefore(Optional.of(true)))
+                .with(Keeping.all()).with(Correcting.NOT_DISCLOSED
+                        .withCorrections(BeforeAfter.of(Correction.SAE_J1349, Correction.SAE_J1349)));
     }
 
     private static double normal(SplittableRandom random) {

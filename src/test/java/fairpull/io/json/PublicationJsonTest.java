@@ -65,7 +65,7 @@ class PublicationJsonTest {
         assertThat(PublicationJson.write(PublicationJson.read(written, "full.json"))).isEqualTo(written);
         assertThat(written).contains("\"before\" : \"201.40 hp\"", "\"before\" : \"15 s\"", "\"order\" : \"ABA\"", "\"sweepTo\" : \"6500 rpm\"",
                 "\"300 191\"", "\"deviation\" : \"0.90 hp\"", "\"returned\" : \"not disclosed\"");
-        assertThat(read.procedure().returned()).contains(true);
+        assertThat(read.procedure().returning().returned()).contains(true);
     }
 
     @Test
@@ -118,7 +118,14 @@ class PublicationJsonTest {
         "\"none\" | \"mine\" | 17 | a correction is one of",
         "1200 ft | 1200 hp | 18 | expected a height",
         "A/B/A | A/C | 15 | an order is written as A and B",
-        "6500 rpm | 650 rpm | 19 | 0 < low ≤ high"})
+        "6500 rpm | 650 rpm | 19 | 0 < low ≤ high",
+        "\"alsoChanged\" | \"allElse\": \"same\", \"alsoChanged\" | 16 | only one can be",
+        "\"namedBefore\" | \"returned\": \"no\", \"namedBefore\" | 15 | against what is said of it",
+        "\"rig\": \"same\", \"strapDown\": \"different\" | \"rig\": \"different\", \"strapDown\": \"same\" | 16 | the rigs differ",
+        "A/B/A | 'A|B' | 16 | 'no day of the order A|B has both states'",
+        "\"pullsBefore\": \"5\" | \"pullsBefore\": \"1\" | 15 | 2 installs of the state before",
+        "\"quotedBefore\": \"mean\" | \"quotedBefore\": \"single\" | 15 | a single pull is quoted, and 5 were run",
+        "\"quotedAfter\": \"best\" | \"quotedAfter\": \"single\" | 15 | procedure.pullsAfter"})
     void whatCannotBeIsRefusedWithItsLine(String there, String instead, int line, String words) {
         assertThat(FULL).contains(there);
         assertThatThrownBy(() -> PublicationJson.read(FULL.replaceFirst(Pattern.quote(there),
@@ -134,8 +141,6 @@ class PublicationJsonTest {
         "\"trace\": \"chart.json\" | \"trace\": \"chart.json\", \"file\": \"b.csv\" | one source",
         "350 195 | 250 195 | rising speed",
         "350 195 | 350 | a speed and a value",
-        "\"alsoChanged\" | \"allElse\": \"same\", \"alsoChanged\" | only one can be",
-        "\"namedBefore\" | \"returned\": \"no\", \"namedBefore\" | against what is said of it",
         "\"at\": \"5500 rpm\" | \"at\": \"5500 hp\" | engine speed above 0",
         "\"name\": \"lap\" | \"name\": \"power\" | same name",
         "\"unit\": \"hp\", | \"unit\": \"horses\", | no unit of a curve",

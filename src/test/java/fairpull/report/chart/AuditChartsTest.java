@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.ChanceAlone;
 import fairpull.engine.audit.Audit;
 import fairpull.io.json.PublicationJson;
 import java.util.List;
@@ -63,9 +64,9 @@ class AuditChartsTest {
     @Test
     void theCurveOfChancePassesFivePercentWhereItTips() {
         AuditAnswer.OfFigure figure = answer("200.0 hp", "204.0 hp", "4 hp").figures().get(0);
-        double tipping = figure.tippingPull().orElseThrow();
-        List<AuditAnswer.ChanceAt> below = figure.chances().stream().filter(at -> at.pullScatter() < tipping).toList();
-        List<AuditAnswer.ChanceAt> above = figure.chances().stream().filter(at -> at.pullScatter() > tipping).toList();
+        double tipping = figure.chance().tippingPull().orElseThrow();
+        List<ChanceAlone.At> below = figure.chance().points().stream().filter(at -> at.pullScatter() < tipping).toList();
+        List<ChanceAlone.At> above = figure.chance().points().stream().filter(at -> at.pullScatter() > tipping).toList();
 
         assertThat(below).isNotEmpty().allMatch(at -> at.chance() < 0.05);
         assertThat(above).isNotEmpty().allMatch(at -> at.chance() > 0.05);

@@ -26,8 +26,8 @@ class AuditWordsTest {
 
     @Test
     void equalFiguresLeaveNothingForChance() {
-        assertThat(figures("200 hp", "200 hp", "")).contains("both figures are equal").doesNotContain("tips at").doesNotContain("100" + THIN + "%");
-        assertThat(figures("200 hp", "201 hp", "")).contains("tips at");
+        assertThat(figures("200 hp", "200 hp", "")).contains("both figures are equal").doesNotContain("Above a pull scatter of").doesNotContain("100" + THIN + "%");
+        assertThat(figures("200 hp", "201 hp", "")).contains("Above a pull scatter of");
     }
 
     /** Expected largest of five standard normal values: 1.163 (Tippett 1925), at 0.7 % of 301.2 hp 2.45 hp. */

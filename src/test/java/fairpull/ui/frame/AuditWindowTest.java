@@ -343,7 +343,7 @@ class AuditWindowTest {
             assertThat(seat.text("audit.figure.before.0")).isEqualTo("201,4 hp");
             PublicationDraft draft = got(() -> seat.audit.document().draft());
             assertThat(draft.figures().get(0).before().orElseThrow().words()).isEqualTo("201.4 hp");
-            assertThat(draft.procedure().alsoChanged()).contains("tyres, 5,5 inch");
+            assertThat(draft.procedure().keeping().alsoChanged()).contains("tyres, 5,5 inch");
         } finally {
             Locale.setDefault(Locale.Category.FORMAT, before);
         }

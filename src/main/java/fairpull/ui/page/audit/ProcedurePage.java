@@ -4,7 +4,6 @@ import fairpull.app.usecase.AuditTyping;
 import fairpull.app.usecase.PlanTyping;
 import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.Printed;
-import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Quote;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.Sameness;
@@ -33,44 +32,55 @@ public final class ProcedurePage implements AuditPage {
 
     private static ProcedureCard pulls(AuditDesk desk) {
         return new ProcedureCard(desk, "audit.pulls.head", true)
-                .choices("audit.quoted", List.of(Quote.Kind.values()), kind -> Words.of("audit.quoted." + kind.name()), Procedure::quoted,
-                        Procedure::withQuoted)
-                .entries("audit.pulls", AuditTyping::pulls, String::valueOf, Procedure::pulls, Procedure::withPulls);
+                .choices("audit.quoted", List.of(Quote.Kind.values()), kind -> Words.of("audit.quoted." + kind.name()),
+                        said -> said.quoting().kinds(), (said, kinds) -> said.with(said.quoting().withKinds(kinds)))
+                .entries("audit.pulls", AuditTyping::pulls, String::valueOf, said -> said.quoting().pulls(),
+                        (said, pulls) -> said.with(said.quoting().withPulls(pulls)));
     }
 
     private static ProcedureCard same(AuditDesk desk) {
         List<Sameness> words = List.of(Sameness.values());
         return new ProcedureCard(desk, "audit.same.head", false)
-                .choice("audit.rig", words, SAME, Procedure::rig, Procedure::withRig)
-                .choice("audit.strapDown", words, SAME, Procedure::strapDown, Procedure::withStrapDown)
-                .choice("audit.day", words, SAME, Procedure::day, Procedure::withDay)
-                .choice("audit.allElse", words, SAME, Procedure::otherChanges, Procedure::withOtherChanges)
-                .entry("audit.alsoChanged", AuditTyping::words, Function.identity(), Procedure::alsoChanged, Procedure::withAlsoChanged)
+                .choice("audit.rig", words, SAME, said -> said.keeping().rig(), (said, rig) -> said.with(said.keeping().withRig(rig)))
+                .choice("audit.strapDown", words, SAME, said -> said.keeping().strapDown(),
+                        (said, straps) -> said.with(said.keeping().withStrapDown(straps)))
+                .choice("audit.day", words, SAME, said -> said.keeping().day(), (said, day) -> said.with(said.keeping().withDay(day)))
+                .choice("audit.allElse", words, SAME, said -> said.keeping().otherChanges(),
+                        (said, others) -> said.with(said.keeping().withOtherChanges(others)))
+                .entry("audit.alsoChanged", AuditTyping::words, Function.identity(), said -> said.keeping().alsoChanged(),
+                        (said, others) -> said.with(said.keeping().withAlsoChanged(others)))
                 .asWritten();
     }
 
     private static ProcedureCard order(AuditDesk desk) {
         List<Boolean> words = List.of(true, false);
         return new ProcedureCard(desk, "audit.order.head", false)
-                .entry("audit.order", AuditTyping::order, RunOrder::letters, Procedure::order, Procedure::withOrder)
-                .choice("audit.returned", words, YES, Procedure::returnedSaid, Procedure::withReturnedSaid)
-                .choice("audit.namedBefore", words, YES, Procedure::namedBefore, Procedure::withNamedBefore);
+                .entry("audit.order", AuditTyping::order, RunOrder::letters, said -> said.returning().order(),
+                        (said, order) -> said.with(said.returning().withOrder(order)))
+                .choice("audit.returned", words, YES, said -> said.returning().said(),
+                        (said, returned) -> said.with(said.returning().withSaid(returned)))
+                .choice("audit.namedBefore", words, YES, said -> said.quoting().namedBefore(),
+                        (said, named) -> said.with(said.quoting().withNamedBefore(named)));
     }
 
     private static ProcedureCard air(AuditDesk desk) {
         return new ProcedureCard(desk, "audit.air.head", true)
-                .choices("audit.correction", List.of(Correction.values()), PlanTyping::correction, Procedure::corrections,
-                        Procedure::withCorrections)
+                .choices("audit.correction", List.of(Correction.values()), PlanTyping::correction, said -> said.correcting().corrections(),
+                        (said, corrections) -> said.with(said.correcting().withCorrections(corrections)))
                 .choices("audit.barometer", List.of(Barometer.Kind.values()), kind -> Words.of("audit.barometer." + kind.name()),
-                        Procedure::barometers, Procedure::withBarometers)
-                .entry("audit.elevation", AuditTyping::elevation, Printed::words, Procedure::elevation, Procedure::withElevation);
+                        said -> said.correcting().barometers(),
+                        (said, barometers) -> said.with(said.correcting().withBarometers(barometers)))
+                .entry("audit.elevation", AuditTyping::elevation, Printed::words, said -> said.correcting().elevation(),
+                        (said, height) -> said.with(said.correcting().withElevation(height)));
     }
 
     private static ProcedureCard curves(AuditDesk desk) {
         return new ProcedureCard(desk, "audit.smoothing.head", true)
-                .entries("audit.smoothing", AuditTyping::words, Function.identity(), Procedure::smoothing, Procedure::withSmoothing)
+                .entries("audit.smoothing", AuditTyping::words, Function.identity(), said -> said.sweeping().smoothing(),
+                        (said, smoothing) -> said.with(said.sweeping().withSmoothing(smoothing)))
                 .asWritten()
-                .entry("audit.sweep", AuditTyping::sweep, AuditTyping::text, Procedure::sweep, Procedure::withSweep);
+                .entry("audit.sweep", AuditTyping::sweep, AuditTyping::text, said -> said.sweeping().speeds(),
+                        (said, speeds) -> said.with(said.sweeping().withSpeeds(speeds)));
     }
 
     @Override
