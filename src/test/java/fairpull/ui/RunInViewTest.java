@@ -117,7 +117,7 @@ class RunInViewTest {
                 .anyMatch(words -> words.contains("on the page Finding")).noneMatch(words -> words.contains("No verdict"));
         Waiting.onWindowThread(() -> find("run.finding", AbstractButton.class).doClick());
         assertThat(find("page.finding", AbstractButton.class).isSelected()).isTrue();
-        assertThat(find("found", JComponent.class).isVisible() || find("outlook", JComponent.class).isVisible()).isTrue();
+        Waiting.until(() -> Hand.within(pane).anyMatch(one -> "finding.verdict".equals(one.getName())));
     }
 
     @Test
