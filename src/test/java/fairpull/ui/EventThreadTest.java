@@ -62,7 +62,10 @@ class EventThreadTest {
             screen.click("run.watch.choose");
             screen.nameFolder(rig);
             screen.untilSays("run.watch.state", "Watching");
+            screen.untilSays("run.head", "Warm-up 1 on A1");
             screen.press(0, KeyEvent.VK_SPACE);
+            screen.untilSays("run.head", "Warm-up 2 on A1");
+            screen.waitOutRepeats();
             screen.press(0, KeyEvent.VK_SPACE);
             EventWatch watch = EventWatch.begun();
             List<EventWatch.Held> last = List.of();

@@ -324,6 +324,11 @@ final class OnScreen implements AutoCloseable {
     }
 
     /** Names a folder in the dialogue that asks for one. */
+    /** A key that is pressed twice in less than this counts once. */
+    void waitOutRepeats() {
+        robot.delay(800);
+    }
+
     void nameFolder(Path folder) {
         actions++;
         JFileChooser chooser = find("", JFileChooser.class);

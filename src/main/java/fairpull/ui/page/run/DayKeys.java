@@ -11,7 +11,8 @@ import javax.swing.text.JTextComponent;
 
 /** Keys of the day: they work wherever the focus is on the page in view, but in fields what is typed is typed. */
 final class DayKeys {
-    private static final long REPEATS_NS = 400_000_000;
+    /** Keyboards repeat a held key after about half a second, then many times a second. */
+    private static final long REPEATS_NS = 700_000_000;
 
     private DayKeys() {
     }
