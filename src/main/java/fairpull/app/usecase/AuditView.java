@@ -4,7 +4,6 @@ import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Publication;
 import fairpull.report.wording.AuditWords;
 import fairpull.report.wording.DifferenceWords;
-import fairpull.report.wording.Numbers;
 import fairpull.report.wording.UndisclosedWords;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -54,7 +53,7 @@ public record AuditView(AuditAnswer answer, String heading, List<Stand> claims, 
         List<Outlook.Row> rows = new ArrayList<>();
         answer.figures().stream().filter(figure -> answer.measured().filter(figure.figure()::equals).isPresent()).forEach(figure -> {
             rows.add(new Outlook.Row("Printed gain", DifferenceWords.gain(figure.figure())));
-            rows.add(new Outlook.Row("Unchanged cars that differ as much", Numbers.chance(figure.chance().ordinary())));
+            rows.add(new Outlook.Row("Unchanged cars that differ as much", AuditWords.chance(figure.chance().ordinary())));
         });
         return rows;
     }

@@ -164,10 +164,11 @@ public final class FairRepeat {
         List<Claim> held = claims.stream().map(claim -> new Claim(claim.claim().words(), deciding.name(),
                 claim.graded().claimed())).toList();
         Plan start = StartingPlan.in(UnitSystem.METRIC);
-        Question question = start.question().between("before the change", "after the change: " + publication.changed())
+        String change = publication.changed().isBlank() ? "" : ": " + publication.changed();
+        Question question = start.question().between("before the change", "after the change" + change)
                 .claiming(List.of()).measuredBy(deciding, List.of()).expecting(OptionalDouble.of(level))
                 .worth(OptionalDouble.of(gainSi)).claiming(held);
-        return start.titled("Fair repeat: " + publication.title())
+        return start.titled("Fair repeat: " + (publication.title().isBlank() ? figure.name() : publication.title()))
                 .remarked("Planned from published figures. Its scatter only sizes it; the repeat is judged by its own data."
                         + (disclosed().isPresent() ? "" : " The correction is chosen here: the figures name none that is one for both."))
                 .with(question).with(new Analysis(Drift.LINEAR, List.of()))

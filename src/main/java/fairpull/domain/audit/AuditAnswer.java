@@ -57,8 +57,9 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
      * @param claim the claim
      * @param graded its grade with the figures behind it
      * @param byValues whether it was held against values published one by one, and not against an assumed scatter
+     * @param someGain how the claim would stand were it of any gain at all
      */
-    public record OfClaim(Publication.Claim claim, GradedClaim graded, boolean byValues) {
+    public record OfClaim(Publication.Claim claim, GradedClaim graded, boolean byValues, Grade someGain) {
     }
 
     /** {@return the figure in whose unit it is said how much matters: the first of power or torque without values one by one} */

@@ -138,7 +138,9 @@ public final class Audit {
         Grading grading = Grading.of(pair(figure), figure.values().filter(Audit::areSpecimens).isPresent()
                 ? procedure.with(Returning.NOT_DISCLOSED.withSaid(Optional.of(true))) : procedure,
                 Doubted.by(checks, publication, figure), figure.values().filter(values -> values.each().isEmpty()).isPresent());
-        return new AuditAnswer.OfClaim(claim, grading.grade(claimed, ends(figure, procedure)), figure.values().isPresent());
+        Optional<Ends> ends = ends(figure, procedure);
+        return new AuditAnswer.OfClaim(claim, grading.grade(claimed, ends), figure.values().isPresent(),
+                grading.grade(new Grading.Claimed(0, 0), ends).grade());
     }
 
     /** Specimens are no state of one car that could be run again. */

@@ -127,7 +127,7 @@ final class AuditFigureWords {
         };
     }
 
-    private static String chance(double share) {
+    static String chance(double share) {
         return share < 0.005 ? "less than 1" + Numbers.THIN + "%" : Numbers.chance(share);
     }
 

@@ -41,4 +41,9 @@ public final class AuditWords {
     public static List<Said> checks(AuditAnswer answer) {
         return AuditCheckWords.checks(answer);
     }
+
+    /** {@return how often an unchanged car does something, never told as never} */
+    public static String chance(double share) {
+        return AuditFigureWords.chance(share);
+    }
 }

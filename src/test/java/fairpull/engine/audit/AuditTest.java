@@ -91,6 +91,15 @@ class AuditTest {
         assertThat(graded(pair("200.0 hp", "204.2 hp"), "5 hp", procedure).reason()).isEqualTo(Reason.FIGURES_FALL_SHORT);
     }
 
+    /** A claim of what was printed, to the digit, cannot be shown to be at least that; that there is a gain can. */
+    @Test
+    void whereTheAmountIsNotShownSomeGainMayBe() {
+        AuditAnswer answer = audit(pair("200.0 hp", "220.0 hp"), "20.0 hp", sound("ABA", "sae-j1349", ""));
+
+        assertThat(answer.claims().get(0).graded().grade()).isEqualTo(Grade.NOT_SHOWN);
+        assertThat(answer.claims().get(0).someGain()).isEqualTo(Grade.SHOWN);
+    }
+
     @Test
     void onlyAnIntervalContradicts() {
         String procedure = sound("ABA", "sae-j1349", "");
