@@ -323,12 +323,12 @@ final class OnScreen implements AutoCloseable {
         settle();
     }
 
-    /** Names a folder in the dialogue that asks for one. */
     /** A key that is pressed twice in less than this counts once. */
     void waitOutRepeats() {
         robot.delay(800);
     }
 
+    /** Names a folder in the dialogue that asks for one. */
     void nameFolder(Path folder) {
         actions++;
         JFileChooser chooser = find("", JFileChooser.class);
