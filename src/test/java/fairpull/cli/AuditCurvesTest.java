@@ -48,8 +48,7 @@ class AuditCurvesTest {
         SmallTest.write(folder.resolve("chart.json"), TraceJson.indented(trace()));
         Path file = publication("{\"trace\": \"chart.json\"}", "{\"points\": [\"2000 60.0\", \"4000 120.0\", \"6000 180.0\"]}");
 
-        JsonNode found = Run.of("audit", file, "--json").json().get("checks").get(3);
-        assertThat(found.get("code").asText()).isEqualTo("text-against-plot");
+        JsonNode found = check(Run.of("audit", file, "--json").json(), "text-against-plot");
         assertThat(found.get("found")).hasSize(1);
         assertThat(found.get("found").get(0).get("side").asText()).isEqualTo("after");
         assertThat(found.get("found").get(0).get("shown").asDouble()).isEqualTo(120);
@@ -95,6 +94,41 @@ class AuditCurvesTest {
         }
         assertThat(Run.of("audit", silent, "--record", record).words()).contains("at the scatter that is known (pulls 0.");
         Run.of("audit", silent, "--record", record, "--pull-scatter", "1%").refused(2, "give one of them");
+    }
+
+    /** A trace with the curve before alone is no curve after; by itself, as the trace of one side, it is. */
+    @Test
+    void theOnlyCurveOfATraceIsNotTakenForBoth() {
+        SmallTest.write(folder.resolve("chart.json"), TraceJson.indented(trace()));
+        SmallTest.write(folder.resolve("other.json"), TraceJson.indented(trace()));
+
+        Run.of("audit", publication("{\"trace\": \"chart.json\"}", "{\"trace\": \"chart.json\"}"))
+                .refused(3, "chart.json", "no curve of part B, which is the one after", "give each a trace of its own");
+        Run.of("audit", publication("{\"trace\": \"chart.json\"}", "{\"trace\": \"other.json\"}")).succeeded();
+    }
+
+    /** 120 hp at 4000 rpm and 180.0 hp at the top, which stands in a row of its own. */
+    @Test
+    void ofALongTableThePeakIsStillRead() {
+        StringBuilder table = new StringBuilder("Engine speed (rpm),Power (hp)\n");
+        for (int row = 0; row < 40_000; row++) {
+            table.append(2000 + row / 10.0).append(',').append(row == 30_001 ? "180.0" : "120.0").append('\n');
+        }
+        SmallTest.write(folder.resolve("long.csv"), table.toString());
+        String file = "{\"file\": \"long.csv\"}";
+        Path path = publication(file, file);
+        SmallTest.write(path, SmallTest.read(path).replace("\"name\": \"power\", \"before\": \"121.5 hp\", \"after\": \"124.0 hp\", "
+                + "\"at\": \"4000 rpm\"", "\"name\": \"peak power\", \"before\": \"180.0 hp\", \"after\": \"200.0 hp\""));
+
+        JsonNode found = check(Run.of("audit", path, "--json").json(), "text-against-plot").get("found");
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).get("side").asText()).isEqualTo("after");
+        assertThat(found.get(0).get("shown").asDouble()).isEqualTo(180);
+    }
+
+    private static JsonNode check(JsonNode audited, String code) {
+        return StreamSupport.stream(audited.get("checks").spliterator(), false).filter(check -> check.get("code").asText().equals(code))
+                .findFirst().orElseThrow();
     }
 
     private static List<String> states(JsonNode audited, String state) {

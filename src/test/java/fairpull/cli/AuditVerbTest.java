@@ -101,14 +101,39 @@ class AuditVerbTest {
         refused(silent.replace("\"figure\": \"peak power\"", "\"figure\": \"torque\""), "which is no figure of the publication");
         refused(SmallTest.read(PUBLISHED.resolve("sound.json")).replace("\"rig\": \"same\"", "\"rig\": \"different\""),
                 "bad.json, line 13, column", "procedure.strapDown: the rigs differ, and the car stayed strapped down");
+        refused(silent.replace("214 hp", "214,3 hp"), "line ", "column ", "has a comma in its number", "write 214.3 hp");
+        refused(silent.replace("\"214 hp\"", "214"), "line ", "column ", "with its unit");
+        refused(silent.replace("214 hp", "1e308 hp"), "line ", "lies between");
+        refused(silent.replace("\"changed\": \"", "\"changed\": \"\\u202e"), "line ", "control character");
         refused("{}", "not a publication", "--template");
-        refused(silent.replace("214 hp", "214,3 hp"), "line", "write a point for the comma");
-        refused(silent.replace("\"214 hp\"", "214"), "line", "with its unit");
-        refused(silent.replace("214 hp", "1e300 hp"), "line", "expected a figure");
-        refused(silent.replace("3 hp more from a filter", ""), "a claim has words");
-        refused(silent.replace("3 hp more from a filter", "x".repeat(500)), "line", "up to 400 characters, this one has 500");
+        refused(silent.replace("3 hp more from a filter", ""), "line ", "a claim is empty");
+        refused(silent.replace("3 hp more from a filter", "x".repeat(500)), "line", "a claim has 500 characters; write at most 300");
         Run.of("audit").refused(2, "--template");
         Run.of("audit", folder.resolve("none.json")).refused(3, "no such file");
+    }
+
+    @Test
+    void valuesAreHeldAgainstTheirFiguresInWords() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json"));
+        Path file = SmallTest.write(folder.resolve("values.json"), silent.replace("\"after\": \"217 hp\"", "\"after\": \"217 hp\", \"values\": "
+                + "{\"before\": [\"213 hp\", \"215 hp\"], \"after\": [\"203 hp\", \"205 hp\"], \"paired\": \"yes\"}"));
+
+        assertThat(Run.of("audit", file).words())
+                .contains("after is printed as 217 hp, and its values average 204 hp; rounding allows ±1 hp.")
+                .contains("after lies 10 hp below the one before. Values that do not scatter cannot be tested");
+        JsonNode checks = Run.of("audit", file, "--json").json().get("checks");
+        assertThat(checks.get(1).get("found").get(0).get("ofValues").asDouble()).isCloseTo(204, within(1e-9));
+        assertThat(checks.get(2).get("found").get(0).get("difference").asDouble()).isCloseTo(-10, within(1e-9));
+    }
+
+    @Test
+    void whatOnlySteersATerminalReachesNoPage() {
+        Path file = SmallTest.write(folder.resolve("steering.json"), SmallTest.read(PUBLISHED.resolve("silent.json"))
+                .replace("\"title\": \"", "\"title\": \"\\u001b[2J\\u0007").replace("peak power", "peak\\u0008 power"));
+
+        Run.of("audit", file, "--html", folder.resolve("a.html"), "--pdf", folder.resolve("a.pdf")).succeeded();
+        assertThat(SmallTest.read(folder.resolve("a.html")).chars().filter(letter -> letter < ' ' && letter != '\n')).isEmpty();
+        assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }
 
     private void refused(String text, String... words) {

@@ -79,7 +79,9 @@ public final class AuditDocument {
      * @throws IllegalArgumentException if there is no such publication, in words for people; it then stays as it is
      */
     public void edit(String label, String field, UnaryOperator<PublicationDraft> change) {
-        if (history.edit(label, field, change.apply(draft()))) {
+        PublicationDraft next = change.apply(draft());
+        next.publication();
+        if (history.edit(label, field, next)) {
             tell();
         }
     }

@@ -52,7 +52,7 @@ public final class AuditTyping {
     public static Optional<Printed> gain(String text, Optional<Printed> figure) {
         Optional<Printed> gain = printed(text, figure);
         if (gain.isPresent() && figure.isPresent() && gain.get().unit().quantity() != Quantity.FRACTION
-                && gain.get().unit().quantity() != figure.get().unit().quantity()) {
+                && !gain.get().isLike(figure.get())) {
             throw misunderstood("the gain in " + figure.get().unit().symbol() + " or in percent");
         }
         return gain;

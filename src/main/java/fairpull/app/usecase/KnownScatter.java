@@ -33,10 +33,10 @@ public final class KnownScatter {
      * @throws UsageException if it cannot be used
      */
     public static StatedScatter.Layer layer(String option, String deviation, OptionalDouble degreesOfFreedom) {
-        Printed printed = Printed.parse(deviation).filter(typed -> !typed.unit().equals(Units.ONE)).orElseThrow(() -> new UsageException(
-                option, "needs a standard deviation in percent or in the unit of the figures, such as 0.5% or 1.2hp, was “" + deviation
-                + "”"));
         try {
+            Printed printed = Printed.parse(deviation).filter(typed -> !typed.unit().equals(Units.ONE)).orElseThrow(
+                    () -> new UsageException(option, "needs a standard deviation in percent or in the unit of the figures, such as 0.5% or "
+                            + "1.2hp, was “" + deviation + "”"));
             return new StatedScatter.Layer(printed, degreesOfFreedom);
         } catch (IllegalArgumentException refused) {
             throw new UsageException(option, refused.getMessage());
@@ -52,12 +52,17 @@ public final class KnownScatter {
         }
     }
 
-    /** {@return the scatter of a rig record, each layer that it tells apart with its degrees of freedom} */
+    /** {@return the scatter of a rig record, each layer that it tells apart with its degrees of freedom, where they tell anything} */
     public static StatedScatter ofRecord(Path file) throws IOException {
         RigRecord record = RigRecordJson.read(Bounded.text(file, MOST_BYTES), file.toString());
         StatedScatter.Layer pulls = record.of(Layer.PULL).map(KnownScatter::layer).orElseThrow(() -> new InputException(
                 Place.of(file.toString()), "the record does not tell the scatter of pulls apart", "give a record with repeated pulls"));
-        return new StatedScatter(pulls, record.of(Layer.REFIT).map(KnownScatter::layer), record.of(Layer.DAY).map(KnownScatter::layer));
+        return new StatedScatter(pulls, told(record, Layer.REFIT), told(record, Layer.DAY));
+    }
+
+    /** A layer that hardly shows above the one within has next to no degrees of freedom: it is then as good as not known. */
+    private static Optional<StatedScatter.Layer> told(RigRecord record, Layer layer) {
+        return record.of(layer).filter(known -> known.degreesOfFreedom() >= StatedScatter.Layer.FEWEST).map(KnownScatter::layer);
     }
 
     private static StatedScatter.Layer layer(LayerScatter scatter) {

@@ -29,6 +29,8 @@ import java.util.function.ToDoubleFunction;
 /** Reads the curves of a publication, each from where it stands; files lie beside the publication, and are no links. */
 final class PublishedCurves {
     private static final long MOST_BYTES = 16L << 20;
+    /** A pull of a minute at a hundred rows a second. */
+    private static final int MOST_POINTS = 6000;
 
     private final Path folder;
 
@@ -41,8 +43,8 @@ final class PublishedCurves {
         PublishedCurves reader = new PublishedCurves(folder);
         List<CurvePair> pairs = new ArrayList<>();
         for (Publication.Curves curves : publication.curves()) {
-            CurveSeen before = reader.read(curves, curves.before(), Part.A);
-            CurveSeen after = reader.read(curves, curves.after(), Part.B);
+            CurveSeen before = reader.read(curves, curves.before(), Part.A).thinned(MOST_POINTS);
+            CurveSeen after = reader.read(curves, curves.after(), Part.B).thinned(MOST_POINTS);
             if (before.unit().quantity() != after.unit().quantity()) {
                 throw new InputException(Place.none(), "the curve of " + curves.name() + " is of " + before.unit().quantity().words()
                         + " before and of " + after.unit().quantity().words() + " after", "name the right columns");
@@ -106,7 +108,7 @@ final class PublishedCurves {
         } catch (IOException trouble) {
             throw new UncheckedIOException(trouble);
         }
-        TracedCurve curve = trace.curve(part).orElseGet(() -> trace.curves().get(0));
+        TracedCurve curve = curve(trace, part, curves.before().equals(curves.after()), file);
         Unit unit = known(trace.axes().y().unit(), curves.unit(), file);
         Unit speedUnit = known(trace.axes().x().unit(), curves.speedUnit(), file);
         List<TracedPoint> points = rising(curve);
@@ -117,6 +119,14 @@ final class PublishedCurves {
         return new CurveSeen(unit, speedUnit, ofTraced(points, point -> speedUnit.toSi(point.x())),
                 ofTraced(points, point -> unit.toSi(point.y())), ofTraced(points, point -> speedUnit.differenceToSi(point.xError())),
                 ofTraced(points, point -> unit.differenceToSi(point.yError())));
+    }
+
+    /** The curve of a part; one that is alone in its trace needs no part, unless it would be the one before and the one after. */
+    private static TracedCurve curve(Trace trace, Part part, boolean isOfBoth, Path file) {
+        boolean alone = trace.curves().size() == 1 && !isOfBoth;
+        return trace.curve(part).or(() -> trace.curves().stream().filter(only -> alone).findFirst()).orElseThrow(
+                () -> new InputException(Place.of(file.toString()), "the trace holds no curve of part " + part + ", which is the one "
+                        + (part == Part.A ? "before" : "after"), "trace both curves, or give each a trace of its own"));
     }
 
     /** In the order of speed, each speed once. */

@@ -15,7 +15,11 @@ public record AuditCheck(Code code, State state, List<Found> found) {
     public enum Code {
         /** Power ÷ (torque × engine speed) of a pair of figures at one speed: ratio, least, most that rounding allows, speed. */
         FIGURES_IDENTITY,
-        /** The same along curves: median of the ratio, what reading allows it to be off, worst deviation beyond that, its speed. */
+        /** A figure against its values: what is printed, what the values come to, how far rounding allows them to be apart. */
+        VALUES_AGAINST_FIGURES,
+        /** Values published one by one that do not scatter: the difference that all of them show. */
+        VALUES_DO_NOT_SCATTER,
+        /** Power and torque along curves: median of the ratio, what reading allows it to be off, worst deviation beyond that, its speed. */
         CURVES_IDENTITY,
         /** Where the numbers of power and torque must meet by their units, where they do (NaN: nowhere), what reading allows. */
         CURVES_MEET,

@@ -3,6 +3,8 @@ package fairpull.domain.audit;
 import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Unit;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A published curve as it was read, in the order of rising speed.
@@ -26,6 +28,24 @@ public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Sample
                 throw new IllegalArgumentException("the speeds of a curve rise from above 0, its values are finite, its errors 0 or more");
             }
         }
+    }
+
+    /**
+     * {@return the curve with no more than so many points, and a few: of a longer one every second, third and so on, its highest point and
+     * its last}
+     */
+    public CurveSeen thinned(int most) {
+        int step = (size() + most - 1) / most;
+        if (step <= 1) {
+            return this;
+        }
+        int highest = IntStream.range(0, size()).reduce(0, (top, point) -> values.at(point) > values.at(top) ? point : top);
+        int[] kept = IntStream.range(0, size()).filter(point -> point % step == 0 || point == highest || point == size() - 1).toArray();
+        return new CurveSeen(unit, speedUnit, of(speedsRadPerS, kept), of(values, kept), of(speedErrors, kept), of(valueErrors, kept));
+    }
+
+    private static Samples of(Samples samples, int... points) {
+        return Samples.of(Arrays.stream(points).mapToDouble(samples::at).toArray());
     }
 
     /** {@return whether it was read off a picture, so that its points have reading errors} */

@@ -1,6 +1,7 @@
 package fairpull.domain.audit;
 
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 import java.util.Locale;
@@ -18,26 +19,58 @@ import java.util.regex.Pattern;
  */
 public record Printed(double value, int decimals, Unit unit) {
     private static final int MOST_DECIMALS = 12;
-    private static final double LARGEST = 1e12;
-    private static final Pattern UNIT = Pattern.compile("[\\p{L}°%µ‰].*|1?|1/.*");
+    /** No figure of a test is that large in any unit in which it is printed. */
+    private static final double LARGEST = 1e9;
+    /** How a unit begins that is not known here, and how long it may be. */
+    private static final Pattern UNIT = Pattern.compile("[\\p{L}°%‰][^\\p{Cc}\\p{Cs}\u202a-\u202e\u2066-\u2069]{0,39}");
+    private static final Pattern WITH_COMMA =
+            Pattern.compile("(?<whole>[-+−]?\\d+),(?<digits>\\d+)(?<rest>(?:\\.\\d+)?(?:\\s?[^\\d,.].*)?)");
     private static final Pattern NUMBER = Pattern.compile("\\s*[-+−]?\\d*(?:\\.(?<behind>\\d*))?(?:[eE](?<power>[-+]?\\d{1,3}))?");
 
     public Printed {
         Objects.requireNonNull(unit, "unit");
         if (!(Math.abs(value) <= LARGEST) || decimals < 0 || decimals > MOST_DECIMALS) {
-            throw new IllegalArgumentException("a printed figure has up to 12 digits before the point and " + MOST_DECIMALS
-                    + " behind it, was " + value + " with " + decimals + " decimals");
+            throw new IllegalArgumentException("a printed figure lies between −10⁹ and 10⁹ and has up to " + MOST_DECIMALS
+                    + " decimals, was " + value + " with " + decimals);
         }
     }
 
     /**
-     * {@return the figure in a text such as {@code 214.3 hp}; empty where the text holds no number, one of more than 12 decimals, or a unit
-     * that begins like a number}
+     * Reads a figure such as {@code 214.3 hp}.
+     *
+     * @return the figure; empty where the text does not begin with a number
+     * @throws IllegalArgumentException in words for people, if what follows the number is no unit, or the number is none that is printed
      */
     public static Optional<Printed> parse(String text) {
-        return Amount.parse(text).filter(amount -> Math.abs(amount.value()) <= LARGEST && decimals(text) <= MOST_DECIMALS)
-                .filter(amount -> UNIT.matcher(amount.unit().symbol()).matches())
-                .map(amount -> new Printed(amount.value(), decimals(text), amount.unit()));
+        Optional<Amount> amount = Amount.parse(text);
+        amount.map(Amount::unit).filter(unit -> !isUnit(unit)).ifPresent(unit -> {
+            throw new IllegalArgumentException(unit.symbol().startsWith(",") ? comma(text) : "“" + text.strip() + "” has “" + unit.symbol()
+                    + "” where its unit belongs; write all digits together, then the unit, such as 214.3 hp");
+        });
+        return amount.map(known -> new Printed(known.value(), decimals(text), known.unit()));
+    }
+
+    private static boolean isUnit(Unit unit) {
+        return unit.quantity() != Quantity.OTHER || UNIT.matcher(unit.symbol()).matches();
+    }
+
+    /** 214,3 has a decimal comma; 5,500 has one, or one between thousands. */
+    private static String comma(String text) {
+        Matcher number = WITH_COMMA.matcher(text.strip());
+        String written = "a figure such as 214.3 hp";
+        if (number.matches()) {
+            String digits = number.group("digits");
+            String rest = number.group("rest");
+            String together = number.group("whole") + digits + rest;
+            String pointed = number.group("whole") + "." + digits + rest;
+            written = rest.startsWith(".") ? together : digits.length() == 3 ? together + ", or " + pointed : pointed;
+        }
+        return "“" + text.strip() + "” has a comma in its number, and decimals stand behind a point here: write " + written;
+    }
+
+    /** {@return whether another figure is of the same quantity; what is not known here, in the same unit} */
+    public boolean isLike(Printed other) {
+        return unit.quantity() == other.unit().quantity() && (unit.quantity() != Quantity.OTHER || unit.equals(other.unit()));
     }
 
     private static int decimals(String text) {

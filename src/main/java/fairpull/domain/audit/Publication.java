@@ -4,6 +4,7 @@ import fairpull.domain.plan.Better;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
+import fairpull.domain.unit.Units;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,40 +25,46 @@ import java.util.stream.Stream;
  */
 public record Publication(String title, String remark, String source, String changed, List<Figure> figures, List<Curves> curves,
         Procedure procedure, List<Claim> claims) {
+    /** More nobody reads in one audit; each costs a search for the fair repeat and two charts. */
     private static final int MOST_FIGURES = 20;
+    /** Pairs of curves, each of which is read and held against every figure and every other pair. */
     private static final int MOST_CURVES = 8;
-    private static final int LONGEST_TEXT = 400;
-    private static final int MOST_VALUES = 1000;
+    private static final int MOST_CLAIMS = 40;
 
     public Publication {
         Objects.requireNonNull(procedure, "procedure");
         figures = List.copyOf(figures);
         curves = List.copyOf(curves);
         claims = List.copyOf(claims);
-        if (figures.size() > MOST_FIGURES || curves.size() > MOST_CURVES || claims.size() > MOST_FIGURES) {
-            throw new IllegalArgumentException("up to " + MOST_FIGURES + " figures and claims and " + MOST_CURVES + " pairs of curves are "
-                    + "audited at a time; part the publication");
-        }
-        for (String text : List.of(title, remark, source, changed)) {
-            bounded("a text", text);
-        }
         if (figures.isEmpty()) {
-            throw new IllegalArgumentException("a publication without a figure before and after holds nothing to audit");
+            throw new RefusedPart("figures", "a publication without a figure before and after holds nothing to audit");
         }
+        requireAtMost(MOST_FIGURES, figures, "figures");
+        requireAtMost(MOST_CURVES, curves, "curves");
+        requireAtMost(MOST_CLAIMS, claims, "claims");
+        PublishedText.require("title", "the title", title, PublishedText.LONGEST_WORDS);
+        PublishedText.require("remark", "the remark", remark, PublishedText.LONGEST);
+        PublishedText.require("source", "the source", source, PublishedText.LONGEST);
+        PublishedText.require("changed", "what was changed", changed, PublishedText.LONGEST_WORDS);
+        requireSaid("procedure/alsoChanged", "what else was changed", procedure.keeping().alsoChanged());
+        requireSaid("procedure/smoothingBefore", "the smoothing before", procedure.sweeping().smoothing().before());
+        requireSaid("procedure/smoothingAfter", "the smoothing after", procedure.sweeping().smoothing().after());
         if (figures.stream().map(Figure::name).distinct().count() < figures.size()) {
-            throw new IllegalArgumentException("two figures have the same name");
+            throw new RefusedPart("figures", "two figures have the same name");
         }
-        for (Claim claim : claims) {
-            if (figures.stream().noneMatch(figure -> figure.name().equals(claim.figure()))) {
-                throw new IllegalArgumentException("the claim “" + claim.words() + "” is about “" + claim.figure()
-                        + "”, which is no figure of the publication");
-            }
+        for (int place = 0; place < claims.size(); place++) {
+            claims.get(place).require("claims/" + place, figures);
         }
     }
 
-    private static void bounded(String what, String text) {
-        if (text.length() > LONGEST_TEXT) {
-            throw new IllegalArgumentException(what + " has up to " + LONGEST_TEXT + " characters, this one has " + text.length());
+    private static void requireSaid(String part, String what, Optional<String> words) {
+        words.ifPresent(said -> PublishedText.require(part, what, said, PublishedText.LONGEST_WORDS));
+    }
+
+    private static void requireAtMost(int most, List<?> parts, String part) {
+        if (parts.size() > most) {
+            throw new RefusedPart(part, "a publication has at most " + most + " " + part + ", were " + parts.size()
+                    + "; audit the others by themselves");
         }
     }
 
@@ -73,18 +80,29 @@ public record Publication(String title, String remark, String source, String cha
      */
     public record Figure(String name, Printed before, Printed after, Better better, Optional<Printed> at,
             Optional<Values> values) {
+        private static final int SLOWEST_RPM = 100;
+        private static final int FASTEST_RPM = 50_000;
+
         public Figure {
-            if (before.unit().quantity() != after.unit().quantity()
-                    || before.unit().quantity() == Quantity.OTHER && !before.unit().equals(after.unit())) {
+            PublishedText.requireWords("name", "the name of a figure", name, PublishedText.LONGEST_NAME);
+            if (before.unit().equals(Units.ONE) || after.unit().equals(Units.ONE)) {
+                throw new IllegalArgumentException(name + " needs its unit, such as " + before.number() + " hp");
+            }
+            if (!before.isLike(after)) {
                 throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + " and in " + after.unit().symbol());
             }
-            bounded("the name of a figure", name);
-            if (!(before.si() > 0)) {
-                throw new IllegalArgumentException(name + " before must be above 0");
+            values.flatMap(known -> known.unlike(before)).ifPresent(unlike -> {
+                throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + ", and one of its values is “"
+                        + unlike.words() + "”; give values of the figure itself");
+            });
+            if (!(before.si() > 0 && values.map(known -> known.before().stream().sum() > 0).orElse(true))) {
+                throw new IllegalArgumentException(name + " before must be above 0, and so must the average of its values");
             }
             at.ifPresent(speed -> {
-                if (speed.unit().quantity() != Quantity.ENGINE_SPEED || !(speed.si() > 0)) {
-                    throw new IllegalArgumentException(name + " is at an engine speed above 0, such as 5500 rpm");
+                double rpm = speed.unit().quantity() == Quantity.ENGINE_SPEED ? Units.RPM.fromSi(speed.si()) : Double.NaN;
+                if (!(rpm >= SLOWEST_RPM && rpm <= FASTEST_RPM)) {
+                    throw new IllegalArgumentException(name + " is at an engine speed from " + SLOWEST_RPM + " to " + FASTEST_RPM
+                            + " rpm, such as 5500 rpm; was “" + speed.words() + "”");
                 }
             });
         }
@@ -93,6 +111,14 @@ public record Publication(String title, String remark, String source, String cha
         public boolean isOfEngine() {
             Quantity quantity = before.unit().quantity();
             return quantity == Quantity.POWER || quantity == Quantity.TORQUE;
+        }
+
+        /** Refuses a gain that is claimed in another quantity than that of the figure: it is in a unit of the figure or in percent. */
+        public void requireGain(Printed gain) {
+            if (gain.unit().equals(Units.ONE) || !gain.isLike(before) && gain.unit().quantity() != Quantity.FRACTION) {
+                throw new IllegalArgumentException("a gain of “" + gain.words() + "” is claimed of " + name + ", which is printed in "
+                        + before.unit().symbol() + "; give the gain in " + before.unit().symbol() + " or in percent");
+            }
         }
 
         /** {@return the gain, positive where it is one, in SI} */
@@ -104,12 +130,15 @@ public record Publication(String title, String remark, String source, String cha
     /**
      * Values that were published one by one.
      *
-     * @param printedBefore two or more
-     * @param printedAfter two or more, as many where they are paired
+     * @param printedBefore two to 1000
+     * @param printedAfter two to 1000, as many where they are paired
      * @param paired whether each after belongs to the before at its place
      * @param each what each of them is of; empty where it was not disclosed
      */
     public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired, Optional<Each> each) {
+        private static final int MOST = 1000;
+        private static final double NOISE = 1e-9;
+
         /** What a value is of. Only values that repeat all that may differ can say how much differs. */
         public enum Each {
             /** One pull of several within one install: repeats neither strap-down nor day. */
@@ -123,21 +152,29 @@ public record Publication(String title, String remark, String source, String cha
         public Values {
             printedBefore = List.copyOf(printedBefore);
             printedAfter = List.copyOf(printedAfter);
-            if (Math.max(printedBefore.size(), printedAfter.size()) > MOST_VALUES) {
-                throw new IllegalArgumentException("up to " + MOST_VALUES + " values a side are audited");
-            }
             if (printedBefore.size() < 2 || printedAfter.size() < 2 || paired && printedBefore.size() != printedAfter.size()) {
                 throw new IllegalArgumentException("values need two or more on each side, and as many on both where they are paired");
             }
+            if (printedBefore.size() > MOST || printedAfter.size() > MOST) {
+                throw new IllegalArgumentException("values are at most " + MOST + " on each side, were " + printedBefore.size() + " and "
+                        + printedAfter.size());
+            }
         }
 
-        /** {@return whether they scatter, so that they can be tested} */
+        /** {@return a value of another quantity than that of a figure, if there is any} */
+        Optional<Printed> unlike(Printed figure) {
+            return Stream.concat(printedBefore.stream(), printedAfter.stream()).filter(value -> !value.isLike(figure)).findFirst();
+        }
+
+        /** {@return whether they scatter by more than what is lost in reckoning, so that they can be tested} */
         public boolean scatter() {
+            double noise = NOISE * Math.abs(before().at(0));
             if (paired) {
                 double first = after().at(0) - before().at(0);
-                return IntStream.range(1, printedBefore.size()).anyMatch(place -> after().at(place) - before().at(place) != first);
+                return IntStream.range(1, printedBefore.size())
+                        .anyMatch(place -> Math.abs(after().at(place) - before().at(place) - first) > noise);
             }
-            return Stream.of(before(), after()).anyMatch(side -> side.stream().anyMatch(value -> value != side.at(0)));
+            return Stream.of(before(), after()).anyMatch(side -> side.stream().anyMatch(value -> Math.abs(value - side.at(0)) > noise));
         }
 
         /** {@return the values before, in SI} */
@@ -166,6 +203,7 @@ public record Publication(String title, String remark, String source, String cha
      */
     public record Curves(String name, Unit unit, Unit speedUnit, CurveSource before, CurveSource after) {
         public Curves {
+            PublishedText.requireWords("name", "the name of a curve", name, PublishedText.LONGEST_NAME);
             if (unit.quantity() == Quantity.OTHER || unit.quantity() == Quantity.ENGINE_SPEED) {
                 throw new IllegalArgumentException("“" + unit.symbol() + "” is no unit of a curve that is known here; give one such as "
                         + "hp or N·m");
@@ -186,8 +224,15 @@ public record Publication(String title, String remark, String source, String cha
      * @param gain the gain claimed, with its unit or in percent; empty where any gain is
      */
     public record Claim(String words, String figure, Optional<Printed> gain) {
-        public Claim {
-            bounded("a claim", words);
+        private void require(String part, List<Figure> figures) {
+            PublishedText.requireWords(part + "/words", "a claim", words, PublishedText.LONGEST_WORDS);
+            Figure about = figures.stream().filter(known -> known.name().equals(figure)).findFirst().orElseThrow(() -> new RefusedPart(
+                    part + "/figure", "the claim “" + words + "” is about “" + figure + "”, which is no figure of the publication"));
+            try {
+                gain.ifPresent(about::requireGain);
+            } catch (IllegalArgumentException refused) {
+                throw new RefusedPart(part + "/gain", refused.getMessage());
+            }
         }
     }
 

@@ -44,18 +44,18 @@ public record PublicationDraft(String title, String remark, String source, Strin
                 publication.claims());
     }
 
-    /** {@return the publication so far; empty while it holds no figure before and after} */
+    /**
+     * {@return the publication so far, with the claims whose words are there; empty while it holds no figure before and after}
+     *
+     * @throws IllegalArgumentException if there is no such publication, in words for people
+     */
     public Optional<Publication> publication() {
         List<Publication.Figure> known = figures.stream().flatMap(figure -> figure.figure().stream()).toList();
         List<String> names = known.stream().map(Publication.Figure::name).toList();
-        List<Publication.Claim> about = claims.stream().filter(claim -> !isBlank(claim) && names.contains(claim.figure())).toList();
+        List<Publication.Claim> about = claims.stream()
+                .filter(claim -> !claim.words().isBlank() && names.contains(claim.figure())).toList();
         return known.isEmpty() ? Optional.empty()
                 : Optional.of(new Publication(title, remark, source, changed, known, curves, procedure, about));
-    }
-
-    /** {@return whether nothing was said of a claim yet} */
-    public static boolean isBlank(Publication.Claim claim) {
-        return claim.words().isBlank() && claim.gain().isEmpty();
     }
 
     /** {@return the same under another title} */

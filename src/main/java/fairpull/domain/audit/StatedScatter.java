@@ -16,16 +16,19 @@ public record StatedScatter(Layer pull, Optional<Layer> refit, Optional<Layer> d
      * One layer.
      *
      * @param deviation standard deviation, in percent or in the unit of a figure
-     * @param degreesOfFreedom behind it, above 0; empty where they were not stated
+     * @param degreesOfFreedom behind it, 0.1 or more; empty where they were not stated
      */
     public record Layer(Printed deviation, OptionalDouble degreesOfFreedom) {
+        /** With fewer degrees of freedom no interval ends. */
+        public static final double FEWEST = 0.1;
+
         public Layer {
             if (!(deviation.value() >= 0)) {
                 throw new IllegalArgumentException("a scatter is a standard deviation of 0 or more, was " + deviation.value());
             }
             degreesOfFreedom.ifPresent(number -> {
-                if (!(number > 0 && number < 1e6)) {
-                    throw new IllegalArgumentException("degrees of freedom must be above 0, were " + number);
+                if (!(number >= FEWEST && number < 1e6)) {
+                    throw new IllegalArgumentException("degrees of freedom lie between " + FEWEST + " and a million, were " + number);
                 }
             });
         }
@@ -35,9 +38,8 @@ public record StatedScatter(Layer pull, Optional<Layer> refit, Optional<Layer> d
             if (deviation.unit().quantity() == Quantity.FRACTION) {
                 return Optional.of(deviation.si());
             }
-            boolean fits = deviation.unit().quantity() == level.unit().quantity()
-                    && (level.unit().quantity() != Quantity.OTHER || deviation.unit().equals(level.unit()));
-            return fits ? Optional.of(deviation.unit().differenceToSi(deviation.value()) / level.si()) : Optional.empty();
+            return deviation.isLike(level) ? Optional.of(deviation.unit().differenceToSi(deviation.value()) / level.si())
+                    : Optional.empty();
         }
     }
 

@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Whether a publication contradicts itself about a figure: power and torque that do not come to each other, a text that says something
- * else than the plot, curves of its quantity that are copies of each other or whose axes are not what they say.
+ * else than the plot or the values behind it, curves of its quantity that are copies of each other or whose axes are not what they say.
  */
 final class Doubted {
     private Doubted() {
@@ -15,7 +15,7 @@ final class Doubted {
 
     static boolean by(List<AuditCheck> checks, Publication publication, Publication.Figure figure) {
         return checks.stream().anyMatch(check -> check.found().stream().anyMatch(found -> switch (check.code()) {
-            case TEXT_AGAINST_PLOT, FIGURES_IDENTITY -> List.of(found.about().split(", ")).contains(figure.name())
+            case TEXT_AGAINST_PLOT, FIGURES_IDENTITY, VALUES_AGAINST_FIGURES -> List.of(found.about().split(", ")).contains(figure.name())
                     || found.about().equals(figure.name());
             case CURVES_IDENTITY, CURVES_MEET -> isOf(figure, Quantity.POWER) || isOf(figure, Quantity.TORQUE);
             case CURVE_STRETCH_COPIED, CURVE_IS_MULTIPLE -> publication.curves().stream()

@@ -7,7 +7,8 @@ import java.util.List;
 
 /** All questions put to a publication, in the order in which they are told: figures, curves, what was said of the procedure. */
 public final class Questions {
-    private static final List<Question> ALL = List.of(new FiguresIdentity(), new CurvesIdentity(), new CurvesMeet(), new TextAgainstPlot(),
+    private static final List<Question> ALL = List.of(new FiguresIdentity(), new ValuesAgainstFigures(), new ValuesScatter(),
+            new CurvesIdentity(), new CurvesMeet(), new TextAgainstPlot(),
             new CurveLikeness(AuditCheck.Code.CURVE_PLATEAU), new CurveLikeness(AuditCheck.Code.CURVE_STRETCH_COPIED),
             new CurveLikeness(AuditCheck.Code.CURVE_IS_MULTIPLE), new GainAtStartOnly(), new PickedPulls(), new SpeedPicked(),
             new UncorrectedDays(), new Barometers(), new Smoothing(), new NoReturn(), new Oddities());

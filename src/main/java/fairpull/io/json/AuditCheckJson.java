@@ -53,6 +53,8 @@ final class AuditCheckJson {
     private static List<Figure> figures(AuditCheck.Code code) {
         return switch (code) {
             case FIGURES_IDENTITY -> List.of(Figure.plain("ratio"), Figure.plain("least"), Figure.plain("most"), Figure.speed("speedRpm"));
+            case VALUES_AGAINST_FIGURES -> List.of(Figure.level("printed"), Figure.level("ofValues"), Figure.size("allowed"));
+            case VALUES_DO_NOT_SCATTER -> List.of(Figure.size("difference"));
             case CURVES_IDENTITY -> List.of(Figure.plain("ratio"), Figure.plain("allowed"), Figure.plain("worstBeyond"),
                     Figure.speed("worstAtRpm"));
             case CURVES_MEET -> List.of(Figure.speed("expectedRpm"), Figure.speed("metRpm"), Figure.speed("allowedRpm"));

@@ -1,7 +1,6 @@
 package fairpull.io.json;
 
 import fairpull.domain.audit.FigureDraft;
-import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.PublicationDraft;
 import fairpull.domain.plan.Better;
 import java.util.List;
@@ -28,26 +27,27 @@ public final class DraftJson {
         if (read.draftVersion() != VERSION) {
             throw new IllegalArgumentException("a draft of version " + read.draftVersion());
         }
-        return read.draft();
+        PublicationDraft draft = read.draft();
+        draft.publication();
+        return draft;
     }
 
     private record DraftFile(int draftVersion, String title, String remark, String source, String changed,
             List<FigureFields> figures, List<PublicationFile.CurvesFields> curves, PublicationFile.ProcedureFields procedure,
             List<PublicationFile.ClaimFields> claims) {
         PublicationDraft draft() {
-            Procedure known = procedure.procedure();
-            return new PublicationDraft(title, remark, source, changed, figures.stream().map(FigureFields::figure).toList(),
-                    curves.stream().map(PublicationFile.CurvesFields::curves).toList(), known,
-                    claims.stream().map(PublicationFile.ClaimFields::claim).toList());
+            return new PublicationDraft(title, remark, source, changed, FieldText.each("figures", figures, FigureFields::figure),
+                    FieldText.each("curves", curves, PublicationFile.CurvesFields::curves), procedure.procedure(),
+                    FieldText.each("claims", claims, PublicationFile.ClaimFields::claim));
         }
     }
 
     private record FigureFields(String name, Optional<String> before, Optional<String> after, String better, Optional<String> at,
             Optional<PublicationFile.ValuesFields> values) {
-        FigureDraft figure() {
-            return new FigureDraft(name, FieldText.given(before).map(FieldText::printed), FieldText.given(after).map(FieldText::printed),
-                    FieldText.constant(better, Better.values(), "better"), FieldText.given(at).map(FieldText::printed),
-                    FieldText.opt(values).map(PublicationFile.ValuesFields::values));
+        FigureDraft figure(FieldText.Of here) {
+            return new FigureDraft(name, here.item("before", before, FieldText::printed), here.item("after", after, FieldText::printed),
+                    FieldText.constant(better, Better.values(), "better"), here.item("at", at, FieldText::printed),
+                    FieldText.opt(values).map(given -> given.values(here.inner("values"))));
         }
     }
 }

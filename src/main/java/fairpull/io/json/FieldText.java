@@ -1,50 +1,70 @@
 package fairpull.io.json;
 
 import fairpull.domain.audit.Printed;
+import fairpull.domain.audit.RefusedPart;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.regex.Pattern;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /** What stands in the fields of a publication file; an item that is left out, or is “not disclosed”, was not disclosed. */
 final class FieldText {
     static final String NOT_DISCLOSED = "not disclosed";
-    private static final Pattern COMMA = Pattern.compile("\\d,\\d");
 
     private FieldText() {
     }
 
-    /** A field whose text is refused, so that its line can be told. */
-    static final class RefusedField extends IllegalArgumentException {
-        private static final long serialVersionUID = 1;
-        private final String pointer;
-
-        RefusedField(String object, String field, IllegalArgumentException reason) {
-            super(object + "." + field + ": " + reason.getMessage(), reason);
-            this.pointer = "/" + object + "/" + field;
+    /** One object of the file, by the names and places that lead to it: what is refused of it is told with its field. */
+    record Of(String object) {
+        /** {@return what a field says, if it was disclosed} */
+        <T> Optional<T> item(String field, Optional<String> text, Function<String, T> read) {
+            return inner(field).whole(() -> given(text).map(read));
         }
 
-        /** {@return which field of the file} */
-        String pointer() {
-            return pointer;
+        /** {@return what a field says that cannot be left out} */
+        <T> T field(String field, String text, Function<String, T> read) {
+            return inner(field).whole(() -> read.apply(text));
+        }
+
+        /** {@return what a list of texts says} */
+        <T> List<T> list(String field, List<String> texts, Function<String, T> read) {
+            return inner(field).whole(() -> texts.stream().map(read).toList());
+        }
+
+        /** {@return what is refused of a field} */
+        RefusedPart refused(String field, IllegalArgumentException reason) {
+            return new RefusedPart(object + "/" + field, (object + "." + field).replace('/', '.') + ": " + reason.getMessage());
+        }
+
+        /** {@return an object within this one} */
+        Of inner(String field) {
+            return new Of(object + "/" + field);
+        }
+
+        /** {@return all of the object; what the domain refuses of it is refused of this place} */
+        <T> T whole(Supplier<T> made) {
+            try {
+                return made.get();
+            } catch (RefusedPart refused) {
+                boolean isPlaced = refused.part().startsWith(object + "/") || refused.part().equals(object);
+                throw isPlaced ? refused : new RefusedPart(object + "/" + refused.part(), refused.getMessage());
+            } catch (IllegalArgumentException refused) {
+                throw new RefusedPart(object, object.replace('/', '.') + ": " + refused.getMessage());
+            }
         }
     }
 
-    /** The texts of one object of the file by their fields: what one of them says, if it was disclosed. */
-    record Of(String object) {
-        <T> Optional<T> item(String field, Optional<String> text, Function<String, T> read) {
-            try {
-                return given(text).map(read);
-            } catch (IllegalArgumentException refused) {
-                throw refused(field, refused);
-            }
-        }
-
-        RefusedField refused(String field, IllegalArgumentException reason) {
-            return new RefusedField(object, field, reason);
-        }
+    /** {@return what each object of a list says, with its place} */
+    static <F, T> List<T> each(String list, List<F> objects, BiFunction<F, Of, T> read) {
+        return IntStream.range(0, objects.size()).mapToObj(place -> {
+            Of here = new Of(list + "/" + place);
+            return here.whole(() -> read.apply(objects.get(place), here));
+        }).toList();
     }
 
     static <T> Optional<T> opt(Optional<T> value) {
@@ -56,26 +76,18 @@ final class FieldText {
     }
 
     static Printed printed(String text) {
+        Printed printed = number(text);
+        if (printed.unit().equals(Units.ONE)) {
+            throw new IllegalArgumentException("expected a figure with its unit, as a text such as “" + printed.number() + " hp”, found “"
+                    + text + "”");
+        }
+        return printed;
+    }
+
+    /** {@return a figure that may stand without a unit} */
+    static Printed number(String text) {
         return Printed.parse(text).orElseThrow(() -> new IllegalArgumentException("expected a figure as it was printed, such as "
-                + "“214.3 hp”, found “" + text + "”" + (COMMA.matcher(text).find() ? "; write a point for the comma" : "")));
-    }
-
-    /** {@return a figure that says its unit} */
-    static Printed withUnit(String text) {
-        Printed figure = printed(text);
-        if (figure.unit().equals(Units.ONE)) {
-            throw new IllegalArgumentException("expected a figure with its unit, such as “214.3 hp”, found “" + text + "”");
-        }
-        return figure;
-    }
-
-    /** {@return a text that is not empty; where it is, {@code lacking} says so} */
-    static String some(String text, String lacking) {
-        String plain = plain(text);
-        if (plain.isEmpty()) {
-            throw new IllegalArgumentException(lacking);
-        }
-        return plain;
+                + "“214.3 hp”, found “" + text + "”"));
     }
 
     /** {@return a text without what only steers a terminal} */

@@ -14,11 +14,12 @@ final class JsonPlaces {
     private JsonPlaces() {
     }
 
-    /** {@return the place of a field's name; empty where the text has no such field} */
+    /** {@return the place of a field's name, or of the opening brace of an object in a list; empty where the text has none such} */
     static Optional<JsonLocation> of(String text, JsonPointer field) {
         try (JsonParser parser = Mapper.strict().createParser(text)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                if (token == JsonToken.FIELD_NAME && parser.getParsingContext().pathAsPointer().equals(field)) {
+                boolean begins = token == JsonToken.FIELD_NAME || token == JsonToken.START_OBJECT;
+                if (begins && parser.getParsingContext().pathAsPointer().equals(field)) {
                     return Optional.of(parser.currentTokenLocation());
                 }
             }

@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
 import fairpull.domain.InputException;
+import fairpull.domain.audit.RefusedPart;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Optional;
@@ -45,8 +46,8 @@ final class JsonTrouble {
 
     /** {@return what the domain refuses of a file that was read, with the line of the field where one is to blame} */
     static InputException refused(IllegalArgumentException reason, String text, String file) {
-        InputException.Place place = reason instanceof FieldText.RefusedField field
-                ? JsonPlaces.of(text, JsonPointer.compile(field.pointer())).map(location -> at(location, file, 1))
+        InputException.Place place = reason instanceof RefusedPart refused
+                ? JsonPlaces.of(text, JsonPointer.compile("/" + refused.part())).map(location -> at(location, file, 1))
                         .orElse(InputException.Place.of(file)) : InputException.Place.of(file);
         return new InputException(place, String.valueOf(reason.getMessage()), "correct it there");
     }

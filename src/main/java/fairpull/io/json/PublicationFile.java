@@ -23,69 +23,44 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The fields of a publication file, texts throughout. What the domain refuses of an object is refused while the file is read. */
+/** The fields of a publication file, texts throughout. What is refused of them is told with the field to blame. */
 record PublicationFile(int publicationVersion, String title, Optional<String> remark, Optional<String> source, String changed,
         List<FigureFields> figures, Optional<List<CurvesFields>> curves, Optional<ProcedureFields> procedure, List<ClaimFields> claims) {
-    /** {@return the publication; an {@link IllegalArgumentException} says what cannot be} */
+    /** {@return the publication; a {@link fairpull.domain.audit.RefusedPart} says what cannot be, and of which field} */
     Publication publication() {
-        figures.forEach(figure -> FieldText.some(figure.name(), "a figure has a name, such as peak power"));
-        claims.forEach(claim -> FieldText.some(claim.words(), "a claim has words; give them as they were published"));
         return new Publication(FieldText.plain(title), FieldText.given(remark).orElse(""), FieldText.given(source).orElse(""),
                 FieldText.plain(changed),
-                figures.stream().map(FigureFields::figure).toList(),
-                FieldText.opt(curves).orElse(List.of()).stream().map(CurvesFields::curves).toList(),
+                FieldText.each("figures", figures, FigureFields::figure),
+                FieldText.each("curves", FieldText.opt(curves).orElse(List.of()), CurvesFields::curves),
                 FieldText.opt(procedure).map(ProcedureFields::procedure).orElseGet(Procedure::notDisclosed),
-                claims.stream().map(ClaimFields::claim).toList());
+                FieldText.each("claims", claims, ClaimFields::claim));
     }
 
     record FigureFields(String name, String before, String after, Optional<String> better, Optional<String> at,
             Optional<ValuesFields> values) {
-        FigureFields {
-            figure(name, before, after, better, at, values);
-        }
-
-        Publication.Figure figure() {
-            return figure(name, before, after, better, at, values);
-        }
-
-        private static Publication.Figure figure(String name, String before, String after, Optional<String> better, Optional<String> at,
-                Optional<ValuesFields> values) {
-            return new Publication.Figure(FieldText.plain(name), FieldText.withUnit(before), FieldText.withUnit(after),
-                    FieldText.given(better).map(word -> FieldText.constant(word, Better.values(), "better")).orElse(Better.MORE),
-                    FieldText.given(at).map(FieldText::printed), FieldText.opt(values).map(ValuesFields::values));
+        Publication.Figure figure(FieldText.Of here) {
+            return new Publication.Figure(FieldText.plain(name), here.field("before", before, FieldText::printed),
+                    here.field("after", after, FieldText::printed),
+                    here.item("better", better, word -> FieldText.constant(word, Better.values(), "better")).orElse(Better.MORE),
+                    here.item("at", at, FieldText::printed),
+                    FieldText.opt(values).map(given -> given.values(here.inner("values"))));
         }
     }
 
     record ValuesFields(List<String> before, List<String> after, String paired, Optional<String> each) {
-        ValuesFields {
-            values(before, after, paired, each);
-        }
-
-        Publication.Values values() {
-            return values(before, after, paired, each);
-        }
-
-        private static Publication.Values values(List<String> before, List<String> after, String paired, Optional<String> each) {
-            return new Publication.Values(before.stream().map(FieldText::printed).toList(),
-                    after.stream().map(FieldText::printed).toList(), FieldText.yes(paired),
-                    FieldText.given(each).map(word -> FieldText.constant(word, Publication.Values.Each.values(), "what a value is of")));
+        Publication.Values values(FieldText.Of here) {
+            return here.whole(() -> new Publication.Values(here.list("before", before, FieldText::printed),
+                    here.list("after", after, FieldText::printed), here.field("paired", paired, FieldText::yes),
+                    here.item("each", each, word -> FieldText.constant(word, Publication.Values.Each.values(), "what a value is of"))));
         }
     }
 
     record CurvesFields(String name, String unit, Optional<String> speedUnit, CurveFields before, CurveFields after) {
-        CurvesFields {
-            curves(name, unit, speedUnit, before, after);
-        }
-
-        Publication.Curves curves() {
-            return curves(name, unit, speedUnit, before, after);
-        }
-
-        private static Publication.Curves curves(String name, String unit, Optional<String> speedUnit, CurveFields before,
-                CurveFields after) {
+        Publication.Curves curves(FieldText.Of here) {
             String speeds = FieldText.given(speedUnit).orElse(Units.RPM.symbol());
-            return new Publication.Curves(name, Units.findOrAsTyped(unit), Units.findOrAsTyped(speeds), before.source(unit, speeds),
-                    after.source(unit, speeds));
+            return new Publication.Curves(FieldText.plain(name), Units.findOrAsTyped(unit), Units.findOrAsTyped(speeds),
+                    here.inner("before").whole(() -> before.source(unit, speeds)),
+                    here.inner("after").whole(() -> after.source(unit, speeds)));
         }
     }
 
@@ -113,16 +88,8 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
     }
 
     record ClaimFields(String words, String figure, Optional<String> gain) {
-        ClaimFields {
-            claim(words, figure, gain);
-        }
-
-        Publication.Claim claim() {
-            return claim(words, figure, gain);
-        }
-
-        private static Publication.Claim claim(String words, String figure, Optional<String> gain) {
-            return new Publication.Claim(FieldText.plain(words), FieldText.plain(figure), FieldText.given(gain).map(FieldText::printed));
+        Publication.Claim claim(FieldText.Of here) {
+            return new Publication.Claim(FieldText.plain(words), FieldText.plain(figure), here.item("gain", gain, FieldText::printed));
         }
     }
 
@@ -135,12 +102,16 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
         private static final FieldText.Of ITEMS = new FieldText.Of("procedure");
 
         Procedure procedure() {
+            return ITEMS.whole(this::disclosed);
+        }
+
+        private Procedure disclosed() {
             try {
                 return new Procedure(quoting(), keeping(),
                         new Returning(ITEMS.item("order", order, RunOrder::parse), ITEMS.item("returned", returned, FieldText::yes)),
                         correcting(),
                         new Sweeping(new BeforeAfter<>(FieldText.given(smoothingBefore), FieldText.given(smoothingAfter)), sweep()),
-                        FieldText.opt(scatter).flatMap(ScatterFields::scatter));
+                        stated());
             } catch (Contradiction contradiction) {
                 throw ITEMS.refused(contradicted(contradiction.item()), contradiction);
             }
@@ -178,6 +149,11 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
                     ITEMS.item("elevation", elevation, FieldText::elevation));
         }
 
+        private Optional<StatedScatter> stated() {
+            FieldText.Of here = ITEMS.inner("scatter");
+            return FieldText.opt(scatter).flatMap(given -> here.whole(() -> given.scatter(here)));
+        }
+
         private Optional<SpeedRange> sweep() {
             Optional<Double> from = ITEMS.item("sweepFrom", sweepFrom, FieldText::speed);
             Optional<Double> to = ITEMS.item("sweepTo", sweepTo, FieldText::speed);
@@ -205,38 +181,26 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
     }
 
     record ScatterFields(Optional<LayerFields> pull, Optional<LayerFields> refit, Optional<LayerFields> day) {
-        ScatterFields {
-            scatter(pull, refit, day);
-        }
-
-        Optional<StatedScatter> scatter() {
-            return scatter(pull, refit, day);
-        }
-
-        private static Optional<StatedScatter> scatter(Optional<LayerFields> pull, Optional<LayerFields> refit, Optional<LayerFields> day) {
-            Optional<StatedScatter.Layer> ofPulls = FieldText.opt(pull).flatMap(LayerFields::layer);
-            Optional<StatedScatter.Layer> ofRefits = FieldText.opt(refit).flatMap(LayerFields::layer);
-            Optional<StatedScatter.Layer> ofDays = FieldText.opt(day).flatMap(LayerFields::layer);
+        Optional<StatedScatter> scatter(FieldText.Of here) {
+            Optional<StatedScatter.Layer> ofPulls = layer(here.inner("pull"), pull);
+            Optional<StatedScatter.Layer> ofRefits = layer(here.inner("refit"), refit);
+            Optional<StatedScatter.Layer> ofDays = layer(here.inner("day"), day);
             if (ofPulls.isEmpty() && (ofRefits.isPresent() || ofDays.isPresent())) {
                 throw new IllegalArgumentException("a scatter of refits or days needs that of pulls beside it");
             }
             return ofPulls.map(known -> new StatedScatter(known, ofRefits, ofDays));
         }
+
+        private static Optional<StatedScatter.Layer> layer(FieldText.Of here, Optional<LayerFields> fields) {
+            return FieldText.opt(fields).flatMap(given -> here.whole(() -> given.layer(here)));
+        }
     }
 
     record LayerFields(Optional<String> deviation, Optional<String> degreesOfFreedom) {
-        LayerFields {
-            layer(deviation, degreesOfFreedom);
-        }
-
-        Optional<StatedScatter.Layer> layer() {
-            return layer(deviation, degreesOfFreedom);
-        }
-
-        private static Optional<StatedScatter.Layer> layer(Optional<String> deviation, Optional<String> degreesOfFreedom) {
-            OptionalDouble freedom = FieldText.given(degreesOfFreedom).map(text -> OptionalDouble.of(FieldText.printed(text).value()))
-                    .orElse(OptionalDouble.empty());
-            return FieldText.given(deviation).map(text -> new StatedScatter.Layer(FieldText.printed(text), freedom));
+        Optional<StatedScatter.Layer> layer(FieldText.Of here) {
+            OptionalDouble freedom = here.item("degreesOfFreedom", degreesOfFreedom, FieldText::number)
+                    .map(number -> OptionalDouble.of(number.value())).orElse(OptionalDouble.empty());
+            return here.item("deviation", deviation, FieldText::printed).map(known -> new StatedScatter.Layer(known, freedom));
         }
     }
 }

@@ -35,6 +35,8 @@ final class AuditCheckWords {
     private static String head(AuditCheck.Code code) {
         return switch (code) {
             case FIGURES_IDENTITY, CURVES_IDENTITY -> "Power and torque";
+            case VALUES_AGAINST_FIGURES -> "Figure and values";
+            case VALUES_DO_NOT_SCATTER -> "Values without scatter";
             case CURVES_MEET -> "Where the curves meet";
             case TEXT_AGAINST_PLOT -> "Text and plot";
             case CURVE_PLATEAU -> "Equal values in a row";
@@ -53,6 +55,8 @@ final class AuditCheckWords {
     private static String clear(AuditCheck.Code code) {
         return switch (code) {
             case FIGURES_IDENTITY -> "the figures of power and torque agree with each other";
+            case VALUES_AGAINST_FIGURES -> "the printed figures are what their values come to";
+            case VALUES_DO_NOT_SCATTER -> "values published one by one scatter";
             case CURVES_IDENTITY -> "the curves of power and torque agree with each other";
             case CURVES_MEET -> "the curves cross where their units say";
             case TEXT_AGAINST_PLOT -> "the curves show what the text says";
@@ -76,6 +80,11 @@ final class AuditCheckWords {
                     + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
                     + Numbers.given(rounded(found, 1)) + " to "
                     + Numbers.given(rounded(found, 2)) + ". The figures do not agree with each other" + mixUp(found) + ".";
+            case VALUES_AGAINST_FIGURES -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and "
+                    + (found.symbols().equals("best") ? "the best of its values is " : "its values average ") + value(found, 1)
+                    + "; rounding allows ±" + difference(found, 2) + ".";
+            case VALUES_DO_NOT_SCATTER -> "every value of " + found.about() + " after " + apart(found)
+                    + " the one before. Values that do not scatter cannot be tested; real ones do, unless their rounding hides it.";
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
             case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and the curve shows "
@@ -177,6 +186,12 @@ final class AuditCheckWords {
 
     private static String difference(Found found, int figure) {
         return Numbers.brief(found.unit().differenceFromSi(found.figures().get(figure)), found.unit().symbol());
+    }
+
+    private static String apart(Found found) {
+        double apart = found.unit().differenceFromSi(found.figures().get(0));
+        return apart == 0 ? "equals"
+                : "lies " + Numbers.brief(Math.abs(apart), found.unit().symbol()) + (apart < 0 ? " below" : " above");
     }
 
     private static String count(Found found, int figure) {

@@ -125,7 +125,27 @@ class PublicationJsonTest {
         "A/B/A | 'A|B' | 16 | 'no day of the order A|B has both states'",
         "\"pullsBefore\": \"5\" | \"pullsBefore\": \"1\" | 15 | 2 installs of the state before",
         "\"quotedBefore\": \"mean\" | \"quotedBefore\": \"single\" | 15 | a single pull is quoted, and 5 were run",
-        "\"quotedAfter\": \"best\" | \"quotedAfter\": \"single\" | 15 | procedure.pullsAfter"})
+        "\"quotedAfter\": \"best\" | \"quotedAfter\": \"single\" | 15 | procedure.pullsAfter",
+        "\"217 hp\" | \"217,3 hp\" | 5 | write 217.3 hp",
+        "\"217 hp\" | \"1,217.5 hp\" | 5 | write 1217.5 hp",
+        "5500 rpm | 5,500 rpm | 5 | 'write 5500 rpm, or 5.500 rpm'",
+        "5500 rpm | 5.500 rpm | 5 | from 100 to 50000 rpm",
+        "\"217 hp\" | \"2 17 hp\" | 5 | write all digits together",
+        "\"217 hp\" | \"217\" | 5 | expected a figure with its unit, as a text such as “217 hp”",
+        "\"217 hp\" | 217 | 5 | expected a figure with its unit, as a text such as “217 hp”",
+        "\"217 hp\" | \"1e308 hp\" | 5 | lies between",
+        "\"217 hp\" | \"217.0000000000001 hp\" | 5 | 12 decimals",
+        "\"202.7 hp\" | \"202,7 hp\" | 6 | write 202.7 hp",
+        "\"202.7 hp\" | \"202.7 N·m\" | 5 | printed in hp, and one of its values is “202.7 N·m”",
+        "350 195 | 350 195,5 | 11 | write 195.5 lb-ft",
+        "0.5 % | 0,5 % | 20 | write 0.5 %",
+        "\"15.0 hp\" | \"15.0 N·m\" | 22 | is printed in hp; give the gain in hp or in percent",
+        "\"15.0 hp\" | \"15\" | 22 | expected a figure with its unit",
+        "\"15 more\" | \"\" | 22 | a claim is empty",
+        "\"name\": \"lap\" | \"name\": \"\" | 7 | the name of a figure is empty",
+        "the fuel | a\\u202eb | 16 | control character",
+        "Everything said | a\\u202eb | 3 | control character",
+        "15 more | a \\ud800 b | 22 | control character"})
     void whatCannotBeIsRefusedWithItsLine(String there, String instead, int line, String words) {
         assertThat(FULL).contains(there);
         assertThatThrownBy(() -> PublicationJson.read(FULL.replaceFirst(Pattern.quote(there),
@@ -141,13 +161,53 @@ class PublicationJsonTest {
         "\"trace\": \"chart.json\" | \"trace\": \"chart.json\", \"file\": \"b.csv\" | one source",
         "350 195 | 250 195 | rising speed",
         "350 195 | 350 | a speed and a value",
-        "\"at\": \"5500 rpm\" | \"at\": \"5500 hp\" | engine speed above 0",
+        "\"at\": \"5500 rpm\" | \"at\": \"5500 hp\" | engine speed from 100 to 50000 rpm",
         "\"name\": \"lap\" | \"name\": \"power\" | same name",
         "\"unit\": \"hp\", | \"unit\": \"horses\", | no unit of a curve",
         "0.5 % | -0.5 % | standard deviation of 0 or more"})
     void andWhatContradictsItselfInOneLine(String there, String instead, String words) {
         assertThat(FULL).contains(there);
         assertThatThrownBy(() -> PublicationJson.read(FULL.replace(there, instead), "x.json")).isInstanceOfSatisfying(InputException.class,
+                refused -> assertThat(refused.oneLine()).startsWith("x.json").contains(words).doesNotContain("\n"));
+    }
+
+    /** As many and as long as the schema has them: one more is refused by both. */
+    @Test
+    void whatIsMoreOrLongerThanTheSchemaHasItIsRefusedByBoth() {
+        assertThat(errors(full("figures", 18))).isEmpty();
+        assertThat(PublicationJson.read(full("figures", 18), "x.json").figures()).hasSize(20);
+        refusedByBoth(full("figures", 19), "line 4,", "at most 20 figures, were 21");
+        assertThat(PublicationJson.read(full("curves", 6), "x.json").curves()).hasSize(8);
+        refusedByBoth(full("curves", 7), "line 9,", "at most 8 curves, were 9");
+        assertThat(PublicationJson.read(full("claims", 38), "x.json").claims()).hasSize(40);
+        refusedByBoth(full("claims", 39), "line 22,", "at most 40 claims, were 41");
+        assertThat(PublicationJson.read(FULL.replace("15 more", "x".repeat(300)), "x.json").claims()).hasSize(2);
+        refusedByBoth(FULL.replace("15 more", "x".repeat(301)), "line 22,", "a claim has 301 characters; write at most 300");
+        refusedByBoth(FULL.replace("Everything said", "x".repeat(301)), "line 3,", "the title has 301 characters");
+        refusedByBoth(FULL.replace("\"remark\": \"invented\"", "\"remark\": \"" + "x".repeat(2001) + "\""), "line 3,", "at most 2000");
+        refusedByBoth(FULL.replace("the fuel", "x".repeat(301)), "line 16,", "what else was changed has 301 characters");
+        refusedByBoth(FULL.replace("as the rig has it", "x".repeat(301)), "line 18,", "the smoothing after has 301 characters");
+        refusedByBoth(FULL.replace("\"lap\"", "\"" + "x".repeat(101) + "\""), "line 7,", "the name of a figure has 101 characters");
+        refusedByBoth(FULL.replace("\"200.1 hp\", ", "\"200.1 hp\", ".repeat(1000)), "line 6,", "at most 1000 on each side");
+    }
+
+    /** The full publication with more of a kind, each in a line of its own behind the others. */
+    private static String full(String kind, int more) {
+        String one = switch (kind) {
+            case "figures" -> "{\"name\": \"figure %d\", \"before\": \"1 s\", \"after\": \"2 s\"}";
+            case "curves" -> "{\"name\": \"%d\", \"unit\": \"hp\", \"before\": {\"file\": \"a\"}, \"after\": {\"file\": \"b\"}}";
+            default -> "{\"words\": \"claim %d\", \"figure\": \"lap\"}";
+        };
+        StringBuilder all = new StringBuilder();
+        for (int number = 0; number < more; number++) {
+            all.append(String.format(Locale.ROOT, one, number)).append(", ");
+        }
+        return FULL.replaceFirst("(\"" + kind + "\": \\[)", "$1" + Matcher.quoteReplacement(all.toString()));
+    }
+
+    private static void refusedByBoth(String text, String... words) {
+        assertThat(errors(text)).isNotEmpty();
+        assertThatThrownBy(() -> PublicationJson.read(text, "x.json")).isInstanceOfSatisfying(InputException.class,
                 refused -> assertThat(refused.oneLine()).startsWith("x.json").contains(words).doesNotContain("\n"));
     }
 
