@@ -73,7 +73,9 @@ final class ByValues {
         int one = values.before().size();
         int other = values.after().size();
         double deviation = pooled.standardError() / Math.sqrt(1.0 / one + 1.0 / other);
-        Procedure means = procedure.with(procedure.quoting().withQuotes(new Quote(Quote.Kind.MEAN, one),
+        // pulls of one install: the order of installs says nothing of them
+        Procedure ofOne = procedure.with(procedure.returning().withOrder(Optional.empty()));
+        Procedure means = ofOne.with(ofOne.quoting().withQuotes(new Quote(Quote.Kind.MEAN, one),
                 new Quote(Quote.Kind.MEAN, other)));
         Better better = figure.better();
         Grading.Pair pair = new Grading.Pair(better.gainOf(pooled.difference()), before, figure.before().halfDigitSi());

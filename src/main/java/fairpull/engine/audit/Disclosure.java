@@ -110,7 +110,7 @@ public final class Disclosure {
             case BAROMETERS -> of(worst.shifts().barometer());
             case DAY -> OptionalDouble.of(otherDay());
             case STRAP_DOWN -> against(procedure.with(kept.withStrapDown(different)));
-            case PULLS -> against(procedure.with(procedure.quoting().withQuotes(worst.before(), worst.after())));
+            case PULLS -> OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(withWorstPulls()));
             case NAMED_BEFORE -> against(procedure.with(procedure.quoting().withNamedBefore(Optional.of(false))));
             case SCATTER -> OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(procedure, scatter.most()));
             case RETURN, OTHER_CHANGES, VALUES, SMOOTHING, ENGINE_SPEED -> OptionalDouble.empty();
@@ -134,7 +134,17 @@ public final class Disclosure {
         return OptionalDouble.of(nearEnd(procedure, scatter.ordinary()) - nearEnd(disclosed, scatter.ordinary()));
     }
 
+    /** What is assumed and not what was disclosed: the worst number of pulls may be fewer than the installs of the order. */
+    private Assumed withWorstPulls() {
+        Assumed well = Assumptions.ordinary(procedure, scatter.ordinary(), pickedCritical);
+        return new Assumed(worst.before(), worst.after(), well.scatter(), well.refits(), well.days(), well.shifts(), well.criticalValue());
+    }
+
     private double nearEnd(Procedure disclosed, ScatterShares shares) {
-        return Audit.difference(figure, Assumptions.ordinary(disclosed, shares, pickedCritical)).interval().low();
+        return nearEnd(Assumptions.ordinary(disclosed, shares, pickedCritical));
+    }
+
+    private double nearEnd(Assumed assumed) {
+        return Audit.difference(figure, assumed).interval().low();
     }
 }

@@ -65,6 +65,12 @@ class DisclosureTest {
         assertThat(moves(missing("\"correctionBefore\": \"sae-j607\""), Item.CORRECTIONS)).isCloseTo(200 * 0.0027, within(0.03));
     }
 
+    /** An order of several installs, and nothing said of the pulls: the worst of them are fewer than the installs. */
+    @Test
+    void anOrderWithoutPullsIsReckonedToo() {
+        assertThat(moves(missing("\"order\": \"ABABA\""), Item.PULLS)).isPositive();
+    }
+
     @Test
     void withoutScatterOfSuchAFigureNothingHasASize() {
         Publication capacity = publication("1.0 W·h", "1.1 W·h", "");
