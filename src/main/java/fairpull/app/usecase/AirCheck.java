@@ -50,7 +50,7 @@ public record AirCheck(String decision, String text) {
                 Optional.empty()));
         try {
             String text = CorrectAir.answer(new CorrectAir.Request(asked, air, Optional.ofNullable(given(typed.first())), Optional.empty(),
-                    sensors, Optional.empty(), window)).text().strip();
+                    sensors, Optional.empty(), window), Surface.WINDOW).text().strip();
             return parted(text, window.isPresent());
         } catch (UsageException misunderstood) {
             return new AirCheck(misunderstood.problem(), "");

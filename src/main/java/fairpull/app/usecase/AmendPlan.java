@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Question;
@@ -72,7 +73,9 @@ public final class AmendPlan {
 
     private static Plan sealed(Path folder, TestFolder.Content content) {
         String planned = content.log().planSha256().orElseThrow(() -> new InputException(Place.of(folder.toString()),
-                "the plan is not sealed, so there is nothing to amend", "edit plan.json, then `fairpull check` and `fairpull seal` it"));
+                "the plan is not sealed, so there is nothing to amend",
+                new Remedy("edit plan.json, then `fairpull check` and `fairpull seal` it",
+                        "open it again, change it and seal it")));
         if (!planned.equals(content.planSha256())) {
             throw new InputException(Place.of("plan.json"), "it was changed by hand since it was sealed or amended",
                     "put the sealed plan back, then amend it");

@@ -1,5 +1,7 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.air.AirReading;
 import fairpull.domain.air.AirSensors;
 import fairpull.domain.air.AmbientWindow;
@@ -20,6 +22,7 @@ import fairpull.report.wording.WindowWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Corrects one reading: factor, air, uncertainty, warnings, and the window in which pulls may run. */
 public final class CorrectAir {
@@ -41,8 +44,13 @@ public final class CorrectAir {
             Optional<Simulation> simulation, Optional<TypedWindow> window) {
     }
 
-    /** {@return the answer} */
+    /** {@return the answer on the command line} */
     public static Answer answer(Request request) {
+        return answer(request, Surface.COMMAND_LINE);
+    }
+
+    /** {@return the answer on a surface} */
+    static Answer answer(Request request, Surface surface) {
         refuseMissing(request);
         Standard standard = request.standard().to();
         AirReading reading = request.air().reading();
@@ -52,11 +60,11 @@ public final class CorrectAir {
                 request.standard().induction(), request.simulation()));
         Optional<Amount> value = request.power().map(CorrectAir::value);
         Optional<AmbientWindow> window = request.window().map(typed -> window(typed.question(reading, first, value), standard, sensors));
-        List<String> warnings = corrected.notices().stream().map(AirNoticeWords::sentence).toList();
+        List<String> warnings = corrected.notices().stream().map(notice -> AirNoticeWords.sentence(notice, surface)).toList();
         StringBuilder text = new StringBuilder(AirWords.paragraphs(corrected, value, request.sensors().guessed()));
         warnings.forEach(warning -> text.append("Warning: ").append(warning).append('\n'));
         window.ifPresent(answer -> text.append('\n').append(WindowWords.text(answer, request.window().flatMap(TypedWindow::modelError)
-                .isEmpty())));
+                .isEmpty(), surface)));
         return new Answer(text.toString(), AirJson.document(corrected, warnings, value, window, request.sensors().guessed()));
     }
 
@@ -69,9 +77,15 @@ public final class CorrectAir {
             missing.add("--worthwhile 1.5%");
         }
         if (!missing.isEmpty()) {
-            throw new UsageException("correct" + (window ? " --window" : ""), (missing.size() == 1 ? "one option is" : missing.size()
-                    + " options are") + " missing; add " + String.join(" ", missing));
+            throw new UsageException("correct" + (window ? " --window" : ""), new Remedy((missing.size() == 1 ? "one option is"
+                    : missing.size() + " options are") + " missing; add " + String.join(" ", missing), "Still to be typed: "
+                    + missing.stream().map(CorrectAir::named).distinct().collect(Collectors.joining(", ")) + "."));
         }
+    }
+
+    /** An option without its dashes and its example is the name of what it gives. */
+    private static String named(String option) {
+        return option.replaceFirst("^--", "").split(" ", 2)[0].replace('-', ' ');
     }
 
     private static AmbientWindow window(WindowQuestion question, Standard standard, AirSensors sensors) {

@@ -110,9 +110,9 @@ public record HeatCheck(String heading, List<String> sentences, List<Drawing> ch
             charts.add(CoolDownChart.curve(log, answer.choice().orElseThrow().chosen()));
             charts.add(CoolDownChart.residuals(log, answer.choice().orElseThrow().chosen()));
         });
-        List<String> sentences = new ArrayList<>(SoakWords.plan(answer));
-        SoakWords.bias(answer).forEach(said -> sentences.add(said.head() + ": " + said.text()));
-        answer.notices().stream().map(HeatNoticeWords::sentence).forEach(sentences::add);
+        List<String> sentences = new ArrayList<>(SoakWords.plan(answer, Surface.WINDOW));
+        SoakWords.bias(answer, Surface.WINDOW).forEach(said -> sentences.add(said.head() + ": " + said.text()));
+        answer.notices().stream().map(notice -> HeatNoticeWords.sentence(notice, Surface.WINDOW)).forEach(sentences::add);
         return new HeatCheck(SoakWords.heading(answer), sentences, charts, answer.cannotSay() ? Optional.empty()
                 : Optional.of(strip(plan, answer)));
     }

@@ -1,11 +1,15 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.InputException;
+import fairpull.domain.InputException.Place;
+import fairpull.domain.finding.Judgement;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.running.DayProgress;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.wording.RunWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,8 +34,19 @@ public record NotYetOver(String heading, List<String> sentences, boolean isLookD
         if (progress.mayBeJudged()) {
             return Optional.empty();
         }
-        boolean lookDue = progress.in() > 0 && progress.nextLook().filter(after -> after == progress.reached()).isPresent();
-        return Optional.of(new NotYetOver(RunWords.notYetOver(progress), RunWords.whyNotYetOver(plan, progress), lookDue,
+        return Optional.of(new NotYetOver(RunWords.notYetOver(progress), RunWords.whyNotYetOver(plan, progress), progress.isLookDue(),
                 progress.in() > 0));
+    }
+
+    /** {@return the judgement at the planned look that is due, which is written into the log first} */
+    public static Judgement look(Path folder, OffsetDateTime now) throws IOException {
+        TestFolder.Content content = TestFolder.open(folder).read();
+        DayProgress progress = DayProgress.of(content.plan(), content.log());
+        if (!progress.mayBeJudged() && !progress.isLookDue()) {
+            throw new InputException(Place.none(), "no look can be taken now" + (progress.missing().isEmpty() ? ""
+                    : ": not in yet are " + RunWords.listed(progress.missing())),
+                    "bring their exports in first, or end the day on the page Finding, with the reason");
+        }
+        return JudgeFolder.look(folder, now);
     }
 }

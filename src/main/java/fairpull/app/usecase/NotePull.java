@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Definition;
@@ -83,7 +84,7 @@ public final class NotePull {
         note.aborted().ifPresent(reason -> {
             if (log.pulls().containsKey(note.pull())) {
                 throw new InputException(Place.none(), "pull " + note.pull() + " came in; it was not aborted",
-                        "leave it out with `fairpull exclude`");
+                        new Remedy("leave it out with `fairpull exclude`", "leave it out beneath the table of pulls"));
             }
             entries.add(new LogEntry.PullAborted(note.pull(), reason));
         });

@@ -38,8 +38,9 @@ record PlanScatter(Optional<Scatter> pull, Optional<Scatter> refit, List<String>
         }
         String option = rig.records() != null ? "--record" : "--starting-guess";
         refuseTyped(option, rig);
-        double level = levelSi.orElseThrow(() -> new UsageException(option,
-                "its figures are percentages of the level; give --expected, such as --expected 190hp"));
+        double level = levelSi.orElseThrow(() -> new UsageException(option, new Remedy(
+                "its figures are percentages of the level; give --expected, such as --expected 190hp",
+                "its figures are percentages of the level: give the expected level on the page Question")));
         return rig.records() == null ? guessed(rig, deciding, level)
                 : recorded(rig, RigKey.of(rig.name(), deciding, bandwidthRadPerS, unstrapped), deciding, level);
     }

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.heat.CoolDownFit;
 import fairpull.domain.heat.CoolDownLog;
 import fairpull.domain.heat.HeatNotice;
@@ -73,8 +74,11 @@ public final class PlanSoak {
     /** {@return the answer to a request} */
     public static SoakAnswer plan(Request request) {
         if (request.log().isPresent() == !request.timeConstants().isEmpty()) {
-            throw new UsageException("soak", request.log().isPresent() ? "a log and --time-constant contradict each other; give one of them"
-                    : "give a logged cool-down, or --time-constant with --pull-rise");
+            throw new UsageException("soak", request.log().isPresent()
+                    ? new Remedy("a log and --time-constant contradict each other; give one of them",
+                            "a log and a time constant contradict each other; give one of them")
+                    : new Remedy("give a logged cool-down, or --time-constant with --pull-rise",
+                            "give a logged cool-down, or a time constant with what one pull adds"));
         }
         return request.log().map(log -> new PlanSoak(request).fromLog(log)).orElseGet(() -> new PlanSoak(request).fromTyped());
     }
@@ -93,7 +97,9 @@ public final class PlanSoak {
         CoolDownFit fit = choice.chosen();
         if (!(fit.told() && fit.startExcessK() > 0 && fit.ambientK() >= SoakTyped.COLDEST_AMBIENT_K)) {
             throw new InputException(Place.of(file.toString()), "the readings tell no time constant: they are too straight or too few",
-                    "log until the temperature hardly falls" + (ambient.isPresent() ? "" : ", or give --ambient"));
+                    ambient.isPresent() ? Remedy.everywhere("log until the temperature hardly falls")
+                            : new Remedy("log until the temperature hardly falls, or give --ambient",
+                                    "log until the temperature hardly falls, or give the ambient"));
         }
         OptionalDouble rise = typed.pullRiseK();
         SoakQuestion question = typed.question(rise.orElse(fit.startExcessK()), fit.ambientK());
@@ -106,8 +112,9 @@ public final class PlanSoak {
     }
 
     private SoakAnswer fromTyped() {
-        double rise = typed.pullRiseK().orElseThrow(() -> new UsageException("--pull-rise",
-                "is missing: typed time constants need what one pull adds, such as --pull-rise 6K"));
+        double rise = typed.pullRiseK().orElseThrow(() -> new UsageException("--pull-rise", new Remedy(
+                "is missing: typed time constants need what one pull adds, such as --pull-rise 6K",
+                "A typed time constant needs what one pull adds, such as 6 K.")));
         if (typed.ambientK().isEmpty()) {
             notices.add(HeatNotice.of(HeatNotice.Code.AMBIENT_ASSUMED));
         }

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.air.AirReading;
 import fairpull.domain.air.AirState;
 import fairpull.domain.air.Barometer;
@@ -80,8 +81,11 @@ record PulledAir(PullId pull, Map<Condition, Double> conditionsSi, Optional<Carr
         if (from == Correction.ISO_1585_CI || to == Correction.ISO_1585_CI) {
             throw new InputException(place, "pull " + pull + " would have to be brought from " + from.id() + " to " + to.id()
                     + ", and iso-1585-ci needs fuel rate and boost at every speed beside the air", to == Correction.ISO_1585_CI
-                    ? "export it corrected to iso-1585-ci and import it with --corrected iso-1585-ci, or plan with no correction"
-                    : "export it as measured and import it with --corrected none");
+                    ? new Remedy("export it corrected to iso-1585-ci and import it with --corrected iso-1585-ci, or plan with no "
+                            + "correction",
+                            "export it corrected to iso-1585-ci and say so when it comes in, or plan with no correction")
+                    : new Remedy("export it as measured and import it with --corrected none",
+                            "export it as measured and say so when it comes in"));
         }
     }
 

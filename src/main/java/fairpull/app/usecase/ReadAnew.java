@@ -31,7 +31,8 @@ record ReadAnew(DayLog log, Optional<String> because) {
                     "a pull is never replaced; leave the one that is there out with a reason, or choose another pull for this file"));
         }
         if (!isThere && because.isPresent()) {
-            throw new InputException(place, "pull " + pull + " has not come in, so it cannot be read anew", "leave out --because");
+            throw new InputException(place, "pull " + pull + " has not come in, so it cannot be read anew",
+                    new Remedy("leave out --because", "bring it in as a new pull"));
         }
     }
 

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.finding.PullSeen;
@@ -225,7 +226,8 @@ public final class RigRecords {
         List<RigEvidence> all = RigSummary.all(RecordFolder.open(records).records());
         if (all.isEmpty()) {
             throw new InputException(Place.of(records.toString()), "there is no rig record in it",
-                    "add baselines: fairpull rig add TABLE --records " + records);
+                    new Remedy("add baselines: fairpull rig add TABLE --records " + records,
+                    "take another folder, or have repeated baselines made into a record"));
         }
         return all;
     }

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.pull.Seal;
 import fairpull.io.folder.TestFolder;
@@ -24,12 +25,14 @@ public final class SealPlan {
         TestFolder.Content content = test.read();
         if (content.isSealed() && !again) {
             throw new InputException(Place.of(folder.toString()), "the plan is sealed already",
-                    "change it with `fairpull amend`, or seal it anew with --again, which every finding will say");
+                    new Remedy("change it with `fairpull amend`, or seal it anew with --again, which every finding will say",
+                            "open it again and amend it, with the reason"));
         }
         Sequence sequence = content.plan().sequence();
         if (sequence.origin() == Sequence.Origin.DRAWN && !Order.isAsDrawn(sequence)) {
             throw new InputException(Place.of("plan.json"), "the order " + sequence.letters() + " is not the one that its seed draws",
-                    "set sequence.origin to \"chosen\", or make the plan anew with --draw");
+                    new Remedy("set sequence.origin to \"chosen\", or make the plan anew with --draw",
+                            "draw the order again on the page Sequence"));
         }
         return test.seal(content.plan(), now, Version.text());
     }

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.heat.Mode;
 import fairpull.domain.heat.Sensitivity;
 import fairpull.domain.heat.SoakQuestion;
@@ -54,9 +55,10 @@ final class SoakTyped {
             throw new UsageException("--ambient", "expected a temperature with its unit, such as 22C or 72F; found “" + text + "”");
         }
         if (!(amount.si() >= COLDEST_AMBIENT_K && amount.si() <= HOTTEST_AMBIENT_K)) {
-            throw new InputException(Place.none(), "--ambient: nobody tests a car at " + amount.words(), amount.unit().equals(Units.CELSIUS)
-                    ? "if it is " + new Amount(amount.value(), Units.FAHRENHEIT).words() + ", say --ambient " + plain(amount.value()) + "F"
-                    : "give the temperature that the car cools down to");
+            throw new InputException(Place.none(), "ambient: nobody tests a car at " + amount.words(), amount.unit().equals(Units.CELSIUS)
+                    ? new Remedy("if it is " + new Amount(amount.value(), Units.FAHRENHEIT).words() + ", say --ambient "
+                            + plain(amount.value()) + "F", "if it is in °F, write " + plain(amount.value()) + " °F")
+                    : Remedy.everywhere("give the temperature that the car cools down to"));
         }
         return OptionalDouble.of(amount.si());
     }

@@ -1,5 +1,6 @@
 package fairpull.app.usecase;
 
+import fairpull.domain.Remedy;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.unit.Amount;
@@ -41,7 +42,8 @@ final class Typed {
         }
         if (amount.unit().quantity() == Quantity.FRACTION && measure.unit().quantity() != Quantity.FRACTION) {
             return amount.si() * levelSi.orElseThrow(() -> new UsageException(option,
-                    "a percentage needs the expected level of the measure; give --expected, such as --expected 190hp"));
+                    new Remedy("a percentage needs the expected level of the measure; give --expected, such as --expected 190hp",
+                    "a percentage needs the expected level of the measure: give it on the page Question")));
         }
         return of(option, amount, measure).differenceSi();
     }

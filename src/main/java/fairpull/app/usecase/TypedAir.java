@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.air.AirReading;
 import fairpull.domain.air.Barometer;
 import fairpull.domain.air.Humidity;
@@ -86,8 +87,9 @@ public record TypedAir(String temperature, String pressure, Optional<String> hum
     }
 
     private static UsageException notFirst(String text) {
-        return new UsageException("--first", "expected temperature, pressure and humidity, such as \"24C 1003hPa 45%\" (a second "
-                + "temperature where --dew-point or --wet-bulb is given); found “" + text + "”");
+        return new UsageException("--first", new Remedy("expected temperature, pressure and humidity, such as \"24C 1003hPa 45%\" "
+                + "(a second temperature where --dew-point or --wet-bulb is given); found “" + text + "”",
+                "expected temperature, pressure and humidity, such as 24C 1003hPa 45%; found “" + text + "”"));
     }
 
     private Humidity moisture(ReadingCheck check, double kelvin) {

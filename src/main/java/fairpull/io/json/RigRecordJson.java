@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import fairpull.domain.InputException;
+import fairpull.domain.Remedy;
 import fairpull.domain.rig.LayerScatter;
 import fairpull.domain.rig.RigKey;
 import fairpull.domain.rig.RigRecord;
@@ -33,7 +34,8 @@ public final class RigRecordJson {
         JsonNode version = JsonFiles.tree(text, file).path("rigRecordVersion");
         if (!version.isInt()) {
             throw new InputException(InputException.Place.of(file), "no rigRecordVersion: this is not a rig record",
-                    "keep only files that `fairpull rig add` wrote under this ending");
+                    new Remedy("keep only files that `fairpull rig add` wrote under this ending",
+                            "keep only files of rig records under this ending"));
         }
         if (version.intValue() != SCHEMA_VERSION) {
             throw new InputException(InputException.Place.of(file), "rig record version " + version.intValue()

@@ -2,6 +2,7 @@ package fairpull.io.record;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.rig.RigRecord;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
@@ -36,7 +37,7 @@ public final class RecordFolder {
     public static RecordFolder open(Path folder) {
         if (!Files.isDirectory(folder)) {
             throw new InputException(Place.of(folder.toString()), "there is no such folder of rig records",
-                    "give the folder that `fairpull rig add … --records FOLDER` wrote to");
+                    new Remedy("give the folder that `fairpull rig add … --records FOLDER` wrote to", "choose the folder of a rig record"));
         }
         return new RecordFolder(folder);
     }

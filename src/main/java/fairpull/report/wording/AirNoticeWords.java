@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.air.AirNotice;
 import fairpull.domain.unit.Units;
 
@@ -10,16 +12,23 @@ public final class AirNoticeWords {
 
     /** {@return the sentence of a notice} */
     public static String sentence(AirNotice notice) {
-        return (notice.ofFirst() ? "First install: " : "") + words(notice);
+        return sentence(notice, Surface.COMMAND_LINE);
     }
 
-    private static String words(AirNotice notice) {
+    /** {@return the same for a surface} */
+    public static String sentence(AirNotice notice, Surface surface) {
+        return (notice.ofFirst() ? "First install: " : "") + words(notice, surface);
+    }
+
+    private static String words(AirNotice notice, Surface surface) {
         return switch (notice.code()) {
             case SEA_LEVEL_FOR_STATION -> "At " + AirWords.height(figure(notice, 0)) + " this pressure looks like one reduced to sea "
                     + "level; if it is, the factor is " + AirWords.percent(Math.abs(figure(notice, 1))) + " too "
-                    + (figure(notice, 1) < 0 ? "low" : "high") + ", so read the barometer at the rig, or say --sea-level.";
+                    + (figure(notice, 1) < 0 ? "low" : "high") + ", so read the barometer at the rig, or "
+                    + new Remedy("say --sea-level", "give the elevation of the rig").on(surface) + ".";
             case STATION_FOR_SEA_LEVEL -> "A sea-level pressure of " + AirWords.hectopascal(figure(notice, 0)) + " is lower than weather "
-                    + "brings; if it was read at the rig, leave --sea-level out.";
+                    + "brings; if it was read at the rig, "
+                    + new Remedy("leave --sea-level out", "leave the elevation empty").on(surface) + ".";
             case HUMIDITY_LEFT_OUT -> "Humidity was left out and the air taken as dry; at " + Numbers.percent(figure(notice, 0))
                     + " the factor is " + AirWords.percent(Math.abs(figure(notice, 1))) + " too "
                     + (figure(notice, 1) < 0 ? "low" : "high") + ", so give it, a dew point or a wet bulb.";

@@ -28,6 +28,7 @@ public final class RunWords {
     private static final DateTimeFormatter DAY_AND_MINUTE = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final int SECONDS_A_MINUTE = 60;
+    private static final int MOST_NAMED = 12;
 
     private RunWords() {
     }
@@ -159,7 +160,14 @@ public final class RunWords {
         return late + "Dropping " + listed(cut.dropped()) + " costs least: " + cost(cut, unit) + ".";
     }
 
-    private static String listed(List<PullId> pulls) {
+    private static String some(List<PullId> pulls) {
+        return pulls.size() <= MOST_NAMED ? listed(pulls)
+                : String.join(", ", pulls.stream().limit(MOST_NAMED).map(PullId::toString).toList()) + " and "
+                + (pulls.size() - MOST_NAMED) + " more";
+    }
+
+    /** {@return some pulls, the last one after an “and”} */
+    public static String listed(List<PullId> pulls) {
         List<String> names = new ArrayList<>(pulls.stream().map(PullId::toString).toList());
         String last = names.remove(names.size() - 1);
         return names.isEmpty() ? last : String.join(", ", names) + " and " + last;
@@ -225,7 +233,8 @@ public final class RunWords {
         String when = progress.nextLook().isPresent() ? noVerdict(plan, Math.min(progress.reached(), progress.nextLook().get() - 1))
                 : noVerdict(plan, progress.installs() - 1);
         return List.of("Whoever sees a verdict while the day is run can stop when luck is good: an unchanged car then passes for a gain "
-                + "more often than the plan allows. Values, scatter and the return to A stand on the page Run.", when);
+                + "more often than the plan allows. Values, scatter and the return to A stand on the page Run.",
+                when + (progress.missing().isEmpty() ? "" : " Missing until then: " + some(progress.missing()) + "."));
     }
 
     /** {@return why there is no verdict yet} */

@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.heat.CoolDownFit;
 import fairpull.domain.heat.CoolDownLog;
 import fairpull.domain.heat.FittedMode;
@@ -35,9 +37,15 @@ public final class SoakWords {
 
     /** {@return the plan in sentences; only what to do where the log cannot say} */
     public static List<String> plan(SoakAnswer answer) {
+        return plan(answer, Surface.COMMAND_LINE);
+    }
+
+    /** {@return the same for a surface} */
+    public static List<String> plan(SoakAnswer answer, Surface surface) {
         if (answer.cannotSay()) {
             return List.of("Log 30" + Numbers.THIN + "min or more, until the temperature hardly falls" + (answer.choice().filter(choice ->
-                    choice.chosen().ambientGiven()).isPresent() ? "." : ", and give --ambient."));
+                    choice.chosen().ambientGiven()).isPresent() ? "."
+                    : ", and give " + HeatNoticeWords.AMBIENT.on(surface) + "."));
         }
         SoakPlan plan = answer.plan();
         SoakQuestion question = answer.question();
@@ -80,6 +88,11 @@ public final class SoakWords {
 
     /** {@return what is left on the deciding measure} */
     public static List<Said> bias(SoakAnswer answer) {
+        return bias(answer, Surface.COMMAND_LINE);
+    }
+
+    /** {@return the same for a surface} */
+    public static List<Said> bias(SoakAnswer answer, Surface surface) {
         SoakPlan plan = answer.plan();
         List<Said> said = new ArrayList<>();
         if (answer.cannotSay()) {
@@ -92,7 +105,7 @@ public final class SoakWords {
             said.add(new Said("With no warm-ups at all", bias(plan.biasWithoutWarmUps(), answer)));
         }
         said.add(new Said("Two pulls " + tolerance(answer) + " apart", bias(plan.gateBias(), answer)));
-        said.add(new Said("Sensitivity", sensitivity(answer.question().sensitivity())));
+        said.add(new Said("Sensitivity", sensitivity(answer.question().sensitivity(), surface)));
         return said;
     }
 
@@ -111,12 +124,13 @@ public final class SoakWords {
     }
 
     /** {@return how the measure was taken to follow the temperature} */
-    public static String sensitivity(Sensitivity sensitivity) {
+    private static String sensitivity(Sensitivity sensitivity, Surface surface) {
         return sensitivity.match(new Sensitivity.Cases<>() {
             @Override
             public String inletRule() {
                 return "spark-ignition power goes with √(T₀/T) of the absolute inlet temperature, the temperature term of EEC 80/1269 "
-                        + "(from memory), about −0.17" + Numbers.THIN + "%/K; for coolant, oil or a boosted engine give --sensitivity";
+                        + "(from memory), about −0.17" + Numbers.THIN + "%/K; for coolant, oil or a boosted engine "
+                        + new Remedy("give --sensitivity", "it is another").on(surface);
             }
 
             @Override

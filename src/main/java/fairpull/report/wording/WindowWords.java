@@ -1,5 +1,7 @@
 package fairpull.report.wording;
 
+import fairpull.domain.Remedy;
+import fairpull.domain.Remedy.Surface;
 import fairpull.domain.air.AmbientWindow;
 import fairpull.domain.air.AmbientWindow.Change;
 import fairpull.domain.air.AmbientWindow.Obstacle;
@@ -24,22 +26,25 @@ public final class WindowWords {
      *
      * @param window the window
      * @param guessed whether the model error is a starting guess
+     * @param surface where it is read
      */
-    public static String text(AmbientWindow window, boolean guessed) {
-        return decision(window) + "\n" + budget(window, guessed) + "\n" + ranges(window) + "\n" + change(window) + "\n" + table(window);
+    public static String text(AmbientWindow window, boolean guessed, Surface surface) {
+        return decision(window, surface) + "\n" + budget(window, guessed)
+                + "\n" + ranges(window) + "\n" + change(window) + "\n" + table(window);
     }
 
     /** {@return go or no-go, with the reason} */
-    public static String decision(AmbientWindow window) {
+    public static String decision(AmbientWindow window, Surface surface) {
         return window.go() ? "Go: a pull may start in this air." : "No go: "
-                + window.obstacles().stream().map(obstacle -> obstacle(obstacle, window.limits())).collect(Collectors.joining("; ")) + ".";
+                + window.obstacles().stream().map(obstacle -> obstacle(obstacle, window.limits(), surface))
+                .collect(Collectors.joining("; ")) + ".";
     }
 
     /** {@return why not, in a few words} */
-    public static String obstacle(Obstacle obstacle, StandardLimits limits) {
+    public static String obstacle(Obstacle obstacle, StandardLimits limits, Surface surface) {
         return switch (obstacle) {
-            case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong (take better ones, or allow it a "
-                    + "larger share with --share)";
+            case SENSORS_TOO_COARSE -> "the sensors alone use up what the correction may get wrong (take better ones"
+                    + new Remedy(", or allow it a larger share with --share", "").on(surface) + ")";
             case MOVED_TOO_FAR -> "the air has moved too far since the first install (fit A again and measure it in this air, or wait "
                     + "for the air to return)";
             case TEMPERATURE_OUTSIDE -> "the temperature is outside the standard’s range, "
@@ -48,7 +53,7 @@ public final class WindowWords {
                     + ends(limits.lowDryPressurePa(), limits.highDryPressurePa(), Units.HECTOPASCAL::fromSi, 0, "hPa");
             case FACTOR_OUTSIDE -> "the factor is outside its range, "
                     + ends(limits.lowFactor(), limits.highFactor(), factor -> factor, 2, "")
-                    + " (sources disagree on it; --factor-range sets another)";
+                    + " (sources disagree on it" + new Remedy("; --factor-range sets another", "").on(surface) + ")";
         };
     }
 

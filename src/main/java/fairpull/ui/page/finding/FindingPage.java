@@ -5,7 +5,6 @@ import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
 import fairpull.app.task.Progress;
 import fairpull.app.usecase.FindingView;
-import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.KeepReport;
 import fairpull.app.usecase.NotYetOver;
 import fairpull.app.usecase.RunDay;
@@ -147,7 +146,7 @@ public final class FindingPage implements Page {
 
             @Override
             public void look() {
-                change(folder, () -> JudgeFolder.look(folder, now()));
+                change(folder, () -> NotYetOver.look(folder, now()));
             }
 
             @Override

@@ -4,7 +4,7 @@ import fairpull.app.document.Document;
 import fairpull.app.task.FolderWatch;
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.JudgeFolder;
+import fairpull.app.usecase.NotYetOver;
 import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.RunFace;
 import fairpull.app.usecase.SoFar;
@@ -230,7 +230,7 @@ public final class RunPage implements Page {
     void look() {
         OffsetDateTime now = now();
         folder().ifPresent(folder -> lane.ask(() -> {
-            JudgeFolder.look(folder, now);
+            NotYetOver.look(folder, now);
             return RunDay.of(folder);
         }, looked -> {
             become(looked);
