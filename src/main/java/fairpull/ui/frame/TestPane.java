@@ -163,6 +163,7 @@ public final class TestPane extends PathPane<Page> implements ReportWriter {
         blinded();
         subtitle().setText(Titles.subtitle(document));
         found.yieldTo(current().isWide());
+        strip.compact(current().isWide());
         super.refresh();
     }
 }

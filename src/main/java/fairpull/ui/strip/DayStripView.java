@@ -46,13 +46,13 @@ public final class DayStripView extends JPanel {
     private static final int HEIGHT = 150;
     private static final double RADIUS = 12;
     private static final int MARGIN = 6;
-    private static final int LEAST_DRAG = 8;
 
     private final Document document;
     private final Choice choice = new Choice();
     private final Consumer<String> refusals;
     private Optional<PlanStrip.Heat> heat = Optional.empty();
     private Optional<DayFound> found = Optional.empty();
+    private boolean compact;
     private Optional<Run> run = Optional.empty();
     private PlanStrip strip;
     private Optional<Drag> drag = Optional.empty();
@@ -64,13 +64,6 @@ public final class DayStripView extends JPanel {
      * @param state where it stands
      */
     public record Run(List<DayClock> clocks, PlanStrip.Running state) {
-    }
-
-    /** An install on its way, and where the mouse is. */
-    private record Drag(String install, int fromX, int x) {
-        boolean isUnderWay() {
-            return Math.abs(x - fromX) >= LEAST_DRAG;
-        }
     }
 
     /** Where an install would land: the session, the place among the others there, the place among all, and where that is drawn. */
@@ -144,23 +137,33 @@ public final class DayStripView extends JPanel {
 
     /** {@return where a pull stands on the component, for tests and menus} */
     public Optional<Bounds> boundsOf(PullId pull) {
-        double scale = Look.scale();
-        return strip.pulls().stream().filter(spot -> spot.pull().equals(pull)).map(PlanStrip.Spot::bounds)
-                .map(at -> new Bounds(at.x() * scale + MARGIN, at.y() * scale + MARGIN, at.width() * scale, at.height() * scale))
-                .findFirst();
+        return strip.pulls().stream().filter(spot -> spot.pull().equals(pull)).map(spot -> scaled(spot.bounds(), MARGIN)).findFirst();
     }
 
     /** {@return where an install stands within the margin of the strip, for tests and menus} */
     public Optional<Bounds> boundsOf(String install) {
-        double scale = Look.scale();
-        return strip.regions().stream().filter(region -> region.install().equals(install)).map(PlanStrip.Region::bounds)
-                .map(at -> new Bounds(at.x() * scale, at.y() * scale, at.width() * scale, at.height() * scale)).findFirst();
+        return strip.regions().stream().filter(region -> region.install().equals(install)).map(at -> scaled(at.bounds(), 0)).findFirst();
+    }
+
+    private Bounds scaled(Bounds at, double from) {
+        double scale = scale();
+        return new Bounds(at.x() * scale + from, at.y() * scale + from, at.width() * scale, at.height() * scale);
+    }
+
+    /** Takes no more room in large type than in that of the design, where the page in view needs the height. */
+    public void compact(boolean now) {
+        compact = now;
+        revalidate();
+    }
+
+    private double scale() {
+        return compact ? Math.min(1, Look.scale()) : Look.scale();
     }
 
     /** The strip is as high as the size of type asks for. */
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(900, (int) Math.ceil(HEIGHT * Look.scale()));
+        return new Dimension(900, (int) Math.ceil(HEIGHT * scale()));
     }
 
     @Override
@@ -188,7 +191,7 @@ public final class DayStripView extends JPanel {
     }
 
     private void draw() {
-        double width = Math.max(400, (getWidth() - 2.0 * MARGIN) / Look.scale());
+        double width = Math.max(400, (getWidth() - 2.0 * MARGIN) / scale());
         strip = found.filter(day -> document.isFixed()).map(day -> MeasuredStrip.draw(day.days(), day.axis(), choice.marked(), width))
                 .or(() -> run.map(day -> PlanStrip.draw(day.clocks(), heat, choice.marked(), width, day.state())))
                 .orElseGet(() -> PlanStrip.draw(DayClock.of(document.plan().sequence()), heat, choice.marked(), width));
@@ -221,7 +224,7 @@ public final class DayStripView extends JPanel {
         g.setColor(Look.colour(isFocusOwner() ? Role.A : Role.LINE));
         g.draw(shape);
         g.translate(MARGIN, MARGIN);
-        g.scale(Look.scale(), Look.scale());
+        g.scale(scale(), scale());
         DrawingPainter.paint(drawing(), g, Look.mode().palette(), Look.font(Look.Type.SMALL), Look.font(Look.Type.STRONG));
         drag.filter(Drag::isUnderWay).flatMap(this::landing).ifPresent(landing -> {
             g.setColor(Look.colour(Role.INK));
@@ -261,13 +264,13 @@ public final class DayStripView extends JPanel {
     }
 
     /** {@return a place of the component as the drawing counts} */
-    private static double drawn(int pixel) {
-        return (pixel - MARGIN) / Look.scale();
+    private double drawn(int pixel) {
+        return (pixel - MARGIN) / scale();
     }
 
     private Optional<String> installAt(MouseEvent event) {
-        double x = drawn(event.getX());
         double y = drawn(event.getY());
+        double x = drawn(event.getX());
         return strip.regions().stream().filter(region -> region.bounds().x() <= x && x <= region.bounds().right()
                 && region.bounds().y() <= y && y <= region.bounds().bottom()).map(PlanStrip.Region::install).findFirst();
     }
@@ -308,7 +311,7 @@ public final class DayStripView extends JPanel {
             int session = sessionOf(neighbour.install());
             long place = others.stream().filter(other -> sessionOf(other.install()) == session && other.bounds().middle() < x).count();
             long before = others.stream().filter(other -> sessionOf(other.install()) < session).count();
-            double at = x < neighbour.bounds().middle() ? neighbour.bounds().x() - LEAST_DRAG : neighbour.bounds().right() + LEAST_DRAG;
+            double at = x < neighbour.bounds().middle() ? neighbour.bounds().x() - Drag.LEAST : neighbour.bounds().right() + Drag.LEAST;
             return new Landing(session, (int) place, (int) (before + place), at);
         });
     }

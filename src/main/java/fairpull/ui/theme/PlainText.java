@@ -1,48 +1,30 @@
 package fairpull.ui.theme;
 
-import java.awt.AWTEvent;
-import java.awt.Component;
-import java.awt.Toolkit;
-import java.awt.event.AWTEventListener;
-import java.awt.event.ContainerEvent;
-import javax.swing.AbstractButton;
+import java.util.List;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
-import javax.swing.JToolTip;
-import javax.swing.plaf.basic.BasicHTML;
+import javax.swing.UIManager;
+import javax.swing.plaf.ComponentUI;
 
 /**
- * Titles and names come from files of strangers. Swing takes a text that begins like a page of the web for one, and loads its pictures;
- * here every component shows its text as it is, from the moment that it is put somewhere. Tips alone are laid out, by {@link Words#tip}.
+ * Has every component show its text as it is. Swing takes a text that begins with {@code <html>} as a page, with pictures from anywhere;
+ * names of parts, titles and files come from strangers. It stands before the delegates of the look, so that a component is told before it
+ * has its text; renderers of tables and lists are labels, and told likewise. Tips alone are laid out,
+ * by {@link Words#tip}.
  */
-final class PlainText implements AWTEventListener {
-    private static final String DISABLED = "html.disable";
-    private static final PlainText EVERYWHERE = new PlainText();
+public final class PlainText extends ComponentUI {
+    private static final List<String> WITH_TEXT = List.of("LabelUI", "ButtonUI", "ToggleButtonUI", "CheckBoxUI", "RadioButtonUI", "MenuUI",
+            "MenuItemUI", "CheckBoxMenuItemUI", "RadioButtonMenuItemUI");
 
     private PlainText() {
     }
 
-    /** Has it hold for all components that are put somewhere from now on. */
     static void install() {
-        Toolkit.getDefaultToolkit().removeAWTEventListener(EVERYWHERE);
-        Toolkit.getDefaultToolkit().addAWTEventListener(EVERYWHERE, AWTEvent.CONTAINER_EVENT_MASK);
+        WITH_TEXT.forEach(kind -> UIManager.put(kind, PlainText.class.getName()));
     }
 
-    @Override
-    public void eventDispatched(AWTEvent event) {
-        if (event.getID() == ContainerEvent.COMPONENT_ADDED) {
-            plain(((ContainerEvent) event).getChild());
-        }
-    }
-
-    private static void plain(Component added) {
-        if (added instanceof JComponent component && !(added instanceof JToolTip)) {
-            component.putClientProperty(DISABLED, Boolean.TRUE);
-            if (component instanceof JLabel label) {
-                BasicHTML.updateRenderer(label, label.getText());
-            } else if (component instanceof AbstractButton button) {
-                BasicHTML.updateRenderer(button, button.getText());
-            }
-        }
+    /** {@return the delegate of the look for a component that from now on shows its text as it is; Swing calls this by its name} */
+    public static ComponentUI createUI(JComponent component) {
+        component.putClientProperty("html.disable", Boolean.TRUE);
+        return UIManager.getLookAndFeelDefaults().getUI(component);
     }
 }

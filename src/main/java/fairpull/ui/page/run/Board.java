@@ -3,9 +3,15 @@ package fairpull.ui.page.run;
 import fairpull.ui.theme.Look;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.ComponentListener;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The cards of a day beside each other where there is room for it, so that all of it is in view at once; else in fewer columns. */
@@ -17,12 +23,19 @@ final class Board extends JPanel {
     private static final int SIDE = 296;
     private static final int GAP = 12;
 
-    private final JComponent next;
+    private final NextCard next;
     private final JComponent gates;
     private final JComponent soFar;
     private final JComponent acts;
     private final JComponent watch;
     private final JComponent cautions;
+    private final transient ComponentListener resized = new ComponentAdapter() {
+        @Override
+        public void componentResized(ComponentEvent event) {
+            revalidate();
+        }
+    };
+    private transient Optional<JViewport> view = Optional.empty();
     private int columns;
     private double scale;
 
@@ -52,6 +65,31 @@ final class Board extends JPanel {
     @Override
     public Dimension getMinimumSize() {
         return new Dimension((int) Math.round(SIDE * scale), super.getMinimumSize().height);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        view = Optional.ofNullable((JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, this));
+        view.ifPresent(around -> around.addComponentListener(resized));
+    }
+
+    @Override
+    public void removeNotify() {
+        view.ifPresent(around -> around.removeComponentListener(resized));
+        view = Optional.empty();
+        super.removeNotify();
+    }
+
+    /** What is next takes no more height than the keys leave it. */
+    @Override
+    public void doLayout() {
+        view.filter(around -> around.getHeight() > 0).ifPresent(around -> {
+            int below = columns == 1 ? acts.getPreferredSize().height + GAP : 0;
+            int beside = columns == 1 ? 0 : (columns - 1) * (2 * GAP + acts.getWidth());
+            next.fit(around.getHeight() - below, getWidth() - beside);
+        });
+        super.doLayout();
     }
 
     private void arrange(int wanted) {

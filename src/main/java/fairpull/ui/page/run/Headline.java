@@ -10,6 +10,8 @@ import javax.swing.JLabel;
 final class Headline extends JLabel {
     private static final float STEP = 1;
 
+    private double share = 1;
+
     Headline() {
         super(" ");
         dress();
@@ -20,8 +22,22 @@ final class Headline extends JLabel {
         fit();
     }
 
+    /** Takes a share of its full size, where the height is scarce. */
+    void share(double of) {
+        if (share != of) {
+            share = of;
+            fit();
+            revalidate();
+        }
+    }
+
+    private Font largest() {
+        Font full = Look.font(Look.Type.STEP);
+        return full.deriveFont((float) (full.getSize2D() * share));
+    }
+
     private void fit() {
-        Font font = Look.font(Look.Type.STEP);
+        Font font = largest();
         float least = Look.font(Look.Type.TITLE).getSize2D();
         while (getWidth() > 0 && font.getSize2D() > least && getFontMetrics(font).stringWidth(getText()) > getWidth()) {
             font = font.deriveFont(font.getSize2D() - STEP);
@@ -44,15 +60,17 @@ final class Headline extends JLabel {
         }
     }
 
-    /** As high as in full size, so that nothing beneath it moves with the words. */
+    /** As high as at its largest, so that nothing beneath it moves with the words. */
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(super.getPreferredSize().width, getFontMetrics(Look.font(Look.Type.STEP)).getHeight());
+        return new Dimension(super.getPreferredSize().width, getFontMetrics(largest()).getHeight());
     }
 
     @Override
     public void updateUI() {
         super.updateUI();
-        dress();
+        if (share > 0) { // not while it is being made
+            dress();
+        }
     }
 }

@@ -9,6 +9,7 @@ import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Font;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -16,6 +17,12 @@ import net.miginfocom.swing.MigLayout;
 
 /** What is next, to be read from three metres, with the count-down to it; once the day is over, what was found. */
 final class NextCard extends Card {
+    private static final int INSETS = 24;
+    /** Left and right of the card, and between the clock and what stands beside it. */
+    private static final int SIDES = 44 + 24;
+    /** So much smaller than in full size the action and the clock become at the most. */
+    private static final double LEAST = 0.3;
+
     private final Headline head = new Headline();
     private final Line beside = new Line(" ", Role.SOFT, Look.Type.TITLE);
     private final Line counting = new Line(" ", Role.SOFT, Look.Type.TITLE);
@@ -43,7 +50,7 @@ final class NextCard extends Card {
         add(beside, "growx, wmin 0");
         add(head, "spanx, growx, wmin 0");
         timing.add(counting, "spanx, growx, wmin 0");
-        timing.add(clock, "spany 3");
+        timing.add(clock, "spany 3, aligny top");
         timing.add(sign, "growx, wmin 0, aligny bottom");
         timing.add(window, "growx, wmin 0");
         timing.add(trouble, "growx, wmin 0, aligny top");
@@ -54,6 +61,28 @@ final class NextCard extends Card {
         add(outcome, "spanx, growx, wmin 0");
         outcome.setVisible(false);
         trouble.setVisible(false);
+    }
+
+    /**
+     * Keeps the action and its count-down within a height and width, in smaller type where need be; what no longer fits the day may lie
+     * below.
+     */
+    void fit(int height, int width) {
+        Font full = Look.font(Look.Type.CLOCK);
+        int beside = Math.max(lineOf(Look.Type.TITLE), 1);
+        double free = height - INSETS - beside - (timing.isVisible() ? beside : 0);
+        double wanted = lineOf(Look.Type.STEP) + (timing.isVisible() ? lineOf(Look.Type.CLOCK) : 0);
+        double across = (width - SIDES - sign.getPreferredSize().width) / (double) getFontMetrics(full).stringWidth("00:00");
+        double share = Math.max(LEAST, Math.min(1, Math.min(free / wanted, across)));
+        head.share(share);
+        float size = (float) (full.getSize2D() * share);
+        if (clock.getFont().getSize2D() != size) {
+            clock.setFont(full.deriveFont(size));
+        }
+    }
+
+    private int lineOf(Look.Type type) {
+        return getFontMetrics(Look.font(type)).getHeight();
     }
 
     private static JPanel panel(String columns) {
