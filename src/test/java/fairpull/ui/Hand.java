@@ -30,6 +30,7 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.plaf.basic.BasicHTML;
 
 /** A hand on the real components of a window without a display: it types, chooses, presses, clicks and drags as a user does. */
 final class Hand {
@@ -277,6 +278,11 @@ final class Hand {
     String complaint(String name) {
         JLabel label = find(name + ".complaint", JLabel.class);
         return got(() -> label.isVisible() ? label.getText() : "");
+    }
+
+    /** {@return whether what is said beneath an entry was taken for a page of HTML} */
+    boolean isPage(String name) {
+        return got(() -> find(name + ".complaint", JLabel.class).getClientProperty(BasicHTML.propertyKey) != null);
     }
 
     /** Takes everything back. */

@@ -192,7 +192,7 @@ public final class Entry<T> {
 
     private void complain(String words) {
         wrong = words;
-        complaint.setText(words.isEmpty() ? " " : Words.tip(words));
+        complaint.setText(words.isEmpty() ? " " : Words.lines(words));
         complaint.setVisible(!words.isEmpty());
         field.putClientProperty("JComponent.outline", words.isEmpty() ? null : "warning");
         field.getAccessibleContext().setAccessibleDescription(words.isEmpty() ? tip : words);

@@ -1,11 +1,18 @@
 package fairpull.ui.form;
 
+import com.formdev.flatlaf.ui.FlatUIUtils;
 import fairpull.report.chart.Role;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
 import javax.swing.JLabel;
 
-/** A line of text in the colour of a role, which follows when the look changes; figures are written as the locale has them. */
+/**
+ * A line of text in the colour of a role, which follows when the look changes; figures are written as the locale has them. A text with
+ * breaks in it, such as a complaint, takes so many lines.
+ */
 public final class Line extends JLabel {
     private Role role;
     private final Look.Type type;
@@ -33,6 +40,36 @@ public final class Line extends JLabel {
     private void dress() {
         setFont(Look.font(type));
         setForeground(Look.colour(role));
+    }
+
+    private boolean hasBreaks() {
+        return getText() != null && getText().indexOf('\n') >= 0;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        if (isPreferredSizeSet() || !hasBreaks()) {
+            return super.getPreferredSize();
+        }
+        FontMetrics metrics = getFontMetrics(getFont());
+        int widest = getText().lines().mapToInt(metrics::stringWidth).max().orElse(0);
+        return new Dimension(widest, metrics.getHeight() * (int) getText().lines().count());
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        if (!hasBreaks()) {
+            super.paintComponent(graphics);
+            return;
+        }
+        FontMetrics metrics = getFontMetrics(getFont());
+        graphics.setFont(getFont());
+        graphics.setColor(getForeground());
+        int baseline = metrics.getAscent();
+        for (String line : getText().lines().toList()) {
+            FlatUIUtils.drawString(this, graphics, line, 0, baseline);
+            baseline += metrics.getHeight();
+        }
     }
 
     @Override

@@ -55,16 +55,18 @@ public final class Words {
 
     /** {@return a text as a tool tip, broken into lines; whatever stands in it is shown as it is} */
     public static String tip(String text) {
-        StringBuilder html = new StringBuilder("<html>");
+        return "<html>" + lines(text).replace("&", "&amp;").replace("<", "&lt;").replace("\n", "<br>") + "</html>";
+    }
+
+    /** {@return a text broken into lines} */
+    public static String lines(String text) {
+        StringBuilder lines = new StringBuilder();
         int line = 0;
         for (String word : LocalNumbers.shown(text).split(" ")) {
-            if (line > 0 && line + word.length() > LINE) {
-                html.append("<br>");
-                line = 0;
-            }
-            html.append(line == 0 ? "" : " ").append(word.replace("&", "&amp;").replace("<", "&lt;"));
-            line += word.length() + 1;
+            boolean full = line > 0 && line + word.length() > LINE;
+            lines.append(full ? "\n" : line == 0 ? "" : " ").append(word);
+            line = (full ? 0 : line) + word.length() + 1;
         }
-        return html.append("</html>").toString();
+        return lines.toString();
     }
 }

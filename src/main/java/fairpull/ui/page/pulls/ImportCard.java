@@ -155,7 +155,7 @@ final class ImportCard extends Card {
     }
 
     private void complain(String words) {
-        complaint.setText(words.isEmpty() ? " " : Words.tip(words));
+        complaint.setText(words.isEmpty() ? " " : Words.lines(words));
         complaint.setVisible(!words.isEmpty());
         revalidate();
     }
