@@ -42,6 +42,11 @@ public record BeforeAfter<T>(Optional<T> before, Optional<T> after) {
         return isKnown() && before.equals(after);
     }
 
+    /** {@return whether what was disclosed leaves open, or says, that they were these two} */
+    public boolean allows(T oneBefore, T oneAfter) {
+        return before.map(oneBefore::equals).orElse(true) && after.map(oneAfter::equals).orElse(true);
+    }
+
     /** {@return the same with another one before} */
     public BeforeAfter<T> withBefore(Optional<T> other) {
         return new BeforeAfter<>(other, after);

@@ -130,8 +130,7 @@ public final class Assumptions {
 
     /** {@return what the air of two days may make of figures that are not corrected, or may not be} */
     static double weather(Procedure procedure) {
-        BeforeAfter<Correction> said = procedure.correcting().corrections();
-        boolean uncorrected = open(said.before(), Correction.NONE) && open(said.after(), Correction.NONE);
+        boolean uncorrected = procedure.correcting().corrections().allows(Correction.NONE, Correction.NONE);
         return uncorrected && daysApart(procedure).orElse(2.0) > 0 ? RangeOfAir.of(procedure).uncorrected() : 0;
     }
 
@@ -143,7 +142,7 @@ public final class Assumptions {
     /** A rig does not change its barometer within a day, so that only a disclosed difference counts there. */
     static double barometer(Procedure procedure) {
         BeforeAfter<Barometer.Kind> said = procedure.correcting().barometers();
-        boolean raises = open(said.before(), Barometer.Kind.SEA_LEVEL) && open(said.after(), Barometer.Kind.STATION);
+        boolean raises = said.allows(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION);
         if (!raises || isOneSession(procedure) && !said.differs()) {
             return 0;
         }
@@ -164,10 +163,6 @@ public final class Assumptions {
     static Correction correction(Procedure procedure) {
         BeforeAfter<Correction> said = procedure.correcting().corrections();
         return said.after().or(said::before).orElse(Correction.SAE_J1349);
-    }
-
-    private static <T> boolean open(Optional<T> disclosed, T tried) {
-        return disclosed.map(tried::equals).orElse(true);
     }
 
     private static boolean is(Optional<Sameness> disclosed, Sameness wanted) {

@@ -48,12 +48,7 @@ public final class MixedStandards {
 
     /** {@return those pairs of different corrections that what was disclosed leaves open, or the one that was disclosed} */
     static List<StandardsMixed> open(BeforeAfter<Correction> disclosed, AirState air) {
-        return all(air).stream().filter(pair -> isOpen(disclosed.before(), pair.before()) && isOpen(disclosed.after(), pair.after()))
-                .toList();
-    }
-
-    private static boolean isOpen(Optional<Correction> disclosed, Correction tried) {
-        return disclosed.map(tried::equals).orElse(true);
+        return all(air).stream().filter(pair -> disclosed.allows(pair.before(), pair.after())).toList();
     }
 
     /** {@return of the pairs that are open, the one whose apparent gain is nearest to a published relative gain} */

@@ -160,25 +160,32 @@ public final class TestFolder {
     public LogEntry.Amended amend(Plan before, Plan after, String reason, OffsetDateTime at) throws IOException {
         LogEntry.Amended amended = new LogEntry.Amended(reason, PlanJson.changes(before, after),
                 Sha256.of(PlanJson.canonical(before)), Sha256.of(PlanJson.canonical(after)));
-        // a kill after the log was written finds the plan that it names, and puts it in place
-        AtomicWrite.text(folder.resolve(NEXT_PLAN), PlanJson.indented(after));
-        append(at, List.of(amended));
-        Files.move(folder.resolve(NEXT_PLAN), folder.resolve("plan.json"), StandardCopyOption.ATOMIC_MOVE);
-        return amended;
+        return Turn.in(folder, () -> {
+            AtomicWrite.text(folder.resolve(NEXT_PLAN), PlanJson.indented(after));
+            append(at, List.of(amended));
+            finishAmendment();
+            return amended;
+        });
     }
 
-    /** An amendment that was cut short between the log and the plan is carried to its end. */
+    /** Puts the amended plan in place once the log names it; after a kill between both, whoever reads the test next does. */
     private void finishAmendment() throws IOException {
         Path next = folder.resolve(NEXT_PLAN);
-        if (Files.exists(next)) {
+        if (!Files.exists(next)) {
+            return;
+        }
+        Turn.in(folder, () -> {
             Optional<String> expected = new DayLog(log().read().records()).planSha256();
-            boolean logged = expected.isPresent() && expected.get().equals(Sha256.of(PlanJson.canonical(readPlan(next))));
-            boolean inPlace = expected.isPresent()
-                    && expected.get().equals(Sha256.of(PlanJson.canonical(readPlan(folder.resolve("plan.json")))));
-            if (logged && !inPlace) {
+            boolean waits = Files.exists(next) && isPlan(next, expected) && !isPlan(folder.resolve("plan.json"), expected);
+            if (waits) {
                 Files.move(next, folder.resolve("plan.json"), StandardCopyOption.ATOMIC_MOVE);
             }
-        }
+            return waits;
+        });
+    }
+
+    private static boolean isPlan(Path file, Optional<String> sha256) throws IOException {
+        return sha256.isPresent() && sha256.get().equals(Sha256.of(PlanJson.canonical(readPlan(file))));
     }
 
     /** Writes the plan of a test that is not sealed. */

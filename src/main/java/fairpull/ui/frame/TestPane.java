@@ -78,11 +78,15 @@ public final class TestPane extends PathPane<Page> implements ReportWriter {
 
     /** Shows what may be shown to eyes that may be blind: the title names the parts, and some pages tell of them. */
     private void blinded() {
+        titled();
+        showPath();
+    }
+
+    private void titled() {
         boolean before = blind;
         blind = desk.isBlind();
         title().setText(Titles.title(document, blind));
         title().setToolTipText(document.folder().map(folder -> Words.tip(folder.toString())).orElse(null));
-        showPath();
         firePropertyChange(BLIND, before, blind);
     }
 
@@ -160,7 +164,7 @@ public final class TestPane extends PathPane<Page> implements ReportWriter {
 
     @Override
     void refresh() {
-        blinded();
+        titled();
         subtitle().setText(Titles.subtitle(document));
         found.yieldTo(current().isWide());
         strip.compact(current().isWide());

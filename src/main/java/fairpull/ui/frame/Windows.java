@@ -55,13 +55,9 @@ public final class Windows {
 
     /**
      * Shows what a start begins with: edits that were never saved, each in a window of its own that says so, then the test that was asked
-     * for, which comes to the front where those edits are of it; the invented example at the very first start, else a new test.
+     * for, which comes to the front where those edits are of it, or the days that were under way in windows that never ended; the
+     * invented example at the very first start, else a new test.
      */
-    public void begin(Optional<Document> asked, Unsaved found) {
-        begin(asked, found, List.of());
-    }
-
-    /** Shows the same, and before all a day that was under way in a window that never ended. */
     public void begin(Optional<Document> asked, Unsaved found, List<Document> running) {
         recover(found);
         if (asked.isPresent()) {

@@ -308,7 +308,7 @@ class AuditWindowTest {
     @Test
     void aPublicationThatIsDroppedOnATestIsAuditedBesideIt() {
         Seat seat = new Seat(folder.resolve("home"));
-        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none(), List.of()));
         OpenTest test = seat.only();
         done(() -> test.pane().take(Path.of("demo-data/published/sound.json"), test.actions()::open));
         assertThat(got(seat.windows::audits)).singleElement()

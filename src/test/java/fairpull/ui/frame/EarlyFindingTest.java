@@ -58,7 +58,7 @@ class EarlyFindingTest {
         }
         Seat seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none(), List.of()));
         test = seat.only();
     }
 

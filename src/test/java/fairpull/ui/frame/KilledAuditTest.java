@@ -59,7 +59,7 @@ class KilledAuditTest {
         Seat seat = new Seat(home());
         seat.settings.set("started", "yes");
         Unsaved found = Unsaved.in(seat.settings);
-        done(() -> seat.windows.begin(Optional.empty(), found));
+        done(() -> seat.windows.begin(Optional.empty(), found, List.of()));
         return seat;
     }
 

@@ -48,7 +48,7 @@ class OpenShelfTest {
         InventedTests.make(folder, 5, Kind.UNDER_WAY);
         InventedTests.make(folder, 6, Kind.BROKEN);
         seat = new Seat(home.resolve("home"));
-        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.empty(), Unsaved.none(), List.of()));
         done(() -> seat.windows.open().get(0).actions().shelf());
     }
 

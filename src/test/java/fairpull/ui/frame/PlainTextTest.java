@@ -68,7 +68,7 @@ class PlainTextTest {
         Seat seat = new Seat(folder.resolve("home"));
         Document document = KeepTest.open(hostile());
         assertThat(document.plan().title()).startsWith("<html>");
-        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none(), List.of()));
         TestPane pane = seat.only().pane();
         for (var page : pane.pages()) {
             done(() -> {

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -45,7 +46,7 @@ class ReportActionsTest {
         kept = CopiedTest.of(Path.of("plans/panel-filter"), folder.resolve("panel-filter"));
         seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none(), List.of()));
         test = seat.only();
     }
 

@@ -41,7 +41,7 @@ class TestActionsTest {
         KeepTest.create(kept, StartingPlan.in(UnitSystem.METRIC));
         seat = new Seat(folder.resolve("home"));
         var document = KeepTest.open(kept);
-        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none(), List.of()));
         test = seat.only();
     }
 

@@ -35,7 +35,7 @@ class TestMenuTest {
     void open() {
         seat = new Seat(home);
         done(() -> {
-            seat.windows.begin(Optional.empty(), Unsaved.none());
+            seat.windows.begin(Optional.empty(), Unsaved.none(), List.of());
             bar = TestMenu.of(seat.windows.open().get(0).actions(), seat.settings);
         });
     }

@@ -50,7 +50,7 @@ class WindowsTest {
     private void editedAndKilled(Optional<Document> document) throws IOException {
         Seat seat = new Seat(home);
         seat.settings.set("started", "yes");
-        done(() -> seat.windows.begin(document, Unsaved.none()));
+        done(() -> seat.windows.begin(document, Unsaved.none(), List.of()));
         type(seat.only(), "question.title", EDITED);
         Waiting.until(() -> recovery().anyMatch(file -> holds(file, EDITED)));
         for (Path file : recovery().toList()) {
@@ -83,7 +83,7 @@ class WindowsTest {
                 throw new UncheckedIOException(unreadable);
             }
         });
-        done(() -> seat.windows.begin(document, found));
+        done(() -> seat.windows.begin(document, found, List.of()));
         return seat;
     }
 
@@ -175,7 +175,7 @@ class WindowsTest {
         KeepTest.seal(test, OffsetDateTime.parse("2026-05-09T08:00:00Z"));
         var document = KeepTest.open(test);
         Seat seat = new Seat(home);
-        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none()));
+        done(() -> seat.windows.begin(Optional.of(document), Unsaved.none(), List.of()));
         assertThat(OpenedAt.running(Windows.left(seat.settings))).as("nothing was run yet").isEmpty();
         RunDay.of(test).pullDone(OffsetDateTime.parse("2026-05-09T08:10:00Z"));
 
