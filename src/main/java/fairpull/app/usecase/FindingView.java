@@ -3,7 +3,7 @@ package fairpull.app.usecase;
 import fairpull.app.task.Progress;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.finding.Judgement;
-import fairpull.report.chart.Drawing;
+import fairpull.report.chart.Chart;
 import fairpull.report.wording.Said;
 import fairpull.report.write.Card;
 import fairpull.report.write.Figure;
@@ -23,10 +23,10 @@ public record FindingView(List<Section> sections) {
     /**
      * One card.
      *
-     * @param kind {@code verdict}, {@code alarm} or {@code plain}
+     * @param kind {@code verdict}, {@code alarm}, {@code change}, {@code standing}, {@code claims} or {@code plain}
      * @param heading what was found
      * @param paragraphs sentences under it
-     * @param drawings charts
+     * @param charts charts, in the width that there is
      * @param caption what the marks of the charts mean
      * @param answers a few words each, with their figures
      * @param table its heads first, then its rows; empty for none
@@ -35,12 +35,12 @@ public record FindingView(List<Section> sections) {
      * @param plainly what the answers say without their figures; empty where they need none
      * @param method whether it is the method behind other cards
      */
-    public record Section(String kind, String heading, List<String> paragraphs, List<Drawing> drawings, String caption,
+    public record Section(String kind, String heading, List<String> paragraphs, List<Chart> charts, String caption,
             List<Answered> answers, List<List<String>> table, int words, List<String> steps,
             List<Answered> plainly, boolean method) {
         public Section {
             paragraphs = List.copyOf(paragraphs);
-            drawings = List.copyOf(drawings);
+            charts = List.copyOf(charts);
             answers = List.copyOf(answers);
             table = List.copyOf(table);
             steps = List.copyOf(steps);
@@ -79,7 +79,7 @@ public record FindingView(List<Section> sections) {
     static Section section(Card card) {
         List<List<String>> table = card.table().columns().isEmpty() ? List.of()
                 : Stream.concat(Stream.of(card.table().columns()), card.table().rows().stream()).toList();
-        return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::drawing).toList(),
+        return new Section(card.kind(), card.heading(), card.paragraphs(), card.figures().stream().map(Figure::chart).toList(),
                 card.caption(), answered(card.said()), table, card.table().words(), card.steps(), answered(card.plainly()), card.method());
     }
 

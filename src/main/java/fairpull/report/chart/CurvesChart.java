@@ -23,13 +23,15 @@ public final class CurvesChart {
     private final CurveTable table;
     private final List<InstallCurve> installs;
     private final String settings;
+    private final double width;
     private final SpeedPlot plot;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private CurvesChart(CurveFinding curve, String settings) {
+    private CurvesChart(CurveFinding curve, String settings, double width) {
         this.curve = curve;
         this.table = curve.curves();
         this.settings = settings;
+        this.width = width;
         this.installs = InstallCurve.of(table);
         DoubleSummaryStatistics values = table.rows().stream().flatMapToDouble(row -> row.values().stream()).filter(Double::isFinite)
                 .summaryStatistics();
@@ -37,25 +39,25 @@ public final class CurvesChart {
         double low = values.getMin() - margin;
         double high = values.getMax() + margin;
         double left = Axes.leftMargin(low, high);
-        this.plot = new SpeedPlot(new Bounds(left, TOP, Drawing.WIDTH - left - RIGHT, HEIGHT - TOP), table.grid().firstRadPerS(),
+        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), table.grid().firstRadPerS(),
                 table.grid().lastRadPerS(), low, high);
     }
 
     /** {@return the chart; {@code settings} stand at its foot} */
-    public static Drawing draw(CurveFinding curve, String settings) {
-        return new CurvesChart(curve, settings).draw();
+    public static Chart of(CurveFinding curve, String settings) {
+        return width -> new CurvesChart(curve, settings, width).draw();
     }
 
     private Drawing draw() {
-        shapes.addAll(plot.frame(CurveWords.axis(curve)));
-        shapes.addAll(plot.speeds(plot.panel()));
+        shapes.addAll(plot.frame(CurveWords.axis(curve), width));
+        shapes.addAll(plot.speeds(plot.panel(), width));
         installs.forEach(install -> install.pulls().forEach(pull -> over(pull, faint(install.part()))));
         installs.forEach(install -> over(install.mean(), new Pen(role(install.part()), 0.7, Shape.Dash.SOLID)));
         part(CurvePoint::meanA, new Pen(Role.A, 1.5, Shape.Dash.SOLID));
         part(CurvePoint::meanB, new Pen(Role.B, 2.8, Shape.Dash.BROKEN));
         letters();
-        shapes.addAll(SpeedPlot.foot(settings, HEIGHT));
-        return new Drawing(Drawing.WIDTH, HEIGHT + SpeedPlot.beneath(settings), CurveWords.curvesTitle(curve),
+        shapes.addAll(SpeedPlot.foot(settings, HEIGHT, width));
+        return new Drawing(width, HEIGHT + SpeedPlot.beneath(settings, width), CurveWords.curvesTitle(curve),
                 CurveWords.curvesDescription(curve), shapes);
     }
 

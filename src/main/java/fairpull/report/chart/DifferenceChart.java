@@ -27,14 +27,16 @@ public final class DifferenceChart {
     private final CurveFinding curve;
     private final OptionalDouble worthwhile;
     private final String settings;
+    private final double width;
     private final CurveNumbers numbers;
     private final SpeedPlot plot;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private DifferenceChart(CurveFinding curve, OptionalDouble worthwhile, String settings) {
+    private DifferenceChart(CurveFinding curve, OptionalDouble worthwhile, String settings, double width) {
         this.curve = curve;
         this.worthwhile = worthwhile;
         this.settings = settings;
+        this.width = width;
         this.numbers = CurveNumbers.of(curve);
         double reach = MOST_HALF_WIDTHS * numbers.halfWidth();
         double low = Math.min(0, worthwhile.orElse(0));
@@ -46,7 +48,7 @@ public final class DifferenceChart {
         }
         double margin = high > low ? 0.08 * (high - low) : 1;
         double left = Axes.leftMargin(low - margin, high + margin);
-        this.plot = new SpeedPlot(new Bounds(left, TOP, Drawing.WIDTH - left - RIGHT, HEIGHT - TOP), curve.curves().grid().firstRadPerS(),
+        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), curve.curves().grid().firstRadPerS(),
                 curve.curves().grid().lastRadPerS(), low - margin, high + margin);
     }
 
@@ -56,13 +58,13 @@ public final class DifferenceChart {
      * @param worthwhile the worthwhile gain, negative where less is better
      * @param settings what stands at its foot
      */
-    public static Drawing draw(CurveFinding curve, OptionalDouble worthwhile, String settings) {
-        return new DifferenceChart(curve, worthwhile, settings).draw();
+    public static Chart of(CurveFinding curve, OptionalDouble worthwhile, String settings) {
+        return width -> new DifferenceChart(curve, worthwhile, settings, width).draw();
     }
 
     private Drawing draw() {
         Stretches.of(curve).forEach(this::band);
-        shapes.addAll(plot.frame(CurveWords.changeAxis(curve)));
+        shapes.addAll(plot.frame(CurveWords.changeAxis(curve), width));
         shapes.add(across(0, Role.INK, 1.4, Shape.Dash.SOLID));
         worthwhile.ifPresent(gain -> shapes.add(across(gain, Role.GATE, 1.2, Shape.Dash.BROKEN)));
         for (List<CurvePoint> stretch : Stretches.of(curve)) {
@@ -72,15 +74,15 @@ public final class DifferenceChart {
         labels();
         Bounds strip = new Bounds(plot.panel().x(), HEIGHT, plot.panel().width(), STRIP);
         shownRanges(strip);
-        shapes.addAll(plot.speeds(strip));
-        shapes.addAll(SpeedPlot.foot(settings, strip.bottom()));
-        return new Drawing(Drawing.WIDTH, strip.bottom() + SpeedPlot.beneath(settings), CurveWords.changeTitle(curve),
+        shapes.addAll(plot.speeds(strip, width));
+        shapes.addAll(SpeedPlot.foot(settings, strip.bottom(), width));
+        return new Drawing(width, strip.bottom() + SpeedPlot.beneath(settings, width), CurveWords.changeTitle(curve),
                 CurveWords.ranges(curve), shapes);
     }
 
-    private Shape across(double value, Role role, double width, Shape.Dash dash) {
+    private Shape across(double value, Role role, double thick, Shape.Dash dash) {
         double y = plot.y(value);
-        return new Shape.Line(new Point(plot.panel().x(), y), new Point(plot.panel().right(), y), role, width, dash);
+        return new Shape.Line(new Point(plot.panel().x(), y), new Point(plot.panel().right(), y), role, thick, dash);
     }
 
     private void band(List<CurvePoint> stretch) {
@@ -98,7 +100,8 @@ public final class DifferenceChart {
         CurvePoint largest = curve.points().stream().max(bySize).orElseThrow();
         Point at = plot.at(largest.speedRadPerS(), largest.estimate().change());
         shapes.add(new Shape.Disc(at, 4, Role.B));
-        String text = numbers.signed(largest.estimate().change()) + " at " + CurveNumbers.rpm(largest.speedRadPerS());
+        String text = LetterWidths.fit(numbers.signed(largest.estimate().change()) + " at " + CurveNumbers.rpm(largest.speedRadPerS()),
+                Shape.Type.STRONG, plot.panel().width());
         boolean up = largest.estimate().change() > 0;
         Shape.Words label = inPanel(new Shape.Words(new Point(at.x(), up ? at.y() - 11 : at.y() + 21), text, Role.B, Shape.Type.STRONG,
                 Shape.Anchor.MIDDLE));
@@ -108,7 +111,7 @@ public final class DifferenceChart {
 
     /** Moved sideways so far that it covers no figure of the axis. */
     private Shape.Words inPanel(Shape.Words words) {
-        Shape.Words within = words.within(Drawing.WIDTH);
+        Shape.Words within = words.within(width);
         double missing = Math.max(0, plot.panel().x() - within.bounds().x());
         return new Shape.Words(new Point(within.at().x() + missing, within.at().y()), within.text(), within.role(), within.type(),
                 within.anchor());
@@ -160,12 +163,12 @@ public final class DifferenceChart {
 
     private Bounds bar(SpeedRange range, Bounds strip) {
         double from = plot.x(range.lowRadPerS());
-        double width = Math.max(3, plot.x(range.highRadPerS()) - from);
-        return new Bounds(Math.min(from, strip.right() - width), strip.bottom() - 7, width, 5);
+        double length = Math.max(3, plot.x(range.highRadPerS()) - from);
+        return new Bounds(Math.min(from, strip.right() - length), strip.bottom() - 7, length, 5);
     }
 
     private Shape.Words label(SpeedRange range, String what, Bounds strip) {
         return new Shape.Words(new Point(bar(range, strip).middle(), strip.y() + 15), what + CurveNumbers.range(range), Role.INK,
-                Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(Drawing.WIDTH);
+                Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(width);
     }
 }

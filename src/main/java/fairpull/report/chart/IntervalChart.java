@@ -21,24 +21,26 @@ public final class IntervalChart {
     private final Estimate estimate;
     private final Interval interval;
     private final Numbers numbers;
+    private final double width;
     private final Scale scale;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private IntervalChart(Finding finding, Estimate estimate, Interval interval) {
+    private IntervalChart(Finding finding, Estimate estimate, Interval interval, double width) {
         this.finding = finding;
         this.estimate = estimate;
         this.interval = interval;
         this.numbers = Numbers.of(finding);
-        this.scale = scale(finding, estimate, interval);
+        this.width = width;
+        this.scale = scale(finding, estimate, interval, width);
     }
 
     /** {@return the chart, where there is an interval} */
-    public static Optional<Drawing> draw(Finding finding) {
+    public static Optional<Chart> of(Finding finding) {
         return finding.interval().flatMap(interval -> finding.estimate()
-                .map(estimate -> new IntervalChart(finding, estimate, interval).draw()));
+                .map(estimate -> width -> new IntervalChart(finding, estimate, interval, width).draw()));
     }
 
-    private static Scale scale(Finding finding, Estimate estimate, Interval interval) {
+    private static Scale scale(Finding finding, Estimate estimate, Interval interval, double width) {
         double gain = finding.settings().worthwhileGain().orElse(0);
         double reach = DoubleStream.of(estimate.change() - interval.low(), interval.high() - estimate.change())
                 .filter(Double::isFinite).max().orElse(1);
@@ -47,7 +49,7 @@ public final class IntervalChart {
         double high = DoubleStream.of(0, gain, Double.isInfinite(interval.high()) ? estimate.change() + reach : interval.high()).max()
                 .orElseThrow();
         double margin = high > low ? (high - low) * 0.06 : 1;
-        return new Scale(low - margin, high + margin, MARGIN, Drawing.WIDTH - MARGIN);
+        return new Scale(low - margin, high + margin, MARGIN, width - MARGIN);
     }
 
     private Drawing draw() {
@@ -58,9 +60,9 @@ public final class IntervalChart {
         shapes.addAll(figures());
         shapes.addAll(edges());
         shapes.add(words(new Point(2, HEIGHT - 6), "← less with B", Role.SOFT, Shape.Anchor.START));
-        shapes.add(words(new Point(Drawing.WIDTH - 2, HEIGHT - 6), "more with B →", Role.SOFT, Shape.Anchor.END));
+        shapes.add(words(new Point(width - 2, HEIGHT - 6), "more with B →", Role.SOFT, Shape.Anchor.END));
         String level = Numbers.level(interval.level());
-        return new Drawing(Drawing.WIDTH, HEIGHT, "Change B − A with its " + level + " interval",
+        return new Drawing(width, HEIGHT, "Change B − A with its " + level + " interval",
                 "Change " + numbers.signed(estimate.change()) + ", interval " + numbers.signedBare(interval.low()) + " … "
                         + numbers.signed(interval.high()) + "."
                         + (finding.settings().worthwhileGain().isPresent() ? " Worthwhile gain " + gainText() + "." : ""), shapes);
@@ -83,7 +85,7 @@ public final class IntervalChart {
         boolean openLeft = Double.isInfinite(interval.low());
         boolean openRight = Double.isInfinite(interval.high());
         double from = openLeft ? MARGIN : scale.at(interval.low());
-        double to = openRight ? Drawing.WIDTH - MARGIN : scale.at(interval.high());
+        double to = openRight ? width - MARGIN : scale.at(interval.high());
         shapes.add(new Shape.Line(new Point(from, BAR), new Point(to, BAR), Role.B, 5, Shape.Dash.SOLID));
         if (openLeft) {
             shapes.add(arrow(from, -14));
@@ -98,7 +100,7 @@ public final class IntervalChart {
         return new Shape.Polygon(List.of(new Point(x, BAR - 8), new Point(x + length, BAR), new Point(x, BAR + 8)), Role.B);
     }
 
-    /** The estimate and both ends above the bar; where they would run into each other, all in one text. */
+    /** The estimate and both ends above the bar; all in one text where they would run into each other, the estimate alone without room. */
     private List<Shape.Words> figures() {
         double y = TOP - 10;
         Shape.Words middle = within(new Shape.Words(new Point(scale.at(estimate.change()), y), numbers.signed(estimate.change()), Role.B,
@@ -111,7 +113,8 @@ public final class IntervalChart {
         }
         String all = numbers.signed(estimate.change()) + " (" + numbers.signedBare(interval.low()) + " … "
                 + numbers.signedBare(interval.high()) + ")";
-        return List.of(within(new Shape.Words(middle.at(), all, Role.B, Shape.Type.STRONG, Shape.Anchor.MIDDLE)));
+        boolean fits = LetterWidths.of(all, Shape.Type.STRONG) <= width;
+        return List.of(fits ? within(new Shape.Words(middle.at(), all, Role.B, Shape.Type.STRONG, Shape.Anchor.MIDDLE)) : middle);
     }
 
     /** Zero and the ends of the zone beneath; beside each other, or in one text where there is no room. */
@@ -146,7 +149,7 @@ public final class IntervalChart {
     }
 
     /** The same words, moved so far that they are not cut. */
-    private static Shape.Words within(Shape.Words words) {
-        return words.within(Drawing.WIDTH);
+    private Shape.Words within(Shape.Words words) {
+        return words.within(width);
     }
 }

@@ -83,8 +83,8 @@ public final class ResidualsChart {
                 speeds(panel);
             }
         }
-        shapes.addAll(SpeedPlot.foot(settings, bottom));
-        return new Drawing(Drawing.WIDTH, bottom + SpeedPlot.beneath(settings), CurveWords.residualTitle(),
+        shapes.addAll(SpeedPlot.foot(settings, bottom, Drawing.WIDTH));
+        return new Drawing(Drawing.WIDTH, bottom + SpeedPlot.beneath(settings, Drawing.WIDTH), CurveWords.residualTitle(),
                 CurveWords.residualDescription(curve), shapes);
     }
 

@@ -10,6 +10,7 @@ import java.util.function.IntToDoubleFunction;
 final class SpeedPlot {
     /** Engine speed in so many figures leaves each room for its unit. */
     private static final int MOST_TICKS = 7;
+    private static final double ROOM_OF_TICK = 75;
     private static final double LINE_OF_FOOT = 15;
     private static final double AXIS = 26;
 
@@ -48,41 +49,42 @@ final class SpeedPlot {
         return new Point(x(radPerS), y(value));
     }
 
-    List<Shape> frame(String label) {
-        return Axes.up(panel, up, label);
+    List<Shape> frame(String label, double width) {
+        return Axes.up(panel, up, label, width);
     }
 
     /** {@return the speed axis along the lower edge of a strip that stands under the panel} */
-    List<Shape> speeds(Bounds strip) {
-        return Axes.along(strip, across, MOST_TICKS, value -> Numbers.THIN + Units.RPM.symbol());
+    List<Shape> speeds(Bounds strip, double width) {
+        int most = (int) Math.min(MOST_TICKS, strip.width() / ROOM_OF_TICK);
+        return Axes.along(strip, across, most, value -> Numbers.THIN + Units.RPM.symbol(), width);
     }
 
     /** {@return how much room the speed axis and the settings take beneath a plot} */
-    static double beneath(String settings) {
-        return AXIS + LINE_OF_FOOT * footLines(settings).size() + 4;
+    static double beneath(String settings, double width) {
+        return AXIS + LINE_OF_FOOT * footLines(settings, width).size() + 4;
     }
 
     /** {@return the settings in small type under the speed axis, broken where they are joined} */
-    static List<Shape> foot(String settings, double bottom) {
+    static List<Shape> foot(String settings, double bottom, double width) {
         List<Shape> shapes = new ArrayList<>();
         double y = bottom + AXIS + LINE_OF_FOOT - 3;
-        for (String line : footLines(settings)) {
+        for (String line : footLines(settings, width)) {
             shapes.add(new Shape.Words(new Point(2, y), line, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START));
             y += LINE_OF_FOOT;
         }
         return shapes;
     }
 
-    private static List<String> footLines(String settings) {
+    private static List<String> footLines(String settings, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String part : settings.split(" · ")) {
             String longer = line.isEmpty() ? part : line + " · " + part;
-            if (!line.isEmpty() && LetterWidths.of(longer, Shape.Type.SMALL) > Drawing.WIDTH - 4) {
+            if (!line.isEmpty() && LetterWidths.of(longer, Shape.Type.SMALL) > width - 4) {
                 lines.add(line);
                 longer = part;
             }
-            line = LetterWidths.fit(longer, Shape.Type.SMALL, Drawing.WIDTH - 4);
+            line = LetterWidths.fit(longer, Shape.Type.SMALL, width - 4);
         }
         lines.add(line);
         return lines;

@@ -18,14 +18,14 @@ public final class TippingScale {
     }
 
     /** {@return the scale, where there is a tipping scatter} */
-    public static Optional<Drawing> draw(Finding finding) {
+    public static Optional<Chart> of(Finding finding) {
         return finding.tippingScatter().stream().filter(tipping -> tipping > 0 && Double.isFinite(tipping)).boxed().findFirst()
-                .map(tipping -> draw(finding, tipping));
+                .map(tipping -> width -> draw(finding, tipping, width));
     }
 
-    private static Drawing draw(Finding finding, double tipping) {
+    private static Drawing draw(Finding finding, double tipping, double width) {
         double record = finding.settings().refitRecord().map(ScatterRecord::standardDeviation).orElse(0.0);
-        Scale scale = new Scale(0, Math.max(tipping, record) * 1.4, 2, Drawing.WIDTH - 2);
+        Scale scale = new Scale(0, Math.max(tipping, record) * 1.4, 2, width - 2);
         double tip = scale.at(tipping);
         double top = finding.settings().refitRecord().isPresent() ? WITH_RECORD : WITHOUT_RECORD;
         Bounds left = new Bounds(scale.start(), top, tip - scale.start(), 8);
@@ -37,11 +37,11 @@ public final class TippingScale {
         segment(right, TippingWords.above(finding), Role.SOFT).ifPresent(shapes::add);
         String figure = TippingWords.scatter(tipping, finding.unit());
         shapes.add(new Shape.Words(new Point(tip, top + 42), "tips at " + figure, Role.INK, Shape.Type.STRONG, Shape.Anchor.MIDDLE)
-                .within(Drawing.WIDTH));
+                .within(width));
         shapes.add(new Shape.Words(new Point(2, top + BENEATH - 4), "refit scatter, one standard deviation →", Role.SOFT, Shape.Type.SMALL,
                 Shape.Anchor.START));
-        finding.settings().refitRecord().ifPresent(known -> shapes.addAll(recordMark(known, finding.unit(), scale)));
-        return new Drawing(Drawing.WIDTH, top + BENEATH, "Tipping scatter",
+        finding.settings().refitRecord().ifPresent(known -> shapes.addAll(recordMark(known, finding.unit(), scale, width)));
+        return new Drawing(width, top + BENEATH, "Tipping scatter",
                 finding.verdict().words() + "; tips at a refit scatter of " + figure + ".", shapes);
     }
 
@@ -51,10 +51,10 @@ public final class TippingScale {
                 Shape.Anchor.MIDDLE)) : Optional.empty();
     }
 
-    private static List<Shape> recordMark(ScatterRecord record, String unit, Scale scale) {
+    private static List<Shape> recordMark(ScatterRecord record, String unit, Scale scale, double width) {
         double x = scale.at(record.standardDeviation());
         Shape words = new Shape.Words(new Point(x, WITH_RECORD - 18), "this rig " + Numbers.brief(record.standardDeviation(), unit),
-                Role.INK, Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(Drawing.WIDTH);
+                Role.INK, Shape.Type.SMALL, Shape.Anchor.MIDDLE).within(width);
         List<Point> corners = List.of(new Point(x, WITH_RECORD - 2), new Point(x + 6, WITH_RECORD - 12),
                 new Point(x - 6, WITH_RECORD - 12));
         return List.of(new Shape.Polygon(corners, Role.INK), words);

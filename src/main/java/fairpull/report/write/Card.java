@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * One thought of a report, as the template takes it.
  *
- * @param kind how it is shown: {@code verdict}, {@code alarm} or {@code plain}
+ * @param kind how it is shown, or where: {@code verdict}, {@code alarm}, {@code change}, {@code standing}, {@code claims} or {@code plain}
  * @param heading what was found
  * @param paragraphs sentences under it
  * @param figures charts

@@ -63,12 +63,12 @@ final class CurveCards {
     }
 
     private Card change() {
-        Card card = Card.plain(CurveWords.heading(curve));
+        Card card = Card.plain(CurveWords.heading(curve)).as("change");
         for (String sentence : CurveWords.paragraphs(curve)) {
             card = card.saying(sentence);
         }
-        return card.showing(List.of(new Figure("difference", DifferenceChart.draw(curve, worthwhile(), settings)),
-                new Figure("curves", CurvesChart.draw(curve, settings))), CurveWords.caption());
+        return card.showing(List.of(new Figure("difference", DifferenceChart.of(curve, worthwhile(), settings)),
+                new Figure("curves", CurvesChart.of(curve, settings))), CurveWords.caption());
     }
 
     /** The worthwhile gain belongs to the deciding measure: it says nothing about a curve in another unit. */

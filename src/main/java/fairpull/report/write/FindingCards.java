@@ -44,7 +44,7 @@ final class FindingCards {
         cards.add(standing(judgement));
         notices(judgement, surface).ifPresent(cards::add);
         excluded(judgement).ifPresent(cards::add);
-        said("Claims, held against the finding", ClaimWords.all(judgement)).ifPresent(cards::add);
+        said("Claims, held against the finding", ClaimWords.all(judgement)).map(card -> card.as("claims")).ifPresent(cards::add);
         said("Further measures", SecondaryWords.all(judgement)).map(card -> card.saying(SecondaryWords.caution(judgement)))
                 .ifPresent(cards::add);
         cards.add(Card.plain(HeadingWords.amendments(judgement)).answering(SealWords.amendments(judgement)));
@@ -62,7 +62,7 @@ final class FindingCards {
         Card card = Card.plain(FindingWords.verdictHead(finding)).as("verdict")
                 .saying(WhyWords.sentence(finding))
                 .saying(FindingWords.paragraph(finding, Subject.of(judgement.plan(), judgement.plan().question().deciding())));
-        return IntervalChart.draw(finding).map(chart -> card.showing(List.of(new Figure("interval", chart)), "")).orElse(card);
+        return IntervalChart.of(finding).map(chart -> card.showing(List.of(new Figure("interval", chart)), "")).orElse(card);
     }
 
     private static Card day(Judgement judgement) {
@@ -76,11 +76,11 @@ final class FindingCards {
 
     private static Card standing(Judgement judgement) {
         Finding finding = judgement.deciding();
-        Card card = Card.plain(HeadingWords.standing(finding)).answering(CheckWords.all(finding))
+        Card card = Card.plain(HeadingWords.standing(finding)).as("standing").answering(CheckWords.all(finding))
                 .answeringPlainly(PlainChecks.all(finding));
         Subject subject = Subject.of(judgement.plan().question().deciding().name());
         Card worded = TippingWords.sentence(finding, subject).map(card::saying).orElse(card);
-        return TippingScale.draw(finding).map(scale -> worded.showing(List.of(new Figure("tipping", scale)), "")).orElse(worded);
+        return TippingScale.of(finding).map(scale -> worded.showing(List.of(new Figure("tipping", scale)), "")).orElse(worded);
     }
 
     private static Optional<Card> notices(Judgement judgement, Surface surface) {

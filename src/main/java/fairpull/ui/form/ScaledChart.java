@@ -1,5 +1,6 @@
 package fairpull.ui.form;
 
+import fairpull.report.chart.Chart;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.ui.theme.LocalNumbers;
@@ -11,19 +12,31 @@ import java.util.Optional;
 import javax.swing.JPanel;
 
 /**
- * A chart of a fixed shape, as large as the width it is given allows, and never larger than it was drawn
- * for the size of type.
+ * A chart in the width that it is given: drawn as wide as a report for the size of type at most, and made smaller with its type only where
+ * no chart would stay legible otherwise.
  */
 public final class ScaledChart extends JPanel {
-    private final transient Drawing drawing;
+    private final transient Chart chart;
+    /** The chart in the width that there was last. */
+    private transient Drawing drawing;
 
-    /** A chart. */
+    /** A chart of a fixed shape. */
     public ScaledChart(Drawing drawing) {
-        this.drawing = drawing.reworded(LocalNumbers::shown);
-        ChartMenu.attach(this, () -> Optional.of(this.drawing));
+        this(Chart.fixed(drawing));
+    }
+
+    /** A chart in any width. */
+    public ScaledChart(Chart chart) {
+        this.chart = chart;
+        this.drawing = drawn(Drawing.WIDTH);
+        ChartMenu.attach(this, () -> Optional.of(drawn(Drawing.WIDTH)));
         setOpaque(false);
         getAccessibleContext().setAccessibleName(drawing.title());
         getAccessibleContext().setAccessibleDescription(drawing.description());
+    }
+
+    private Drawing drawn(double width) {
+        return chart.wide(Math.max(Chart.NARROWEST, Math.min(Drawing.WIDTH, width))).reworded(LocalNumbers::shown);
     }
 
     private double scale(double width) {
@@ -41,6 +54,7 @@ public final class ScaledChart extends JPanel {
         boolean resized = width != getWidth();
         super.setBounds(x, y, width, height);
         if (resized) {
+            drawing = drawn(width / Look.scale());
             revalidate();
         }
     }

@@ -41,7 +41,7 @@ class CurveChartsTest {
 
     @Test
     void aAndBAreToldApartByLetterAndLineNotByColourAlone() {
-        Drawing drawing = CurvesChart.draw(CurveExamples.gain(), FOOT);
+        Drawing drawing = CurvesChart.of(CurveExamples.gain(), FOOT).wide(Drawing.WIDTH);
         List<Shape.Path> paths = paths(drawing);
 
         Shape.Path a = paths.stream().filter(path -> path.role() == Role.A && path.width() > 1).findFirst().orElseThrow();
@@ -77,7 +77,7 @@ class CurveChartsTest {
     @Test
     void theBarStandsOverTheSpeedsThatAreShown() {
         CurveFinding curve = CurveExamples.gain();
-        Drawing drawing = DifferenceChart.draw(curve, OptionalDouble.of(3), FOOT);
+        Drawing drawing = DifferenceChart.of(curve, OptionalDouble.of(3), FOOT).wide(Drawing.WIDTH);
 
         Bounds bar = shapes(drawing, Shape.Area.class).stream().filter(area -> area.role() == Role.INK).findFirst().orElseThrow().bounds();
         List<Shape.Line> ticks = shapes(drawing, Shape.Line.class).stream()
@@ -91,9 +91,9 @@ class CurveChartsTest {
 
     @Test
     void aLossHasAnOpenBarAndNothingShownIsSaid() {
-        Drawing both = DifferenceChart.draw(CurveExamples.lossAndGain(), OptionalDouble.empty(), FOOT);
+        Drawing both = DifferenceChart.of(CurveExamples.lossAndGain(), OptionalDouble.empty(), FOOT).wide(Drawing.WIDTH);
         assertThat(shapes(both, Shape.Frame.class)).hasSize(1);
-        Drawing none = DifferenceChart.draw(CurveExamples.nothing(), OptionalDouble.empty(), FOOT);
+        Drawing none = DifferenceChart.of(CurveExamples.nothing(), OptionalDouble.empty(), FOOT).wide(Drawing.WIDTH);
         assertThat(shapes(none, Shape.Frame.class)).isEmpty();
         assertThat(words(none)).extracting(Shape.Words::text).contains("no change is shown at any speed");
     }
@@ -105,8 +105,8 @@ class CurveChartsTest {
         points.subList(60, 70).clear();
         CurveFinding broken = with(whole, points);
 
-        assertThat(shapes(DifferenceChart.draw(whole, OptionalDouble.empty(), FOOT), Shape.Polygon.class)).hasSize(1);
-        assertThat(shapes(DifferenceChart.draw(broken, OptionalDouble.empty(), FOOT), Shape.Polygon.class)).hasSize(2);
+        assertThat(shapes(DifferenceChart.of(whole, OptionalDouble.empty(), FOOT).wide(Drawing.WIDTH), Shape.Polygon.class)).hasSize(1);
+        assertThat(shapes(DifferenceChart.of(broken, OptionalDouble.empty(), FOOT).wide(Drawing.WIDTH), Shape.Polygon.class)).hasSize(2);
     }
 
     @Test
@@ -115,7 +115,7 @@ class CurveChartsTest {
         CurveFinding open = with(whole, whole.points().stream().map(point -> new CurvePoint(point.speedRadPerS(), point.meanA(),
                 point.meanB(), point.estimate(), point.own(), new Interval(0.95, point.band().low(), Double.POSITIVE_INFINITY))).toList());
 
-        Drawing drawing = DifferenceChart.draw(open, OptionalDouble.of(3), FOOT);
+        Drawing drawing = DifferenceChart.of(open, OptionalDouble.of(3), FOOT).wide(Drawing.WIDTH);
 
         LayoutTest.assertLegible(drawing);
         assertThat(shapes(drawing, Shape.Polygon.class).get(0).corners()).allSatisfy(corner -> assertThat(corner.y()).isBetween(0.0, 400.0));
@@ -136,8 +136,9 @@ class CurveChartsTest {
     }
 
     private static List<Drawing> drawings(CurveFinding curve) {
-        return List.of(CurvesChart.draw(curve, FOOT), DifferenceChart.draw(curve, OptionalDouble.of(3), FOOT),
-                DifferenceChart.draw(curve, OptionalDouble.of(-3), FOOT), ResidualsChart.draw(curve, FOOT));
+        List<Chart> charts = List.of(CurvesChart.of(curve, FOOT), DifferenceChart.of(curve, OptionalDouble.of(3), FOOT),
+                DifferenceChart.of(curve, OptionalDouble.of(-3), FOOT), Chart.fixed(ResidualsChart.draw(curve, FOOT)));
+        return charts.stream().flatMap(chart -> Stream.of(chart.wide(Drawing.WIDTH), chart.wide(577), chart.wide(Chart.NARROWEST))).toList();
     }
 
     private static List<Shape.Path> paths(Drawing drawing) {

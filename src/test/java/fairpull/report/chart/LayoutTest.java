@@ -67,8 +67,8 @@ class LayoutTest {
             double low = random.nextInt(6) == 0 ? Double.NEGATIVE_INFINITY : change - half;
             double high = random.nextInt(6) == 0 && Double.isFinite(low) ? Double.POSITIVE_INFINITY : change + half;
             Finding finding = Findings.inUnit(Findings.around(change, low, high, gain), random.nextBoolean() ? "hp" : "lbf·ft per gallon");
-            assertLegible(IntervalChart.draw(finding).orElseThrow());
-            TippingScale.draw(finding).ifPresent(LayoutTest::assertLegible);
+            assertLegible(IntervalChart.of(finding).orElseThrow());
+            TippingScale.of(finding).ifPresent(chart -> assertLegible(chart));
         }
     }
 
@@ -93,9 +93,9 @@ class LayoutTest {
     void tippingScaleIsLegibleWhereverTheRigStands() {
         for (Finding finding : List.of(Findings.gain(List.of()), Findings.undecided("hp"), Findings.cannotBeJudged(List.of()),
                 Findings.quickerOneSided())) {
-            assertLegible(TippingScale.draw(finding).orElseThrow());
+            assertLegible(TippingScale.of(finding).orElseThrow());
         }
-        assertThat(TippingScale.draw(Findings.noDifference(List.of()))).isEmpty();
+        assertThat(TippingScale.of(Findings.noDifference(List.of()))).isEmpty();
     }
 
     @Test
@@ -124,6 +124,13 @@ class LayoutTest {
 
     private static List<Shape.Words> words(Drawing drawing) {
         return drawing.shapes().stream().filter(Shape.Words.class::isInstance).map(Shape.Words.class::cast).toList();
+    }
+
+    private static void assertLegible(Chart chart) {
+        for (double width : new double[] {Chart.NARROWEST, 577, Drawing.WIDTH}) {
+            assertThat(chart.wide(width).width()).isEqualTo(width);
+            assertLegible(chart.wide(width));
+        }
     }
 
     static void assertLegible(Drawing drawing) {

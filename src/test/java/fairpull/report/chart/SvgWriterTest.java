@@ -45,7 +45,7 @@ class SvgWriterTest {
 
     @Test
     void coloursAreOnlyThoseOfRoles() {
-        String svg = SvgWriter.svg(IntervalChart.draw(Findings.gain(List.of())).orElseThrow(), "x");
+        String svg = SvgWriter.svg(IntervalChart.of(Findings.gain(List.of())).orElseThrow().wide(Drawing.WIDTH), "x");
 
         assertThat(svg).doesNotContain("style=").doesNotContain("#").doesNotContain("rgb").contains("class=\"f-b\"");
     }

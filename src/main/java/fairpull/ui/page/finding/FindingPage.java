@@ -165,21 +165,11 @@ public final class FindingPage implements Page {
         Teller.around(view).onDisk(work, done -> judge(folder));
     }
 
-    /** The verdict first, then what can be done with the finding, then all that it rests on. */
     private void tell(List<FindingView.Section> sections) {
+        FoundCards cards = FoundCards.of(sections);
+        bar.onEverything(cards::open);
         view.removeAll();
-        List<SectionCard> cards = sections.stream().map(SectionCard::new).toList();
-        bar.onEverything(open -> cards.forEach(card -> card.open(open)));
-        int verdict = 0;
-        while (verdict < sections.size() - 1 && !sections.get(verdict).kind().equals("verdict")) {
-            verdict++;
-        }
-        for (int place = 0; place < cards.size(); place++) {
-            view.add(cards.get(place), "growx, wmin 0");
-            if (place == verdict) {
-                view.add(bar, "growx, wmin 0");
-            }
-        }
+        cards.addTo(view, bar);
         refreshed();
     }
 

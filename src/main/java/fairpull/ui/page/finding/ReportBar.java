@@ -30,7 +30,7 @@ final class ReportBar extends JPanel {
         }
         ways.add(Buttons.of("finding.again", again));
         add(ways);
-        JPanel options = row("[][]24[]push");
+        JPanel options = row("[][]24[]push[]");
         Choice<String> paper = new Choice<>("report.paper", ReportOptions.PAPERS, size -> Words.of("report.paper." + size),
                 size -> settings.set(ReportOptions.PAPER, size));
         paper.show(ReportOptions.paper(settings));
@@ -39,9 +39,9 @@ final class ReportBar extends JPanel {
         identity.setSelected(ReportOptions.withoutIdentity(settings));
         identity.addActionListener(event -> settings.set(ReportOptions.IDENTITY, Boolean.toString(identity.isSelected())));
         options.add(identity, "wmin 0");
-        add(options);
         everything.addActionListener(event -> opening.accept(everything.isSelected()));
-        add(everything, "growx 0, wmin 0");
+        options.add(everything, "wmin 0");
+        add(options);
         settings.listen(() -> {
             paper.show(ReportOptions.paper(settings));
             identity.setSelected(ReportOptions.withoutIdentity(settings));

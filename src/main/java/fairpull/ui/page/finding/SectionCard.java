@@ -2,7 +2,7 @@ package fairpull.ui.page.finding;
 
 import fairpull.app.usecase.FindingView.Answered;
 import fairpull.app.usecase.FindingView.Section;
-import fairpull.report.chart.Drawing;
+import fairpull.report.chart.Chart;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Fold;
@@ -27,12 +27,14 @@ public final class SectionCard extends Card {
     private static final int MOST_ROWS_SHOWN = 16;
     private static final int AIR = 12;
 
+    private final String kind;
     private final Fold fold;
 
     /** A card that shows a section. */
     public SectionCard(Section section) {
         super("", new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
-        setName("finding." + section.kind());
+        kind = section.kind();
+        setName("finding." + kind);
         fold = new Fold(section.method() ? "finding.method" : "finding.figures", section.heading());
         boolean verdict = section.kind().equals("verdict");
         add(new Prose(section.heading(), section.kind().equals("alarm") ? Role.B : Role.INK,
@@ -42,8 +44,8 @@ public final class SectionCard extends Card {
             put(section.method(), why ? new Prose(section.paragraphs().get(0), Role.INK, Look.Type.HEAD)
                     : Prose.body(section.paragraphs().get(place)));
         }
-        for (Drawing drawing : section.drawings()) {
-            add(new ScaledChart(drawing), "growx, wmin 0");
+        for (Chart chart : section.charts()) {
+            add(new ScaledChart(chart), "growx, wmin 0");
         }
         if (!section.caption().isEmpty()) {
             add(Prose.small(section.caption()), "growx, wmin 0");
@@ -73,13 +75,18 @@ public final class SectionCard extends Card {
         }
     }
 
+    /** {@return the kind of the section} */
+    String kind() {
+        return kind;
+    }
+
     /** Shows or hides what stands behind its words. */
     void open(boolean open) {
         fold.open(open);
     }
 
     private static JPanel answers(List<Answered> answers) {
-        JPanel panel = new JPanel(new MigLayout("insets 0, gap 16 6, fillx, wrap 2", "[180!, fill][grow, fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 0, gap 16 6, fillx, wrap 2", "[0:28%:180, fill][grow, fill]"));
         panel.setOpaque(false);
         for (Answered answer : answers) {
             panel.add(new Prose(answer.head(), Role.INK, Look.Type.STRONG), "wmin 0, aligny top");
