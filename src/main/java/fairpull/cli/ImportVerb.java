@@ -2,8 +2,8 @@ package fairpull.cli;
 
 import fairpull.app.usecase.ImportPulls;
 import fairpull.app.usecase.PreviewExport;
-import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.StatedCorrection;
+import fairpull.app.usecase.TakenPulls;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Correction;
 import java.io.IOException;
@@ -78,7 +78,7 @@ final class ImportVerb extends Verb {
             return;
         }
         checkOptions();
-        answer(Receipt.taken(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
+        answer(TakenPulls.answer(ImportPulls.run(new ImportPulls.Request(folder, files, Optional.ofNullable(install),
                 pull == null ? OptionalInt.empty() : OptionalInt.of(pull), warmUp,
                 new ImportPulls.Reading(columns, correction(), decimal.mark(), onePull, Optional.ofNullable(because)),
                 Optional.ofNullable(at).map(ImportVerb::time)), now())));

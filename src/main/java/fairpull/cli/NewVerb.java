@@ -106,7 +106,7 @@ final class NewVerb extends Verb {
                 motion.typed());
         String name = title == null ? nameOf(folder) : title;
         NewPlan.Made made = NewPlan.make(folder, new NewPlan.Request(name, remark, asked, typedRig, order.typed()));
-        answer(Receipt.made(folder, made));
+        answer(Receipt.made(folder, made.plan(), made.scatterSaid(), made.warnings()));
     }
 
     private static String nameOf(Path folder) {

@@ -16,7 +16,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
@@ -27,14 +26,18 @@ public final class Receipt {
     private Receipt() {
     }
 
-    /** {@return the answer after a test was made} */
-    public static Answer made(Path folder, NewPlan.Made made) {
-        Plan plan = made.plan();
+    /**
+     * {@return the answer after a test was made}
+     *
+     * @param scatterSaid what there is to say of the scatter it was planned with
+     * @param warnings what it cannot guard against
+     */
+    public static Answer made(Path folder, Plan plan, List<String> scatterSaid, List<String> warnings) {
         int pulls = plan.sequence().installs().mapToInt(Install::countedPulls).sum();
-        String scatter = made.scatterSaid().isEmpty() ? "" : "\n" + String.join(" ", made.scatterSaid());
+        String scatter = scatterSaid.isEmpty() ? "" : "\n" + String.join(" ", scatterSaid);
         return new Answer("Made " + folder + ": " + plan.sequence().letters() + ", " + pulls + " counted pulls. Next: fairpull check "
-                + folder + scatter + made.warnings().stream().map(warning -> "\n" + warning).collect(Collectors.joining()),
-                ReceiptJson.made(folder.toString(), plan, pulls, made.scatterSaid(), made.warnings()));
+                + folder + scatter + warnings.stream().map(warning -> "\n" + warning).collect(Collectors.joining()),
+                ReceiptJson.made(folder.toString(), plan, pulls, scatterSaid, warnings));
     }
 
     /** {@return the answer after a plan was sealed} */
@@ -43,31 +46,8 @@ public final class Receipt {
                 ReceiptJson.sealed(seal));
     }
 
-    /** {@return the answer after pulls came in} */
-    public static Answer taken(List<ImportPulls.Taken> pulls) {
-        String text = pulls.stream()
-                .map(one -> one.pull() + "  " + one.file() + values(one.values()) + doubts(one.doubts()))
-                .collect(Collectors.joining("\n"));
-        return new Answer(text, ReceiptJson.taken(pulls.stream()
-                .map(one -> new ReceiptJson.Taken(one.pull(), one.file(), one.values(), remedied(one.doubts()))).toList()));
-    }
-
-    private static List<String> remedied(List<String> doubts) {
-        return doubts.stream().map(doubt -> doubt.equals(FileCheck.CORRECTION_UNKNOWN) ? doubt + "; say so with --corrected" : doubt)
-                .toList();
-    }
-
-    private static String doubts(List<String> doubts) {
-        return remedied(doubts).stream().map(doubt -> "\n      doubt: " + doubt).collect(Collectors.joining());
-    }
-
-    private static String values(Map<Measure, Double> values) {
-        return values.entrySet().stream().map(value -> "  " + value.getKey().name() + " "
-                + figure(value.getKey(), value.getValue())).collect(Collectors.joining());
-    }
-
     /** {@return a value as it is told where nothing is known yet of how it scatters} */
-    static String figure(Measure measure, double value) {
+    public static String figure(Measure measure, double value) {
         return new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString() + " " + measure.unit().symbol();
     }
 
