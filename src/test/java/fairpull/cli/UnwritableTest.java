@@ -100,8 +100,9 @@ class UnwritableTest {
     @MethodSource("everythingMadeForOthers")
     void aFileWhereAFolderIsNeededIsNamed(String line) throws IOException {
         Map<String, String> before = Folders.contents(home);
-        Run run = Run.of(words(line.formatted("file"))).refused(3, home.resolve("x/file").toString());
-        assertThat(run.err()).doesNotContain(".part");
+        Run run = Run.of(words(line.formatted("file")));
+        assertThat(run.status()).as(run.err()).isEqualTo(3);
+        assertThat(run.err()).contains(home.resolve("x/file").toString()).doesNotContain(".part", "Exception").hasLineCount(1);
         assertThat(Folders.contents(home)).isEqualTo(before);
     }
 

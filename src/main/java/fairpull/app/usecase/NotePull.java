@@ -13,6 +13,7 @@ import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.DecimalComma;
+import fairpull.domain.unit.Plausible;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
@@ -133,7 +134,12 @@ public final class NotePull {
         Map<String, Double> typedSi = new TreeMap<>(present == null ? Map.of() : present.typedSi());
         note.values().forEach((name, text) -> {
             Measure measure = measure(plan, name);
-            if (typedSi.putIfAbsent(measure.name(), Typed.levelSi("--value", text, measure)) != null) {
+            double level = Typed.levelSi("--value", text, measure);
+            if (!(Math.abs(level) <= Plausible.mostSi(measure.unit().quantity()).orElse(Double.MAX_VALUE))) {
+                throw new InputException(Place.none(), "pull " + note.pull() + ": no roller measures “" + text + "”",
+                        "look at the number and its unit");
+            }
+            if (typedSi.putIfAbsent(measure.name(), level) != null) {
                 throw new InputException(Place.none(), "pull " + note.pull() + " has a value of " + measure.name() + " already",
                         "a value is never replaced; exclude the pull with a reason");
             }

@@ -60,6 +60,11 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return Retiming.of(plan, log, now);
     }
 
+    /** {@return the time now on the clock of the session that the day is in, in seconds; beyond midnight it counts on} */
+    public double nowOnClock(OffsetDateTime now) {
+        return Retiming.nowOnClock(plan, log, now);
+    }
+
     /** {@return since when the car has stood, where it was left for hours} */
     public Optional<OffsetDateTime> leftAt(OffsetDateTime now) {
         return NextStep.leftAt(plan, log, now);
