@@ -78,7 +78,7 @@ class PullChecksTest {
         JsonNode taken = Run.of(SmallTest.words("import", warmed, files, "--corrected", "none", "--json")).json().get("taken");
 
         String sentence = "Values that no engine and no roller gives: ";
-        assertThat(taken.get(0).get("doubts").toString()).contains(sentence + "A1-1 (P = ", "e+31 kW)", "column and unit");
+        assertThat(taken.get(0).get("doubts").toString()).contains(sentence + "A1-1 (P = ", "e+32 kW)", "column and unit");
         assertThat(taken.get(1).get("doubts").toString()).doesNotContain(sentence);
         assertThat(taken.get(3).get("doubts").toString()).contains(sentence + "A1-W1 (n < 0)");
         assertThat(taken.get(4).get("doubts").toString()).doesNotContain(sentence);

@@ -1,14 +1,17 @@
 package fairpull.io.table;
 
 /**
- * Times of day in the order of a file, as seconds that run on: over midnight, and over the hour by which clocks are changed for summer time.
- * An hour is one of those only where the row follows on the one before it as those before did; pulls an hour apart stay an hour apart.
+ * Times of day in the order of a file, as seconds that run on: over midnight, and over the hour by which clocks are changed for summer
+ * time. An hour is one of those only where the row follows on the one before it as those before did; pulls an hour apart stay apart.
  */
 final class RunningClock {
     private static final double DAY_S = 86_400;
     private static final double HOUR_S = 3600;
     /** A row may come so many steps of the rows before after the one before it. */
     private static final double STEPS = 2.5;
+
+    /** What is longer is a pause. */
+    private static final double LONGEST_STEP_S = 60;
 
     private double shift;
     private double last = Double.NaN;
@@ -25,7 +28,7 @@ final class RunningClock {
             shift -= HOUR_S;
         }
         double now = seconds + shift;
-        step = now > last ? now - last : step;
+        step = now > last && now - last <= LONGEST_STEP_S ? now - last : step;
         last = now;
         return now;
     }
