@@ -59,7 +59,7 @@ class UnwritableTest {
                 arguments("note @full A1-1 --condition coolant=90C", "log.jsonl"),
                 arguments("import @sealed @exports/A1-1.csv @exports/A1-2.csv --corrected none", ".csv"),
                 arguments("exclude @full A1-2 --because slip", "log.jsonl"),
-                arguments("amend @full --set title=other --because typed", "plan.next.json"),
+                arguments("amend @full --set title=other --because typed", "plan.json: "),
                 arguments("judge @full --json", ""),
                 arguments("report @full --out @out/r.html --pdf @out/r.pdf --csv @tables", ""),
                 arguments("sheet @full --out @out/s.pdf", "s.pdf"),

@@ -34,11 +34,17 @@ public final class ValuesPlausible extends EachPull {
 
     private static Optional<Reading> of(Quantity quantity, Samples values, Unit unit) {
         double most = Plausible.mostSi(quantity).orElseThrow();
-        double largest = values.stream().filter(value -> !Double.isNaN(value)).map(Math::abs).max().orElse(Double.NaN);
-        if (Double.isNaN(largest)) {
+        double largest = -1;
+        boolean anyAboveZero = false;
+        for (int row = 0; row < values.size(); row++) {
+            double value = values.at(row);
+            largest = Math.abs(value) > largest ? Math.abs(value) : largest;
+            anyAboveZero |= value > 0;
+        }
+        if (largest < 0) {
             return Optional.empty();
         }
-        boolean isNegative = largest > 0 && values.stream().noneMatch(value -> value > 0);
+        boolean isNegative = largest > 0 && !anyAboveZero;
         boolean isTooLarge = largest > most;
         String detail = isTooLarge ? symbol(quantity) + " = " + String.format(Locale.ROOT, "%.2g", unit.fromSi(largest)) + " "
                 + unit.symbol() : isNegative ? symbol(quantity) + " < 0" : "";

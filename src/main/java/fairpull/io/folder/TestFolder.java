@@ -164,7 +164,12 @@ public final class TestFolder {
         LogEntry.Amended amended = new LogEntry.Amended(reason, PlanJson.changes(before, after),
                 Sha256.of(PlanJson.canonical(before)), Sha256.of(PlanJson.canonical(after)));
         return Turn.in(folder, () -> {
-            AtomicWrite.text(folder.resolve(NEXT_PLAN), PlanJson.indented(after), () -> append(at, List.of(amended)));
+            Path next = folder.resolve(NEXT_PLAN);
+            try {
+                AtomicWrite.text(next, PlanJson.indented(after), () -> append(at, List.of(amended)));
+            } catch (IOException trouble) {
+                throw DiskTrouble.of(folder.resolve("plan.json"), next, trouble);
+            }
             finishAmendment();
             return amended;
         });
