@@ -11,9 +11,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -197,11 +200,22 @@ public final class CommandLineProgram implements Runnable {
 
     private static String disk(Exception trouble) {
         Throwable cause = trouble instanceof UncheckedIOException wrapped ? wrapped.getCause() : trouble;
-        if (cause instanceof FileSystemException file) {
-            String reason = file.getReason() == null ? file.getClass().getSimpleName().replace("Exception", "") : file.getReason();
-            return file.getFile() + ": " + reason + "; look whether it exists and may be read or written";
-        }
-        return cause.getMessage() + "; look whether the disk is full or the file is in use";
+        return cause instanceof FileSystemException file ? file.getFile() + ": " + reason(file) + "; " + remedy(file)
+                : cause.getMessage() + "; look whether the disk is full or the file is in use";
+    }
+
+    private static String reason(FileSystemException file) {
+        return file.getReason() != null ? file.getReason()
+                : file instanceof AccessDeniedException ? "access is denied"
+                : file instanceof NoSuchFileException ? "no such file or folder"
+                : file instanceof FileAlreadyExistsException ? "there is a file of that name, where a folder is needed"
+                : file.getClass().getSimpleName().replace("Exception", "");
+    }
+
+    private static String remedy(FileSystemException file) {
+        boolean isFull = file.getReason() != null && file.getReason().matches("(?i).*(space|quota|too large).*");
+        return isFull ? "nothing was written; make room on that disk, then give the command again"
+                : "look whether it exists and may be read or written";
     }
 
     /** A stack trace is for whoever mends the program: it goes to a file, never to the user. */

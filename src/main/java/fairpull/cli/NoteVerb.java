@@ -128,27 +128,28 @@ final class NoteVerb extends Verb {
     }
 
     private void noteOne(PullId pull) throws IOException {
+        NotePull.Note note = note(pull);
+        boolean onlyRun = run && given().filter(option -> !option.equals("--json")).allMatch(Set.of("--run", "--at")::contains);
         if (run) {
-            RunDay.of(folder).run(pull, time(), now());
+            RunDay.of(folder).run(pull, time(), Optional.of(note).filter(beside -> !onlyRun && !beside.isEmpty()), now());
+        } else if (note.isEmpty()) {
+            throw new UsageException("note", "nothing to write down; give --run, --at, --condition, --value, --aborted, "
+                    + "--gate-overridden or --remark");
+        } else {
+            NotePull.note(folder, List.of(note), now());
         }
+        answer(Receipt.noted(List.of(pull.toString())));
+    }
+
+    private NotePull.Note note(PullId pull) {
         Map<String, String> typed = new TreeMap<>();
         for (String value : values) {
             int equals = value.indexOf('=');
             typed.put(equals < 0 ? "" : value.substring(0, equals).strip(), value.substring(equals + 1).strip());
         }
-        NotePull.Note note = new NotePull.Note(pull, Optional.ofNullable(at).map(ImportVerb::time), byCondition("--condition", conditions),
+        return new NotePull.Note(pull, Optional.ofNullable(at).map(ImportVerb::time), byCondition("--condition", conditions),
                 typed, Optional.ofNullable(corrected).map(word -> JudgingOptions.constant("--corrected", word, Correction.values())),
                 Optional.ofNullable(aborted), byCondition("--gate-overridden", overridden), Optional.ofNullable(remark));
-        if (run && (note.isEmpty() || given().filter(option -> !option.equals("--json")).allMatch(Set.of("--run", "--at")::contains))) {
-            answer(Receipt.noted(List.of(pull.toString())));
-            return;
-        }
-        if (note.isEmpty()) {
-            throw new UsageException("note", "nothing to write down; give --run, --at, --condition, --value, --aborted, "
-                    + "--gate-overridden or --remark");
-        }
-        NotePull.note(folder, List.of(note), now());
-        answer(Receipt.noted(List.of(pull.toString())));
     }
 
     private static Map<Condition, String> byCondition(String option, List<String> typed) {

@@ -76,10 +76,10 @@ final class SoakVerb extends Verb {
     @Override
     protected void work() throws IOException {
         SoakAnswer soak = PlanSoak.plan(request());
-        answer(Answer.of(soak));
         if (report != null) {
             PlanSoak.write(soak, report);
         }
+        answer(Answer.of(soak));
     }
 
     private PlanSoak.Request request() {

@@ -86,16 +86,53 @@ class LooksTest {
         Run.of("check", test).succeeded();
     }
 
+    /** Neither verdict nor p-value nor interval, in no form, and nothing in the log; at a look and at the end all of them. */
     @Test
-    void lookingWhereNoLookIsPlannedIsNoticed() {
+    void betweenTheLooksNothingIsTold() {
+        Path test = SmallTest.make(folder.resolve("t"), "ABABA", "--looks", "of:3,5", "--worthwhile", "1kW");
+        Run.of("seal", test).succeeded();
+        nothingIsTold(test, "no pull has come in yet", "the planned look, after A2", "A1-1");
+        take(test, 0, 4);
+        nothingIsTold(test, "4 of 10 counted pulls are in", "no verdict before the planned look, after A2", "A2-1");
+        take(test, 4, 5);
+        nothingIsTold(test, "5 of 10", "Missing until then: A2-2");
+        take(test, 5, 6);
+        assertThat(Run.of("judge", test, "--json").json().has("verdict")).as("exactly at a look").isTrue();
+        Run.of("judge", test, "--look").succeeded();
+        Run.of("judge", test).succeeded();
+        take(test, 6, 7);
+        nothingIsTold(test, "7 of 10", "no verdict before the end, after A3", "B2-2");
+        take(test, 7, 9);
+        nothingIsTold(test, "9 of 10", "A3-2");
+        take(test, 9, 10);
+        JsonNode end = Run.of("judge", test, "--json").json();
+        assertThat(end.get("verdict").asText()).isEqualTo("gain");
+        assertThat(end.get("warnings").toString()).doesNotContain("under way");
+    }
+
+    @Test
+    void aDayThatWasEndedBetweenLooksIsJudgedAtTheStrictestLevelAndSaysSo() {
         Path test = SmallTest.make(folder.resolve("t"), "ABABA", "--looks", "of:3,5");
+        Run.of("seal", test).succeeded();
         take(test, 0, 8);
-        JsonNode between = Run.of("judge", test, "--look", "--json").json();
-        assertThat(between.get("look").get("number").asInt()).isZero();
-        assertThat(between.get("interval").get("level").asDouble()).as("the strictest").isCloseTo(1 - 0.00527407, within(1e-8));
-        assertThat(between.get("warnings").toString()).contains("No look is planned after 4 installs", "error rate is not kept");
-        take(test, 8, 10);
-        assertThat(Run.of("judge", test, "--json").json().get("warnings").toString()).contains("1 of them not planned");
+        nothingIsTold(test, "8 of 10", "A3-1", "--end-day");
+        Run.of("note", test, "--end-day", "rain").succeeded();
+        JsonNode ended = Run.of("judge", test, "--json").json();
+        assertThat(ended.get("look").get("number").asInt()).isZero();
+        assertThat(ended.get("interval").get("level").asDouble()).as("the strictest").isCloseTo(1 - 0.00527407, within(1e-8));
+        assertThat(ended.get("warnings").toString()).contains("No look is planned after 4 installs", "ended before all", "rain");
+    }
+
+    private void nothingIsTold(Path test, String... words) {
+        String log = SmallTest.read(test.resolve("log.jsonl"));
+        Path report = folder.resolve("early.html");
+        Run.of("judge", test).refused(3, words);
+        Run.of("judge", test, "--json").refused(3, words);
+        Run.of("report", test, "--out", report, "--csv", folder.resolve("early")).refused(3, words);
+        assertThat(Run.of("judge", test, "--look").status()).isEqualTo(3);
+        assertThat(report).doesNotExist();
+        assertThat(folder.resolve("early")).doesNotExist();
+        assertThat(SmallTest.read(test.resolve("log.jsonl"))).isEqualTo(log);
     }
 
     /** A record decides at any look; a later look has degrees of freedom of its own. */

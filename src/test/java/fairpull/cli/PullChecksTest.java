@@ -63,8 +63,47 @@ class PullChecksTest {
 
         assertThat(taken.findValues("doubts")).allSatisfy(doubts -> assertThat(doubts).isEmpty());
         assertThat(raised(judged())).isEmpty();
-        assertThat(judged().get("checks")).hasSize(16);
+        assertThat(judged().get("checks")).hasSize(17);
         assertThat(judged().get("checks").findValuesAsText("state")).contains("clear", "not applicable");
+    }
+
+    /** Warm-ups and counted pulls: a power of 10³² kW, and a speed that is below zero throughout. */
+    @Test
+    void whatNoRollerMeasuresIsSaidAtImportAndInTheFinding() {
+        Path warmed = folder.resolve("warmed");
+        Run.of("new", warmed, "--part-a", "a", "--part-b", "b", "--measure", "mean power 3000-6000 rpm in kW", "--sequence", "ABA",
+                "--warm-ups", "1", "--pulls", "2").succeeded();
+        List<Path> files = List.of(export("A1-1", 1, HEADER, row -> row == 100 ? 1e30 : 1), export("B1-1", 2, HEADER, row -> 1.02),
+                export("A2-1", 3, HEADER, row -> 1.001), backwards("A1-W1", 4), export("B1-W1", 5, HEADER, row -> 1));
+        JsonNode taken = Run.of(SmallTest.words("import", warmed, files, "--corrected", "none", "--json")).json().get("taken");
+
+        String sentence = "Values that no engine and no roller gives: ";
+        assertThat(taken.get(0).get("doubts").toString()).contains(sentence + "A1-1 (P = ", "e+32 kW)", "column and unit");
+        assertThat(taken.get(1).get("doubts").toString()).doesNotContain(sentence);
+        assertThat(taken.get(3).get("doubts").toString()).contains(sentence + "A1-W1 (n < 0)");
+        assertThat(taken.get(4).get("doubts").toString()).doesNotContain(sentence);
+        JsonNode finding = Run.of("judge", warmed, "--json").json();
+        assertThat(finding.get("warnings").toString()).contains(sentence, "A1-1 (P = ", "A1-W1 (n < 0)").doesNotContain("B1-W1 (");
+        assertThat(raised(finding)).anyMatch(check -> check.startsWith("values implausible") || check.startsWith("values-implausible"));
+    }
+
+    private Path backwards(String pull, long seed) {
+        String[] lines = SmallTest.read(export(pull, seed, HEADER, row -> 1)).split("\n");
+        StringBuilder text = new StringBuilder(HEADER);
+        for (int line = 1; line < lines.length; line++) {
+            text.append(lines[line].replaceFirst(",(\\d+),", ",-$1,")).append('\n');
+        }
+        return SmallTest.write(folder.resolve(pull + ".csv"), text.toString());
+    }
+
+    @Test
+    void aTypedPowerThatNoRollerMeasuresIsRefused() {
+        Path typed = folder.resolve("typed");
+        Run.of("new", typed, "--part-a", "a", "--part-b", "b", "--measure", "typed power in hp", "--sequence", "ABA", "--worthwhile", "3hp")
+                .succeeded();
+        Run.of("note", typed, "A1-1", "--value", "1e32hp").refused(3, "A1-1", "no roller measures “1e32hp”", "unit");
+        Run.of("note", typed, "A1-1", "--value", "-7000hp").refused(3, "no roller measures");
+        Run.of("note", typed, "A1-1", "--value", "6000hp").succeeded();
     }
 
     @Test

@@ -13,7 +13,7 @@ class PullsOfDemoTest {
     void noneIsRaised(String test) {
         JsonNode checks = Run.of("judge", test, "--json").json().get("checks");
 
-        assertThat(checks.findValuesAsText("state")).hasSize(16).doesNotContain("raised");
+        assertThat(checks.findValuesAsText("state")).hasSize(17).doesNotContain("raised");
         checks.forEach(check -> assertThat(check.get("state").asText()).as(check.get("code").asText())
                 .isEqualTo(check.get("code").asText().startsWith("correction") ? "not applicable" : "clear"));
     }

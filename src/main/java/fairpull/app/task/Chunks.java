@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntFunction;
 
@@ -15,6 +16,8 @@ import java.util.function.IntFunction;
  * not depend on how many threads there were.
  */
 public final class Chunks {
+    private static final long LONGEST_END_S = 10;
+
     private Chunks() {
     }
 
@@ -57,6 +60,7 @@ public final class Chunks {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException failed) {
+            endOthers(pool);
             throw failed.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(failed.getCause());
         } finally {
             pool.shutdownNow();
@@ -65,6 +69,16 @@ public final class Chunks {
             throw new CancelledException(done.get(), chunks);
         }
         return results;
+    }
+
+    /** Whoever tidies up after the one that failed must not be overtaken by another one. */
+    private static void endOthers(ExecutorService pool) {
+        pool.shutdownNow();
+        try {
+            pool.awaitTermination(LONGEST_END_S, TimeUnit.SECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** A thread that does not keep the program from ending. */

@@ -4,6 +4,7 @@ import fairpull.app.task.Progress;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.pull.DecimalMark;
+import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -83,6 +84,11 @@ public final class ImportPulls {
 
     /** {@return the same, doubts saying what to do on a surface} */
     public static PreparedImport prepare(Request request, Surface surface, Progress progress) throws IOException {
-        return new ImportWork(request, surface).prepare(progress);
+        return new ImportWork(request, surface, List.of()).prepare(progress);
+    }
+
+    /** {@return what the files would bring once some records of the day were taken back, which is written together with them} */
+    static PreparedImport prepare(Request request, List<LogRecord> takenBack) throws IOException {
+        return new ImportWork(request, Surface.COMMAND_LINE, takenBack).prepare(Progress.none());
     }
 }

@@ -6,6 +6,7 @@ import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.PullId;
 import fairpull.engine.check.Checklist.Looked;
 import fairpull.io.folder.TestFolder;
@@ -26,15 +27,18 @@ final class ImportWork {
     private final Surface surface;
     private final TestFolder test;
     private final TestFolder.Content content;
+    private final List<LogRecord> takenBack;
     private final ReadAnew readAnew;
     private final Assignment assignment;
     private final FileCheck check;
 
-    ImportWork(ImportPulls.Request request, Surface surface) throws IOException {
+    ImportWork(ImportPulls.Request request, Surface surface, List<LogRecord> takenBack) throws IOException {
         this.request = request;
         this.surface = surface;
+        this.takenBack = List.copyOf(takenBack);
         this.test = TestFolder.open(request.folder());
-        this.content = test.read();
+        TestFolder.Content onDisk = test.read();
+        this.content = onDisk.with(onDisk.log().takingBack(takenBack));
         this.readAnew = new ReadAnew(content.log(), request.reading().because());
         this.assignment = new Assignment(request, content, readAnew);
         this.check = new FileCheck(content, request.reading(), readAnew, surface);
@@ -74,7 +78,7 @@ final class ImportWork {
             checked.add(outcomes.get(file).result().map(FileCheck.Result::checked)
                     .orElseGet(() -> new PreparedImport.Checked(path, "", Optional.empty(), List.of(), refusal)));
         }
-        return new PreparedImport(request, test, content, readAnew, checked);
+        return new PreparedImport(request, test, content, takenBack, readAnew, checked);
     }
 
     private List<Outcome<FileCheck.Result>> batch(List<Path> files, int done, Progress progress) {

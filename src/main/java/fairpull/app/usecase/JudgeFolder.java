@@ -55,6 +55,7 @@ public final class JudgeFolder {
         this.test = test;
         this.content = content;
         this.plan = content.plan();
+        NotYetOver.refuseBetweenLooks(test.path(), content);
         this.evidence = Evidence.of(test, content, progress.part(0, 3));
         this.look = LookNow.of(plan, content.log(), evidence.pulls());
     }
@@ -89,6 +90,7 @@ public final class JudgeFolder {
             throw new InputException(InputException.Place.of(folder.toString()), "no pull has come in, so there is nothing to look at",
                     "import or note its pulls first");
         }
+        NotYetOver.refuseBetweenLooks(folder, content);
         if (content.log().newSinceLook()) {
             test.append(now, List.of(new LogEntry.Look(content.log().looks().size() + 1, reached)));
         }

@@ -1,6 +1,6 @@
 package fairpull.app.usecase;
 
-import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Outputs;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -90,7 +90,6 @@ public final class KeepReport {
         }
         TargetFile.check(folder, wish.target(), "finding.json");
         byte[] bytes = Answer.printed(Answer.of(JudgeFolder.judge(folder)).json()).getBytes(StandardCharsets.UTF_8);
-        Files.createDirectories(wish.target().toAbsolutePath().getParent());
-        AtomicWrite.bytes(wish.target(), bytes);
+        Outputs.write(wish.target(), bytes);
     }
 }

@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.domain.InputException;
 import fairpull.domain.InputException.Place;
+import fairpull.domain.Remedy;
 import fairpull.domain.finding.Judgement;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.running.DayProgress;
@@ -36,6 +37,22 @@ public record NotYetOver(String heading, List<String> sentences, boolean isLookD
         }
         return Optional.of(new NotYetOver(RunWords.notYetOver(progress), RunWords.whyNotYetOver(plan, progress), progress.isLookDue(),
                 progress.in() > 0));
+    }
+
+    /**
+     * Refuses to judge a plan with looks anywhere else than at one of them, where all before it is in, and at the end: whoever sees a
+     * verdict or a p-value between them has looked once more than the error rate was shared out for.
+     *
+     * @throws InputException where the day is under way and no planned look stands
+     */
+    static void refuseBetweenLooks(Path folder, TestFolder.Content content) {
+        Plan plan = content.plan();
+        DayProgress progress = DayProgress.of(plan, content.log());
+        if (plan.looks().isPresent() && !progress.mayBeJudged() && !progress.isLookDue()) {
+            throw new InputException(Place.of(folder.toString()), RunWords.betweenLooks(plan, progress),
+                    new Remedy("judge it then, or end the day with `fairpull note TEST --end-day WHY`",
+                            "judge it then, or end the day on the page Finding, with the reason"));
+        }
     }
 
     /** {@return the judgement at the planned look that is due, which is written into the log first} */

@@ -12,6 +12,8 @@ import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.DecimalComma;
+import fairpull.domain.unit.Plausible;
 import fairpull.domain.unit.Quantity;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
@@ -73,7 +75,8 @@ public final class NotePull {
         test.append(now, List.of(new LogEntry.Remark(install.orElse(""), text)));
     }
 
-    private static List<LogEntry> entries(Note note, Plan plan, DayLog log) {
+    /** {@return what the log says of a note} */
+    static List<LogEntry> entries(Note note, Plan plan, DayLog log) {
         List<LogEntry> entries = new ArrayList<>();
         if (!note.conditions().isEmpty() || note.startedAt().isPresent()) {
             entries.add(new LogEntry.ConditionsNoted(note.pull(), note.startedAt(), readings(note, isCorrected(plan))));
@@ -98,8 +101,9 @@ public final class NotePull {
         note.conditions().forEach((condition, text) -> {
             Amount amount = Amount.parse(text).filter(typed -> typed.unit().quantity() == condition.quantity() && !typed.isBare())
                     .filter(typed -> isPossible(condition.quantity(), typed.si()))
-                    .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": “" + text + "” is no reading of "
-                            + condition.words(), "give a number with a unit, such as " + EXAMPLES.get(condition.quantity())));
+                    .orElseThrow(() -> new InputException(Place.none(), "pull " + note.pull() + ": " + DecimalComma.in(text)
+                            .orElse("“" + text + "” is no reading of " + condition.words()),
+                            "give a number with a unit, such as " + EXAMPLES.get(condition.quantity())));
             readings.put(condition, checked(condition, amount, note.pull(), corrected));
         });
         return readings;
@@ -130,7 +134,12 @@ public final class NotePull {
         Map<String, Double> typedSi = new TreeMap<>(present == null ? Map.of() : present.typedSi());
         note.values().forEach((name, text) -> {
             Measure measure = measure(plan, name);
-            if (typedSi.putIfAbsent(measure.name(), Typed.levelSi("--value", text, measure)) != null) {
+            double level = Typed.levelSi("--value", text, measure);
+            if (!(Math.abs(level) <= Plausible.mostSi(measure.unit().quantity()).orElse(Double.MAX_VALUE))) {
+                throw new InputException(Place.none(), "pull " + note.pull() + ": no roller measures “" + text + "”",
+                        "look at the number and its unit");
+            }
+            if (typedSi.putIfAbsent(measure.name(), level) != null) {
                 throw new InputException(Place.none(), "pull " + note.pull() + " has a value of " + measure.name() + " already",
                         "a value is never replaced; exclude the pull with a reason");
             }

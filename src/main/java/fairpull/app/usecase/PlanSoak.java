@@ -18,12 +18,12 @@ import fairpull.engine.heat.HeatNotices;
 import fairpull.engine.heat.HoldingInterval;
 import fairpull.engine.heat.SoakPlanning;
 import fairpull.engine.heat.TimeConstants;
-import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Outputs;
 import fairpull.io.table.ColumnChoice;
 import fairpull.io.table.CoolDownReader;
 import fairpull.report.write.SoakReport;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -85,8 +85,7 @@ public final class PlanSoak {
 
     /** Writes the page of an answer. */
     public static void write(SoakAnswer answer, Path target) throws IOException {
-        Files.createDirectories(target.toAbsolutePath().getParent());
-        AtomicWrite.text(target, SoakReport.html(answer));
+        Outputs.write(target, SoakReport.html(answer).getBytes(StandardCharsets.UTF_8));
     }
 
     private SoakAnswer fromLog(Path file) {

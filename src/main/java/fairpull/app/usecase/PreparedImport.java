@@ -5,6 +5,7 @@ import fairpull.app.task.Progress;
 import fairpull.domain.InputException;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.PullId;
 import fairpull.io.folder.TestFolder;
@@ -23,13 +24,16 @@ public final class PreparedImport {
     private final ImportPulls.Request request;
     private final TestFolder test;
     private final TestFolder.Content read;
+    private final List<LogRecord> takenBack;
     private final ReadAnew readAnew;
     private final List<Checked> checked;
 
-    PreparedImport(ImportPulls.Request request, TestFolder test, TestFolder.Content read, ReadAnew readAnew, List<Checked> checked) {
+    PreparedImport(ImportPulls.Request request, TestFolder test, TestFolder.Content read, List<LogRecord> takenBack, ReadAnew readAnew,
+            List<Checked> checked) {
         this.request = request;
         this.test = test;
         this.read = read;
+        this.takenBack = takenBack;
         this.readAnew = readAnew;
         this.checked = List.copyOf(checked);
     }
@@ -92,6 +96,7 @@ public final class PreparedImport {
 
     private List<LogEntry> entries(List<String> names, List<LogEntry> beside) {
         List<LogEntry> entries = new ArrayList<>();
+        takenBack.forEach(record -> entries.add(new LogEntry.TakenBack(record.number())));
         for (int file = 0; file < checked.size(); file++) {
             for (Checked.OfPull pull : checked.get(file).pulls()) {
                 entries.add(entry(checked.get(file), pull, names.get(file)));

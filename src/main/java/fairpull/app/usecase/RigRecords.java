@@ -18,7 +18,7 @@ import fairpull.domain.rig.RigKey;
 import fairpull.domain.rig.RigRecord;
 import fairpull.engine.rig.BaselineScatter;
 import fairpull.engine.rig.RigSummary;
-import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Outputs;
 import fairpull.io.folder.Sha256;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.RigJson;
@@ -27,6 +27,7 @@ import fairpull.io.table.BaselineReader;
 import fairpull.report.wording.RigWords;
 import fairpull.report.write.RigReport;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -217,8 +218,7 @@ public final class RigRecords {
         if (Files.isDirectory(target) || target.toString().endsWith(".json")) {
             throw new UsageException("--out", target + " cannot be the page; name a file such as rig.html");
         }
-        Files.createDirectories(target.toAbsolutePath().getParent());
-        AtomicWrite.text(target, RigReport.html(all, now));
+        Outputs.write(target, RigReport.html(all, now).getBytes(StandardCharsets.UTF_8));
         return new Answer("Wrote " + target, RigJson.written(target.toString(), all.size()));
     }
 

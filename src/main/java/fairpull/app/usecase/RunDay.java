@@ -60,6 +60,11 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
         return Retiming.of(plan, log, now);
     }
 
+    /** {@return the time now on the clock of the session that the day is in, in seconds; beyond midnight it counts on} */
+    public double nowOnClock(OffsetDateTime now) {
+        return Retiming.nowOnClock(plan, log, now);
+    }
+
     /** {@return since when the car has stood, where it was left for hours} */
     public Optional<OffsetDateTime> leftAt(OffsetDateTime now) {
         return NextStep.leftAt(plan, log, now);
@@ -174,8 +179,15 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
 
     /** Writes down that a pull was run, and when. */
     public RunDay run(PullId pull, OffsetDateTime startedAt, OffsetDateTime now) throws IOException {
+        return run(pull, startedAt, Optional.empty(), now);
+    }
+
+    /** The same, with what is noted of the pull. */
+    public RunDay run(PullId pull, OffsetDateTime startedAt, Optional<NotePull.Note> beside, OffsetDateTime now) throws IOException {
         Planned.check(plan, pull);
-        return write(now, List.of(new LogEntry.PullRun(pull, startedAt)));
+        List<LogEntry> entries = new ArrayList<>(List.of(new LogEntry.PullRun(pull, startedAt)));
+        beside.ifPresent(note -> entries.addAll(NotePull.entries(note, plan, log)));
+        return write(now, entries);
     }
 
     /** Writes down that the swap to an install was started or finished, and when. */

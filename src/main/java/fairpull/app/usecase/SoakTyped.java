@@ -7,6 +7,7 @@ import fairpull.domain.heat.Mode;
 import fairpull.domain.heat.Sensitivity;
 import fairpull.domain.heat.SoakQuestion;
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.DecimalComma;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -188,7 +189,8 @@ final class SoakTyped {
     }
 
     private static Amount amount(String option, String text) {
-        return Amount.parse(text).orElseThrow(() -> new UsageException(option, "expected a number with its unit, found “" + text + "”"));
+        return Amount.parse(text).orElseThrow(() -> new UsageException(option, DecimalComma.in(text)
+                .orElse("expected a number with its unit, found “" + text + "”")));
     }
 
     private static String plain(double value) {

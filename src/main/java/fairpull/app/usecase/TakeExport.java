@@ -71,14 +71,14 @@ public final class TakeExport {
         Optional<LogRecord> shorter = shorter(day, file);
         if (shorter.isPresent()) {
             PullId same = ((LogEntry.PullTaken) shorter.get().entry()).pull();
-            Taken grown = take(day.takeBack(shorter.get().number(), now), file, Optional.empty(), same, now);
+            Taken grown = take(day, day.log().actOf(shorter.get().number()), file, Optional.empty(), same, now);
             return new Taken(grown.pull(), grown.file(), Stream.concat(Stream.of("it has grown since it was taken first, and the whole of "
                     + "it was taken in its place"), grown.doubts().stream()).toList());
         }
         Optional<PullId> named = named(day, file);
         PullId pull = named.or(() -> waiting(day)).or(() -> unlessStopped(day, file, now)).or(() -> lastWarmUp(day))
                 .or(() -> day.next(now).pull()).orElseThrow(() -> refused(file, "no pull waits for an export"));
-        return take(day, file, named, pull, now);
+        return take(day, List.of(), file, named, pull, now);
     }
 
     private static InputException refused(Path file, String problem) {
@@ -114,17 +114,19 @@ public final class TakeExport {
         return isSound ? written : now;
     }
 
-    private static Taken take(RunDay day, Path file, Optional<PullId> named, PullId pull, OffsetDateTime now) throws IOException {
-        Path folder = day.folder();
+    /** One write: a kill leaves no pull without its gates and none taken back for nothing, and one undo takes both back. */
+    private static Taken take(RunDay before, List<LogRecord> takenBack, Path file, Optional<PullId> named, PullId pull, OffsetDateTime now)
+            throws IOException {
+        Path folder = before.folder();
+        RunDay day = new RunDay(folder, before.plan(), before.log().takingBack(takenBack));
         Optional<OffsetDateTime> known = day.log().startOf(pull);
         OffsetDateTime started = known.isPresent() ? known.get() : written(day, file, now);
         ImportPulls.Request request = new ImportPulls.Request(folder, List.of(file), named.isPresent() ? Optional.empty()
                 : Optional.of(pull.install()), named.isPresent() ? OptionalInt.empty() : OptionalInt.of(pull.number()), pull.warmUp(),
                 new ImportPulls.Reading(List.of(), StatedCorrection.nothing(), Optional.empty(), false, Optional.empty()),
                 Optional.of(started));
-        PreparedImport prepared = ImportPulls.prepare(request, Progress.none());
+        PreparedImport prepared = ImportPulls.prepare(request, takenBack);
         Map<Condition, Double> readings = prepared.files().get(0).refusal().isEmpty() ? readings(day, file, pull) : Map.of();
-        // one write: a kill leaves no pull without its gates, and one undo takes both back
         List<ImportPulls.Taken> taken = prepared.take(now, readings.isEmpty() ? List.of()
                 : List.of(new LogEntry.ConditionsNoted(pull, Optional.empty(), readings)), Progress.none());
         return new Taken(pull, file.getFileName().toString(), taken.get(0).doubts());

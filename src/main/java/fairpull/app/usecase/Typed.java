@@ -4,6 +4,7 @@ import fairpull.domain.Remedy;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.DecimalComma;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
 import java.util.Optional;
@@ -97,7 +98,8 @@ final class Typed {
     }
 
     private static Amount amount(String option, String text) {
-        return Amount.parse(text).orElseThrow(() -> new UsageException(option, "expected a number with its unit, found “" + text + "”"));
+        return Amount.parse(text).orElseThrow(() -> new UsageException(option, DecimalComma.in(text)
+                .orElse("expected a number with its unit, found “" + text + "”")));
     }
 
     private static Amount of(String option, Amount amount, Measure measure) {

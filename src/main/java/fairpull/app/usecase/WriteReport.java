@@ -1,13 +1,12 @@
 package fairpull.app.usecase;
 
 import fairpull.domain.finding.Judgement;
-import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Outputs;
 import fairpull.report.write.HtmlReport;
 import fairpull.report.write.HtmlToPdf;
 import fairpull.report.write.ReportOptions;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -32,10 +31,7 @@ public final class WriteReport {
         request.check(folder);
         WriteReport report = new WriteReport(folder, request);
         report.make();
-        for (Map.Entry<Path, byte[]> file : report.files.entrySet()) {
-            Files.createDirectories(file.getKey().toAbsolutePath().getParent());
-            AtomicWrite.bytes(file.getKey(), file.getValue());
-        }
+        Outputs.write(report.files);
         return Receipt.reported(report.files.keySet().stream().toList(), report.pages, report.judgement);
     }
 

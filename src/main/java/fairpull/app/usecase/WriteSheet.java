@@ -2,14 +2,14 @@ package fairpull.app.usecase;
 
 import fairpull.domain.finding.AmendmentSeen;
 import fairpull.domain.finding.Notice;
-import fairpull.io.folder.AtomicWrite;
+import fairpull.io.folder.Outputs;
 import fairpull.io.folder.TestFolder;
 import fairpull.report.chart.PrintedPages;
 import fairpull.report.write.PdfPages;
 import fairpull.report.write.RunSheet;
 import fairpull.report.write.SheetContent;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -29,12 +29,7 @@ public final class WriteSheet {
         }
         TargetFile.check(folder, target, name.endsWith(".pdf") ? "sheet.pdf" : "sheet.html");
         RunSheet sheet = RunSheet.of(content(folder, request), request.options());
-        Files.createDirectories(target.toAbsolutePath().getParent());
-        if (name.endsWith(".pdf")) {
-            AtomicWrite.bytes(target, sheet.pdf().bytes());
-        } else {
-            AtomicWrite.text(target, sheet.html());
-        }
+        Outputs.write(target, name.endsWith(".pdf") ? sheet.pdf().bytes() : sheet.html().getBytes(StandardCharsets.UTF_8));
         return Receipt.sheet(target, sheet.pdf().pages());
     }
 

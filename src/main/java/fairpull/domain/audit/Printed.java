@@ -1,6 +1,7 @@
 package fairpull.domain.audit;
 
 import fairpull.domain.unit.Amount;
+import fairpull.domain.unit.DecimalComma;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -23,8 +24,6 @@ public record Printed(double value, int decimals, Unit unit) {
     private static final double LARGEST = 1e9;
     /** How a unit begins that is not known here, and how long it may be. */
     private static final Pattern UNIT = Pattern.compile("[\\p{L}°%‰][^\\p{Cc}\\p{Cs}\u202a-\u202e\u2066-\u2069]{0,39}");
-    private static final Pattern WITH_COMMA =
-            Pattern.compile("(?<whole>[-+−]?\\d+),(?<digits>\\d+)(?<rest>(?:\\.\\d+)?(?:\\s?[^\\d,.].*)?)");
     private static final Pattern NUMBER = Pattern.compile("\\s*[-+−]?\\d*(?:\\.(?<behind>\\d*))?(?:[eE](?<power>[-+]?\\d{1,3}))?");
 
     public Printed {
@@ -42,30 +41,16 @@ public record Printed(double value, int decimals, Unit unit) {
      * @throws IllegalArgumentException in words for people, if what follows the number is no unit, or the number is none that is printed
      */
     public static Optional<Printed> parse(String text) {
-        Optional<Amount> amount = Amount.parse(text);
+        Optional<Amount> amount = Amount.withWhatFollows(text);
         amount.map(Amount::unit).filter(unit -> !isUnit(unit)).ifPresent(unit -> {
-            throw new IllegalArgumentException(unit.symbol().startsWith(",") ? comma(text) : "“" + text.strip() + "” has “" + unit.symbol()
-                    + "” where its unit belongs; write all digits together, then the unit, such as 214.3 hp");
+            throw new IllegalArgumentException(DecimalComma.in(text).orElseGet(() -> "“" + text.strip() + "” has “" + unit.symbol()
+                    + "” where its unit belongs; write all digits together, then the unit, such as 214.3 hp"));
         });
         return amount.map(known -> new Printed(known.value(), decimals(text), known.unit()));
     }
 
     private static boolean isUnit(Unit unit) {
         return unit.quantity() != Quantity.OTHER || UNIT.matcher(unit.symbol()).matches();
-    }
-
-    /** 214,3 has a decimal comma; 5,500 has one, or one between thousands. */
-    private static String comma(String text) {
-        Matcher number = WITH_COMMA.matcher(text.strip());
-        String written = "a figure such as 214.3 hp";
-        if (number.matches()) {
-            String digits = number.group("digits");
-            String rest = number.group("rest");
-            String together = number.group("whole") + digits + rest;
-            String pointed = number.group("whole") + "." + digits + rest;
-            written = rest.startsWith(".") ? together : digits.length() == 3 ? together + ", or " + pointed : pointed;
-        }
-        return "“" + text.strip() + "” has a comma in its number, and decimals stand behind a point here: write " + written;
     }
 
     /** {@return whether another figure is of the same quantity; what is not known here, in the same unit} */

@@ -135,6 +135,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         PLATEAU(Severity.WARNING),
         /** A time in a file is not later than the one before it. Figures: most such rows in a file. Names: pulls. */
         TIME_NOT_RISING(Severity.WARNING),
+        /** Values that no engine and no roller gives. Figures: the largest over the largest that is believed. Names: pulls. */
+        VALUES_IMPLAUSIBLE(Severity.WARNING),
         /** The sweep leaves out part of the deciding band. Figures: rad/s missing, low end of the band, high end. Names: pulls. */
         BAND_NOT_COVERED(Severity.WARNING),
         /** Too few samples in the deciding band. Figures: samples, longest gap in rad/s. Names: pulls. */

@@ -74,6 +74,13 @@ public record DayLog(List<LogRecord> records) {
                         && one.pull().equals(other.pull());
     }
 
+    /** {@return the log as it would be once some of its records were taken back} */
+    public DayLog takingBack(List<LogRecord> act) {
+        List<LogRecord> more = new ArrayList<>(records);
+        act.forEach(record -> more.add(new LogRecord(more.size() + 1, record.at(), "", new LogEntry.TakenBack(record.number()), "")));
+        return new DayLog(more);
+    }
+
     /** {@return the records that were taken back, in order} */
     public List<LogRecord> takenBack() {
         List<LogRecord> standing = standing();

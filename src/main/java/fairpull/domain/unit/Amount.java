@@ -17,8 +17,17 @@ public record Amount(double value, Unit unit) {
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("\\s*([-+−]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*");
 
-    /** {@return the amount in a text, or empty where the text does not begin with a number} */
+    /** What is no unit, but more of the number: a decimal comma, digits in threes. */
+    private static final Pattern GOES_ON = Pattern.compile("[\\d.,]");
+
+    /** {@return the amount in a text, or empty where the text is not a number, nothing or a unit behind it; 3,3 hp is none} */
     public static Optional<Amount> parse(String text) {
+        return withWhatFollows(text).filter(amount -> amount.unit().quantity() != Quantity.OTHER
+                || !GOES_ON.matcher(amount.unit().symbol()).lookingAt());
+    }
+
+    /** {@return the amount in a text, whatever follows its number as the unit; empty where the text does not begin with a number} */
+    public static Optional<Amount> withWhatFollows(String text) {
         Matcher parts = NUMBER_AND_UNIT.matcher(text.replaceAll(UNBROKEN, " "));
         if (!parts.matches()) {
             return Optional.empty();

@@ -52,7 +52,8 @@ public final class Checklist {
 
     private static List<EachPull> each(Question question) {
         List<EachPull> checks = new ArrayList<>(List.of(new UnitMixUp(), new PowerAgainstTorque(), CorrectionRatio.twice(),
-                CorrectionRatio.notApplied(), new Plateau(), new TimeRises()));
+                CorrectionRatio.notApplied(), new Plateau(), new TimeRises(),
+                new ValuesPlausible()));
         if (question.deciding().definition() instanceof Definition.MeanOverBand band) {
             double low = band.lowRadPerS();
             double high = band.highRadPerS();

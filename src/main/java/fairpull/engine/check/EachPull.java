@@ -32,9 +32,14 @@ abstract class EachPull implements PullCheck {
     /** {@return what a pull shows; empty where it does not hold enough for the check} */
     abstract Optional<Reading> read(Traced pull);
 
-    /** {@return what a pull shows if its value counts} */
+    /** {@return whether a pull is one that the check is about: one whose value counts} */
+    boolean looksAt(Traced pull) {
+        return pull.pull().used();
+    }
+
+    /** {@return what a pull shows if the check is about it} */
     final Optional<Reading> readUsed(Traced pull) {
-        return pull.pull().used() ? read(pull) : Optional.empty();
+        return looksAt(pull) ? read(pull) : Optional.empty();
     }
 
     @Override

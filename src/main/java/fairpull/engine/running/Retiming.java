@@ -29,6 +29,8 @@ import java.util.Set;
  * the rest stands behind what happened, as nobody knows when it goes on.
  */
 public final class Retiming {
+    private static final int SUMMER_TIME_S = 3600;
+
     private final DayStanding day;
     private final OffsetDateTime now;
     private final Set<PullId> without;
@@ -44,6 +46,18 @@ public final class Retiming {
         return of(new DayStanding(plan, log), now, Set.of());
     }
 
+    /**
+     * {@return the time now on the clock of the session that the day is in, in seconds after the midnight before its first pull, beyond the
+     * next midnight counted on; where the car was left for hours, when it was}
+     */
+    public static double nowOnClock(Plan plan, DayLog log, OffsetDateTime now) {
+        DayStanding day = new DayStanding(plan, log);
+        Retiming retiming = new Retiming(day, now, Set.of());
+        OffsetDateTime shown = day.leftAt(now).orElse(now);
+        Set<String> labels = labels(day.sessionOf(day.current()));
+        return retiming.seconds(shown, retiming.date(retiming.driven(labels).stream().map(Map.Entry::getValue).findFirst().orElse(shown)));
+    }
+
     /** The same without some pulls that are still to come; an install that loses all of them loses its swap as well. */
     static List<DayClock> of(DayStanding day, OffsetDateTime now, Set<PullId> without) {
         return new Retiming(day, now, without).days();
@@ -55,20 +69,27 @@ public final class Retiming {
     }
 
     private DayClock clock(Session session, Pace pace) {
-        Set<String> labels = new HashSet<>(session.installs().stream().map(Install::label).toList());
-        List<Map.Entry<PullId, OffsetDateTime>> driven = day.driven().entrySet().stream()
-                .filter(pull -> labels.contains(pull.getKey().install())).sorted(Map.Entry.comparingByValue()).toList();
+        List<Map.Entry<PullId, OffsetDateTime>> driven = driven(labels(session));
         Optional<OffsetDateTime> last = day.lastDriven(session);
         if (last.isEmpty()) {
             return DayClock.of(session, pace);
         }
-        LocalDate date = here(driven.isEmpty() ? last.get() : driven.get(0).getValue()).toLocalDate();
+        LocalDate date = date(driven.isEmpty() ? last.get() : driven.get(0).getValue());
         List<DayEvent> done = done(driven, date, pace);
         done.addAll(swaps(session, done, date, pace));
         done.sort(Comparator.comparingDouble(DayEvent::startS));
         double after = seconds(last.get(), date) + pace.pullIntervalS();
         double free = day.leftAt(now).isPresent() ? after : Math.max(seconds(now, date), after);
         return DayClock.resumed(withHours(session, done, free), pace, done, free, ahead(session, pace));
+    }
+
+    private static Set<String> labels(Session session) {
+        return new HashSet<>(session.installs().stream().map(Install::label).toList());
+    }
+
+    private List<Map.Entry<PullId, OffsetDateTime>> driven(Set<String> labels) {
+        return day.driven().entrySet().stream().filter(pull -> labels.contains(pull.getKey().install()))
+                .sorted(Map.Entry.comparingByValue()).toList();
     }
 
     private List<DayEvent> done(List<Map.Entry<PullId, OffsetDateTime>> driven, LocalDate date, Pace pace) {
@@ -134,6 +155,12 @@ public final class Retiming {
 
     private double seconds(OffsetDateTime time, LocalDate date) {
         return Duration.between(date.atStartOfDay(), here(time).toLocalDateTime()).toMillis() / 1000.0;
+    }
+
+    /** The date that was written on the day: clocks may have been changed for summer time since. */
+    private LocalDate date(OffsetDateTime first) {
+        boolean isOfThisZone = Math.abs(first.getOffset().getTotalSeconds() - now.getOffset().getTotalSeconds()) <= SUMMER_TIME_S;
+        return (isOfThisZone ? first : here(first)).toLocalDate();
     }
 
     /** Times may have been noted in another zone. */

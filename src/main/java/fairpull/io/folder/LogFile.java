@@ -19,7 +19,8 @@ import java.util.Optional;
 
 /**
  * The append-only log. Every line carries the SHA-256 of the line before, so that a line changed, added or taken out by hand
- * shows. A last line without its line feed is a write that was cut short: it is passed over and overwritten by the next.
+ * shows. An act is one write of all its lines, each of which says how many follow. An act of which lines are missing, or the line feed
+ * of the last one, is a write that was cut short: it is passed over as a whole and overwritten by the next.
  */
 final class LogFile {
     /** A log longer than this was not written by this program. */
@@ -36,7 +37,7 @@ final class LogFile {
      *
      * @param records its entries
      * @param brokenAt number of the first entry that does not follow from the one before; empty where the chain holds
-     * @param cutShort whether an unfinished line stands behind the last entry
+     * @param cutShort whether an unfinished act stands behind the last entry
      * @param head the hash of the last line, which stands for the whole log; of nothing for an empty one
      */
     record Content(List<LogRecord> records, Optional<Integer> brokenAt, boolean cutShort, String head) {
@@ -48,11 +49,11 @@ final class LogFile {
             return new Content(List.of(), Optional.empty(), false, Sha256.of(""));
         }
         byte[] bytes = Bounded.bytes(file, MOST_BYTES);
-        int end = endOfWholeLines(bytes);
+        int end = endOfWholeActs(bytes);
         return parse(Bounded.text(ByteBuffer.wrap(bytes, 0, end), file), end < bytes.length);
     }
 
-    /** Adds entries in one write: after a crash the log holds all of them, or those before the one that was cut off. */
+    /** Adds the entries of one act: whatever happens, the log holds all of them or none. */
     void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
         append(at, entries, Optional.empty());
     }
@@ -71,31 +72,52 @@ final class LogFile {
     }
 
     private void write(OffsetDateTime at, List<LogEntry> entries, Optional<String> head) throws IOException {
+        boolean isNew = !Files.exists(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
             channel.lock();
             byte[] bytes = bytes(channel);
-            int end = endOfWholeLines(bytes);
-            String present = Bounded.text(ByteBuffer.wrap(bytes, 0, end), file);
-            int number = (int) present.lines().count();
-            String previous = lastHash(present);
+            int end = endOfWholeActs(bytes);
+            List<String> present = Bounded.text(ByteBuffer.wrap(bytes, 0, end), file).lines().toList();
+            String previous = Sha256.of(present.isEmpty() ? "" : present.get(present.size() - 1));
             if (head.isPresent() && !head.get().equals(previous)) {
                 throw writtenMeanwhile();
             }
-            StringBuilder added = new StringBuilder();
-            for (LogEntry entry : entries) {
-                number++;
-                String line = LogJson.line(new LogRecord(number, at, previous, entry,
-                        Sha256.of(LogJson.hashed(number, at, previous, entry))));
-                previous = Sha256.of(line);
-                added.append(line).append('\n');
+            add(channel, end, lines(present.size(), at, previous, entries));
+        } catch (IOException trouble) {
+            if (isNew && Files.exists(file) && Files.size(file) == 0) {
+                Files.delete(file);
             }
-            channel.truncate(end);
-            channel.position(end);
-            ByteBuffer rest = StandardCharsets.UTF_8.encode(added.toString());
+            throw DiskTrouble.of(file, file, trouble);
+        }
+    }
+
+    private static String lines(int present, OffsetDateTime at, String head, List<LogEntry> entries) {
+        String previous = head;
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < entries.size(); i++) {
+            Optional<Integer> following = Optional.of(entries.size() - 1 - i).filter(more -> more > 0);
+            LogRecord bare = new LogRecord(present + i + 1, at, previous, entries.get(i), following, "");
+            String sha256 = Sha256.of(LogJson.hashed(bare));
+            String line = LogJson.line(new LogRecord(bare.number(), at, previous, bare.entry(), following, sha256));
+            previous = Sha256.of(line);
+            lines.append(line).append('\n');
+        }
+        return lines.toString();
+    }
+
+    /** Where the disk is full, what could be written is cut off again. */
+    private static void add(FileChannel channel, int end, String lines) throws IOException {
+        channel.truncate(end);
+        channel.position(end);
+        ByteBuffer rest = StandardCharsets.UTF_8.encode(lines);
+        try {
             while (rest.hasRemaining()) {
                 channel.write(rest);
             }
             channel.force(true);
+        } catch (IOException failed) {
+            channel.truncate(end);
+            throw failed;
         }
     }
 
@@ -124,7 +146,7 @@ final class LogFile {
         for (String line : lines) {
             LogRecord record = read(lines, records.size(), brokenAt != null);
             boolean follows = record.previousSha256().equals(previous) && record.number() == records.size() + 1
-                    && record.sha256().equals(Sha256.of(LogJson.hashed(record.number(), record.at(), previous, record.entry())));
+                    && record.sha256().equals(Sha256.of(LogJson.hashed(record)));
             if (!follows && brokenAt == null) {
                 brokenAt = records.size() + 1;
             }
@@ -157,17 +179,35 @@ final class LogFile {
         }
     }
 
-    /** A line that was cut short may end within a character, so the end is looked for in the bytes. */
-    private static int endOfWholeLines(byte[] bytes) {
-        int end = bytes.length;
+    /**
+     * A line that was cut short may end within a character, so the end is looked for in the bytes. Lines of an unfinished act that do not
+     * follow from what stands before them were put there by hand, and stay to be seen.
+     */
+    private static int endOfWholeActs(byte[] bytes) {
+        int whole = lineFeedBefore(bytes, bytes.length);
+        int end = whole;
+        String line = lineBefore(bytes, end);
+        String first = "";
+        while (LogJson.isContinued(line)) {
+            first = line;
+            end = lineFeedBefore(bytes, end - 1);
+            line = lineBefore(bytes, end);
+        }
+        return end == whole || LogJson.previousSha256(first).equals(Optional.of(Sha256.of(line))) ? end : whole;
+    }
+
+    /** {@return the line whose line feed stands before a place, without it; nothing at the beginning} */
+    private static String lineBefore(byte[] bytes, int end) {
+        int start = end == 0 ? 0 : lineFeedBefore(bytes, end - 1);
+        return new String(bytes, start, Math.max(0, end - 1 - start), StandardCharsets.UTF_8);
+    }
+
+    /** {@return the place behind the last line feed before a place; 0 where there is none} */
+    private static int lineFeedBefore(byte[] bytes, int place) {
+        int end = place;
         while (end > 0 && bytes[end - 1] != '\n') {
             end--;
         }
         return end;
-    }
-
-    private static String lastHash(String wholeLines) {
-        List<String> lines = wholeLines.lines().toList();
-        return Sha256.of(lines.isEmpty() ? "" : lines.get(lines.size() - 1));
     }
 }

@@ -61,6 +61,11 @@ public final class TestFolder {
             return SealCode.of(logHead);
         }
 
+        /** {@return the same with another log, such as one in which something was taken back that is not written yet} */
+        public Content with(DayLog other) {
+            return new Content(plan, seal, other, logBrokenAt, logCutShort, logHead, mappings);
+        }
+
         /** {@return the SHA-256 of the canonical plan as it stands} */
         public String planSha256() {
             return Sha256.of(PlanJson.canonical(plan));
@@ -87,10 +92,8 @@ public final class TestFolder {
         if (Files.exists(StraightPath.of(folder).resolve("plan.json"))) {
             throw new InputException(InputException.Place.of(folder.toString()), "there is a test already", "choose another folder");
         }
-        Path straight = StraightPath.of(folder);
-        Files.createDirectories(straight);
-        TestFolder test = new TestFolder(straight);
-        test.writePlan(plan);
+        TestFolder test = new TestFolder(StraightPath.of(folder));
+        NewFolders.with(test.folder, () -> test.writePlan(plan));
         return test;
     }
 
@@ -151,8 +154,8 @@ public final class TestFolder {
         Optional<Scatter> pull = plan.rig().pullScatter().filter(Scatter::isRecord);
         Optional<Scatter> refit = plan.rig().refitScatter().filter(Scatter::isRecord);
         Seal seal = new Seal(hash, SealCode.of(hash), at, programVersion, pull, refit);
-        AtomicWrite.text(folder.resolve("seal.json"), SealJson.indented(seal));
-        append(at, List.of(new LogEntry.Sealed(hash, seal.code(), sha256(seal))));
+        AtomicWrite.text(folder.resolve("seal.json"), SealJson.indented(seal),
+                () -> append(at, List.of(new LogEntry.Sealed(hash, seal.code(), sha256(seal)))));
         return seal;
     }
 
@@ -161,8 +164,12 @@ public final class TestFolder {
         LogEntry.Amended amended = new LogEntry.Amended(reason, PlanJson.changes(before, after),
                 Sha256.of(PlanJson.canonical(before)), Sha256.of(PlanJson.canonical(after)));
         return Turn.in(folder, () -> {
-            AtomicWrite.text(folder.resolve(NEXT_PLAN), PlanJson.indented(after));
-            append(at, List.of(amended));
+            Path next = folder.resolve(NEXT_PLAN);
+            try {
+                AtomicWrite.text(next, PlanJson.indented(after), () -> append(at, List.of(amended)));
+            } catch (IOException trouble) {
+                throw DiskTrouble.of(folder.resolve("plan.json"), next, trouble);
+            }
             finishAmendment();
             return amended;
         });
@@ -193,7 +200,7 @@ public final class TestFolder {
         AtomicWrite.text(folder.resolve("plan.json"), PlanJson.indented(plan));
     }
 
-    /** Adds entries to the log. */
+    /** Adds the entries of one act to the log: all of them or none. */
     public void append(OffsetDateTime at, List<LogEntry> entries) throws IOException {
         log().append(at, entries);
     }
@@ -211,15 +218,16 @@ public final class TestFolder {
     public void take(OffsetDateTime at, Content read, Keeping keeping, List<Mapping> used,
             Function<List<String>, List<LogEntry>> entries) throws IOException {
         Turn.in(folder, () -> {
-            List<String> names = keeping.keep();
-            try {
-                remember(used);
-                log().append(at, entries.apply(names), Optional.of(read.logHead()));
-                return true;
-            } catch (IOException | RuntimeException failed) {
-                dropExports(names.stream().filter(name -> !name.isEmpty()).toList());
-                throw failed;
-            }
+            NewFolders.with(folder.resolve("pulls"), () -> {
+                List<String> names = keeping.keep();
+                try {
+                    remember(used, () -> log().append(at, entries.apply(names), Optional.of(read.logHead())));
+                } catch (IOException | RuntimeException failed) {
+                    dropExports(names.stream().filter(name -> !name.isEmpty()).toList());
+                    throw failed;
+                }
+            });
+            return true;
         });
     }
 
@@ -249,7 +257,6 @@ public final class TestFolder {
             name = pull + "_" + copy + behind;
         }
         Path target = export(name);
-        Files.createDirectories(target.getParent());
         if (!Files.exists(target)) {
             AtomicWrite.copy(source, target, sha256);
         }
@@ -272,10 +279,19 @@ public final class TestFolder {
 
     /** Remembers how exports with some headers are read. Earlier mappings stay: pulls taken with them are still read by them. */
     public void remember(List<Mapping> used) throws IOException {
-        List<Mapping> all = new ArrayList<>(mappings());
+        remember(used, () -> { });
+    }
+
+    private void remember(List<Mapping> used, AtomicWrite.Work then) throws IOException {
+        List<Mapping> before = mappings();
+        List<Mapping> all = new ArrayList<>(before);
         all.removeAll(used);
         all.addAll(used);
-        AtomicWrite.text(folder.resolve("mapping.json"), MappingJson.indented(all));
+        if (all.equals(before)) {
+            then.run();
+        } else {
+            AtomicWrite.text(folder.resolve("mapping.json"), MappingJson.indented(all), then);
+        }
     }
 
     /** {@return the hash by which a seal is named in the log} */

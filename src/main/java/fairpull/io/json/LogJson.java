@@ -11,12 +11,21 @@ public final class LogJson {
     private LogJson() {
     }
 
-    private record Body(int number, OffsetDateTime at, String previousSha256, LogEntry entry) {
+    record Body(int number, OffsetDateTime at, String previousSha256, LogEntry entry, Optional<Integer> following) {
     }
 
     /** {@return what the hash of a record is taken of: all of it but that hash} */
-    public static String hashed(int number, OffsetDateTime at, String previousSha256, LogEntry entry) {
-        return JsonFiles.canonical(new Body(number, at, previousSha256, entry));
+    public static String hashed(LogRecord record) {
+        return JsonFiles.canonical(new Body(record.number(), record.at(), record.previousSha256(), record.entry(), record.following()));
+    }
+
+    /** {@return whether a line says that more lines of its act follow, so far as it can be read at all} */
+    public static boolean isContinued(String line) {
+        try {
+            return line.contains("\"following\"") && JsonFiles.tree(line, "").path("following").asInt() > 0;
+        } catch (InputException unreadable) {
+            return false;
+        }
     }
 
     /** {@return the record in a line; file and line number are for messages} */

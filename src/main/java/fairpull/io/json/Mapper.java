@@ -42,6 +42,7 @@ import fairpull.domain.plan.ScoredWindow;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Session;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.LogRecord;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Unit;
@@ -71,6 +72,8 @@ final class Mapper {
             .addMixIn(Session.class, SessionFields.class)
             .addMixIn(Claim.class, ClaimFields.class)
             .addMixIn(LogEntry.PullTaken.class, PullTakenFields.class)
+            .addMixIn(LogRecord.class, LineFields.class)
+            .addMixIn(LogJson.Body.class, LineFields.class)
             .addMixIn(CurveSettings.class, WrittenWherePresent.class)
             .addMixIn(ScoredWindow.class, WrittenWherePresent.class)
             .addMixIn(MovingMass.class, WrittenWherePresent.class)
@@ -234,6 +237,11 @@ final class Mapper {
 
         @JsonInclude(JsonInclude.Include.NON_ABSENT)
         Optional<String> readAnew();
+    }
+
+    private interface LineFields {
+        @JsonInclude(JsonInclude.Include.NON_ABSENT)
+        Optional<Integer> following();
     }
 
     /** What came into the plan later is not written where it is absent: the seals of plans without it must stand. */

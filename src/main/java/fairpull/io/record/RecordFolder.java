@@ -6,6 +6,8 @@ import fairpull.domain.Remedy;
 import fairpull.domain.rig.RigRecord;
 import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
+import fairpull.io.folder.NewFolders;
+import fairpull.io.folder.StraightPath;
 import fairpull.io.json.RigRecordJson;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,13 +44,12 @@ public final class RecordFolder {
         return new RecordFolder(folder);
     }
 
-    /** {@return a folder of records, made where it is not there} */
+    /** {@return a folder of records; where it is not there, it is made with the first record} */
     public static RecordFolder openOrMake(Path folder) throws IOException {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new InputException(Place.of(folder.toString()), "this is a file", "give a folder for the rig records");
         }
-        Files.createDirectories(folder);
-        return new RecordFolder(folder);
+        return new RecordFolder(StraightPath.of(folder));
     }
 
     /** {@return all records, in the order in which they were added} */
@@ -79,6 +80,9 @@ public final class RecordFolder {
     }
 
     private List<Path> files() throws IOException {
+        if (!Files.exists(folder)) {
+            return List.of();
+        }
         try (Stream<Path> files = Files.list(folder)) {
             List<Path> found = files.filter(RecordFolder::isRecord).sorted().toList();
             if (found.size() > MOST_RECORDS) {
@@ -105,8 +109,9 @@ public final class RecordFolder {
         for (int count = 2; Files.exists(file, LinkOption.NOFOLLOW_LINKS); count++) {
             file = folder.resolve(name + "-" + count + ENDING);
         }
-        AtomicWrite.text(file, RigRecordJson.indented(record));
-        return file;
+        Path free = file;
+        NewFolders.with(folder, () -> AtomicWrite.text(free, RigRecordJson.indented(record)));
+        return free;
     }
 
     private static String slug(String rig) {

@@ -10,7 +10,6 @@ import java.util.Optional;
 final class ColumnCells {
     private static final double[] NONE = {};
     private static final int LONGEST_QUOTE = 40;
-    private static final double HALF_A_DAY = 43_200;
 
     private double[] numbers = NONE;
     private int filled;
@@ -19,8 +18,7 @@ final class ColumnCells {
     private Optional<TextCell> firstText = Optional.empty();
     private boolean mayBeClock;
     private boolean clock;
-    private double midnights;
-    private double lastClock;
+    private final RunningClock running = new RunningClock();
 
     /** Lets times of day count as numbers, in seconds. */
     void allowClock() {
@@ -45,10 +43,8 @@ final class ColumnCells {
     private double takeText(int row, int line, CharSequence cell) {
         double seconds = mayBeClock && (clock || numberCount == 0) ? ClockText.seconds(cell) : Double.NaN;
         if (!Double.isNaN(seconds)) {
-            midnights += clock && lastClock - seconds > HALF_A_DAY ? 1 : 0;
-            lastClock = seconds;
             clock = true;
-            double total = seconds + midnights * 2 * HALF_A_DAY;
+            double total = running.at(seconds);
             put(row, total);
             return total;
         }

@@ -154,7 +154,16 @@ public final class ColumnGuess {
         if (unit.isPresent()) {
             return byUnit(column, unit.get(), words);
         }
+        Optional<UnitAtEnd> atEnd = column.unitText().isEmpty() ? UnitAtEnd.of(column.name()) : Optional.empty();
+        Optional<Quantity> contradicted = atEnd.flatMap(UnitAtEnd::contradicted);
+        if (contradicted.isPresent()) {
+            return nothing(column, "its words say " + GuessedColumn.words(contradicted.get()) + ", but its unit "
+                    + atEnd.get().unit().symbol());
+        }
         Optional<Quantity> quantity = words.quantity();
+        if (quantity.isEmpty() && atEnd.filter(UnitAtEnd::isRatioOfSpeed).isPresent()) {
+            return byUnit(column, atEnd.get().unit(), words);
+        }
         if (quantity.isEmpty()) {
             return nothing(column, "neither name nor unit is known");
         }

@@ -79,8 +79,8 @@ final class ColumnWords {
 
     /** {@return the unit that the name itself is or ends with, such as rpm, Power hp or torque_nm} */
     Optional<Unit> unit(String name) {
-        Optional<Unit> whole = Units.find(name);
-        return whole.isPresent() || words.isEmpty() ? whole : Units.find(words.get(words.size() - 1));
+        return UnitText.find(name).or(() -> UnitAtEnd.of(name).map(UnitAtEnd::unit))
+                .or(() -> words.isEmpty() ? Optional.empty() : Units.find(words.get(words.size() - 1)));
     }
 
     /** {@return whether the words name the pedal, which a throttle plate need not follow} */

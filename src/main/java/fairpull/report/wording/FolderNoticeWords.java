@@ -54,7 +54,7 @@ final class FolderNoticeWords {
             case FAR_FROM_EXPECTED -> "Further than half the expected level from it: " + NoticeWords.names(notice)
                     + "; look at units, columns and the expected level.";
             case LOG_CUT_SHORT -> "An unfinished line stands at the end of the log: a write was cut short, or the log was cut by hand; "
-                    + "what it said is lost.";
+                    + "what was written with it is lost.";
             case EXPORT_NOT_IN_LOG -> "Among the exports, but not in the log: " + NoticeWords.names(notice)
                     + "; they are not judged, and entries may have been taken out of the log.";
             case LOG_STATE -> "The log holds " + entries(notice) + " and ends in "

@@ -36,6 +36,8 @@ final class PullNoticeWords {
                     + "or values were filled in.";
             case TIME_NOT_RISING -> "Time stands still or runs back in up to " + NoticeWords.whole(notice, 0) + " rows of a file: " + names
                     + "; look whether rows were moved or several pulls stand in one file.";
+            case VALUES_IMPLAUSIBLE -> "Values that no engine and no roller gives: " + names
+                    + "; look whether column and unit are right, and read them anew, or leave those pulls out.";
             default -> ofBandOrPairs(notice, names);
         };
     }

@@ -237,6 +237,13 @@ public final class RunWords {
                 when + (progress.missing().isEmpty() ? "" : " Missing until then: " + some(progress.missing()) + "."));
     }
 
+    /** {@return why a plan with looks is not judged where its day is} */
+    public static String betweenLooks(Plan plan, DayProgress progress) {
+        String when = whyNotYetOver(plan, progress).get(1);
+        return notYetOver(progress).toLowerCase(Locale.ROOT) + ", and a plan with looks is judged at those and at the end alone: n"
+                + when.substring(1, when.length() - 1);
+    }
+
     /** {@return why there is no verdict yet} */
     public static String noVerdict(Plan plan, int installsDone) {
         Optional<Integer> look = plan.looks().flatMap(looks -> looks.afterInstalls().stream().filter(after -> after > installsDone)

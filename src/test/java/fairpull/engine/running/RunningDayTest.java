@@ -21,6 +21,7 @@ import fairpull.domain.running.NextAction;
 import fairpull.engine.planning.PlanSizing;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -66,6 +67,53 @@ class RunningDayTest {
     private void hours(LocalTime end, Break... breaks) {
         plan = plan.resequenced(plan.sequence().withLabelled(plan.sequence().sessions().stream()
                 .map(session -> session.with(new Hours(LocalTime.of(8, 0), Optional.of(end), List.of(breaks)))).toList()));
+    }
+
+    private void isAsIfNothingHadHappened(OffsetDateTime start, ZoneId zone) {
+        now = start;
+        plan = plan.resequenced(plan.sequence().withLabelled(plan.sequence().sessions().stream()
+                .map(session -> session.with(new Hours(LocalTime.MIDNIGHT, Optional.empty(), List.of()))).toList()));
+        double begun = Double.NaN;
+        for (int pull = 0; pull < 7; pull++) {
+            run(1);
+            now = now.atZoneSameInstant(zone).toOffsetDateTime();
+            DayClock clock = Retiming.of(plan, log(), now).get(0);
+            double first = clock.events().get(0).startS();
+            begun = Double.isNaN(begun) ? first : begun;
+            assertThat(Retiming.nowOnClock(plan, log(), now) - first).as("now, after %d pulls", pull + 1).isEqualTo(240.0 * (pull + 1));
+            assertThat(clock.finishS() - first).as("the whole day").isEqualTo((5 * 7 * 4 + 4 * 8) * 60.0);
+            assertThat(clock.lateS()).isZero();
+            if (pull < 6) {
+                assertThat(next().due()).hasValueSatisfying(due -> assertThat(due.toInstant()).isEqualTo(now.toInstant()));
+                assertThat(next().due().orElseThrow().getOffset()).as("said by the clock on the wall").isEqualTo(now.getOffset());
+            }
+        }
+        assertThat(next().kind()).isEqualTo(NextAction.Kind.SWAP);
+        assertThat(NextStep.leftAt(plan, log(), now)).isEmpty();
+        assertThat(NextStep.isAhead(plan, log(), now)).isFalse();
+    }
+
+    /** The third pull starts after midnight; clocks in Berlin go back at 03:00 on 25 October 2026 and forward at 02:00 on 29 March. */
+    @Test
+    void aDayRunsOnOverMidnightAndOverTheChangeOfClocks() {
+        ZoneId berlin = ZoneId.of("Europe/Berlin");
+        isAsIfNothingHadHappened(OffsetDateTime.parse("2026-05-09T23:50:00+02:00"), berlin);
+        for (String start : List.of("2026-10-25T02:50:00+02:00", "2026-10-25T00:40:00+02:00", "2026-03-29T01:50:00+01:00",
+                "2026-03-28T23:50:00+01:00", "2026-10-24T23:50:00+02:00")) {
+            records.clear();
+            isAsIfNothingHadHappened(OffsetDateTime.parse(start), berlin);
+        }
+    }
+
+    /** Begun at half past midnight before clocks go back, seen after it: it still belongs to that date, and its end of day is not past. */
+    @Test
+    void theDateIsThatOfTheDayOnWhichItWasBegun() {
+        now = OffsetDateTime.parse("2026-10-25T00:30:00+02:00");
+        run(3);
+        now = OffsetDateTime.parse("2026-10-25T03:30:00+01:00");
+        assertThat(Retiming.nowOnClock(plan, log(), now.minusHours(3))).isEqualTo(0.5 * 3600);
+        hours(LocalTime.of(17, 0));
+        assertThat(Retiming.of(plan, log(), now.minusHours(3)).get(0).lateS()).isZero();
     }
 
     /** Nine hours later, or half a year: the strip does not grow, and nothing is late. */

@@ -39,7 +39,12 @@ class ColumnGuessTest {
         "Torque (kgf·m)|TORQUE|kgf·m", "Torque kgfm|TORQUE|kgf·m", "Drehmoment [mkg]|TORQUE|kgf·m", "Torque [kg·m]|TORQUE|kgf·m",
         "Engine speed (rpm x1000)|ENGINE_SPEED|rpm×1000", "Drehzahl [1000 1/min]|ENGINE_SPEED|rpm×1000",
         "n (1/min x 1000)|ENGINE_SPEED|rpm×1000", "Engine speed [krpm]|ENGINE_SPEED|rpm×1000", "RPM x1000|ENGINE_SPEED|rpm×1000",
-        "rpm (rpm/1000)|ENGINE_SPEED|rpm×1000", "Throttle|FRACTION|%", "iat_c|TEMPERATURE|°C", "Thrust (gf)|FORCE|gf"})
+        "rpm (rpm/1000)|ENGINE_SPEED|rpm×1000", "Throttle|FRACTION|%", "iat_c|TEMPERATURE|°C", "Thrust (gf)|FORCE|gf",
+        "Speed km/h|SPEED|km/h", "Vehicle speed, km/h|SPEED|km/h", "speed_km/h|SPEED|km/h", "Speed km / h|SPEED|km/h", "Speed m/s|SPEED|m/s",
+        "Geschwindigkeit km/h|SPEED|km/h", "v km/h|SPEED|km/h", "Speed mi/h|SPEED|mph", "Power kW|POWER|kW", "Torque Nm|TORQUE|N·m",
+        "Torque lb ft|TORQUE|lbf·ft", "Torque lb-ft|TORQUE|lbf·ft", "Torque kgf m|TORQUE|kgf·m", "Temp C|TEMPERATURE|°C",
+        "Coolant temp deg C|TEMPERATURE|°C", "Oil temp °F|TEMPERATURE|°F", "Boost bar|PRESSURE|bar", "Throttle %|FRACTION|%",
+        "RPM/1000|ENGINE_SPEED|rpm×1000", "Engine speed rpm x 1000|ENGINE_SPEED|rpm×1000"})
     void headersSayQuantityAndUnit(String header, Quantity quantity, String symbol) throws IOException {
         GuessedColumn guessed = only("other\tx", header);
 
@@ -79,6 +84,22 @@ class ColumnGuessTest {
         "Injection time (ms)"})
     void namesOfOtherThingsAreNotTaken(String header) throws IOException {
         assertThat(only("other\tx", header).quantity()).isEmpty();
+    }
+
+    /** Where words and unit say two things, neither is believed; letters of channels and peaks are no units. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Torque kW", "Power Nm", "Engine speed km/h", "Throttle V", "Pedal position V", "Power %", "Coolant temp kPa"})
+    void whatContradictsItselfIsAsked(String header) throws IOException {
+        GuessedColumn guessed = only("other\tx", header);
+        assertThat(guessed.quantity()).as(header).isEmpty();
+        assertThat(guessed.reason()).contains("its words say", "but its unit");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"Power A|POWER", "Power min|POWER", "Torque N|TORQUE", "Wind km/h|", "Target speed km/h|", "Lap h|",
+        "Flow m/s|", "x h|", "Sensor C|", "Bank L|"})
+    void whatMayBeNoUnitIsNotTakenForOne(String header, Quantity quantity) throws IOException {
+        assertThat(only("other\tx", header).quantity()).isEqualTo(Optional.ofNullable(quantity));
     }
 
     @Test

@@ -178,6 +178,19 @@ class ExportShapesTest {
         assertNumbers(channels, Quantity.POWER, Units.KILOWATT, 50.5, 55.5, 60.5);
     }
 
+    /** Berlin, 25 October and 29 March 2026: a pull over the minute at which clocks are changed goes on; pulls an hour apart stay apart. */
+    @Test
+    void timesOfDayRunOnWhereClocksAreChanged() {
+        assertNumbers(channels(ExportReader.read(resource("clock-times/autumn.csv"))), Quantity.TIME, Units.SECOND, 10_799.25, 10_799.75,
+                10_800.25, 10_800.75);
+        assertNumbers(channels(ExportReader.read(resource("clock-times/spring.csv"))), Quantity.TIME, Units.SECOND, 7199.25, 7199.75,
+                7200.25, 7200.75);
+        assertNumbers(channels(ExportReader.read(resource("clock-times/offsets.csv"))), Quantity.TIME, Units.SECOND, 3599.25, 3599.75,
+                3600.25);
+        assertNumbers(channels(ExportReader.read(resource("clock-times/an-hour-apart.csv"))), Quantity.TIME, Units.SECOND, 36_000, 36_000.5,
+                39_603, 39_603.5);
+    }
+
     @Test
     void filesOfOneHeaderHaveOneFingerprint() {
         String one = ExportReader.read(resource("time-based/pull.csv")).fingerprint();

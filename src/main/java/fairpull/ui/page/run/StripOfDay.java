@@ -16,11 +16,6 @@ final class StripOfDay {
     private StripOfDay() {
     }
 
-    /** A day that was left stands where it was left. */
-    private static int secondOfDay(RunDay day, OffsetDateTime now) {
-        return day.leftAt(now).map(left -> left.withOffsetSameInstant(now.getOffset())).orElse(now).toLocalTime().toSecondOfDay();
-    }
-
     /** {@return what the strip shows; before anything happened, the day as planned} */
     static Optional<DayStripView.Run> of(RunDay day, OffsetDateTime now, Set<PullId> driven, Map<PullId, Double> values) {
         if (driven.isEmpty()) {
@@ -28,6 +23,6 @@ final class StripOfDay {
         }
         List<DayClock> clocks = day.clocks(now);
         int session = day.session();
-        return Optional.of(new DayStripView.Run(clocks, new PlanStrip.Running(session, secondOfDay(day, now), driven, values)));
+        return Optional.of(new DayStripView.Run(clocks, new PlanStrip.Running(session, day.nowOnClock(now), driven, values)));
     }
 }
