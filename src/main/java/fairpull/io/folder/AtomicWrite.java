@@ -4,8 +4,11 @@ import fairpull.domain.InputException;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -47,6 +50,16 @@ public final class AtomicWrite {
     private static void write(Path target, Fill fill) throws IOException {
         Path temporary = target.toAbsolutePath().resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
+            fill(temporary, target, fill);
+        } catch (FileSystemException trouble) {
+            throw temporary.toString().equals(trouble.getFile()) ? about(target, trouble) : trouble;
+        } catch (IOException trouble) {
+            throw new FileSystemException(target.toString(), null, trouble.getMessage());
+        }
+    }
+
+    private static void fill(Path temporary, Path target, Fill fill) throws IOException {
+        try {
             fill.into(temporary);
             try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
                 channel.force(true);
@@ -55,6 +68,16 @@ public final class AtomicWrite {
         } finally {
             Files.deleteIfExists(temporary);
         }
+    }
+
+    /** Nobody knows the temporary file: what cannot be written is the file that was meant, or its folder is gone. */
+    private static FileSystemException about(Path target, FileSystemException trouble) {
+        Path folder = target.toAbsolutePath().getParent();
+        if (trouble instanceof NoSuchFileException) {
+            return new NoSuchFileException(String.valueOf(folder));
+        }
+        return trouble instanceof AccessDeniedException ? new AccessDeniedException(target.toString())
+                : new FileSystemException(target.toString(), null, trouble.getReason());
     }
 
     private static void move(Path temporary, Path target) throws IOException {
