@@ -184,7 +184,7 @@ class PullChecksTest {
         Run.of("note", test, "B1-2", "--aborted", "misfire").succeeded();
         JsonNode finding = judged();
 
-        assertThat(finding.get("pulls").findValuesAsText("fate")).containsExactly("used", "excluded", "used", "aborted", "used", "missing");
+        assertThat(finding.get("pulls").findValuesAsText("fate")).containsExactly("used", "excluded", "used", "aborted", "used", "awaited");
         assertThat(finding.get("withExcludedPulls").get("installs").get(0).get("pulls").asInt()).isEqualTo(2);
         assertThat(finding.get("installs").get(0).get("pulls").asInt()).isEqualTo(1);
     }

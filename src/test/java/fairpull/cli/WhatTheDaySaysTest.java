@@ -70,6 +70,13 @@ class WhatTheDaySaysTest {
     }
 
     @Test
+    void aGateThatWasReadButNotAtTheReferenceIsNamed() {
+        Run.of("note", test, "A1-2", "--condition", "coolant=90C").succeeded();
+
+        assertThat(warnings()).anyMatch(said -> said.startsWith("Never noted, so these gates") && said.contains("coolant at pull start at A1-1"));
+    }
+
+    @Test
     void aCorrectionThatIsNotKnownIsNotTakenFromWhatIsRemembered() {
         assertThat(warnings()).noneMatch(said -> said.contains("already corrected for air"));
         Run taken = Run.of("import", test, SmallTest.export(folder.resolve("A1-2.csv"), 100.2), "--corrected", "unknown", "--json");

@@ -52,7 +52,7 @@ public final class AmendPlan {
         Question question = plan.question();
         List<Claim> claims = new ArrayList<>(question.claims());
         for (String claim : typed) {
-            claims.add(NewPlan.claim(claim, question.deciding(), new Typed(question.deciding(), question.expectedLevelSi())));
+            claims.add(NewPlan.claim("--claim", claim, question.deciding(), new Typed(question.deciding(), question.expectedLevelSi())));
         }
         try {
             return plan.with(question.claiming(claims));

@@ -20,6 +20,7 @@ import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
+import fairpull.domain.running.DayProgress;
 import fairpull.engine.curve.Outcome;
 import fairpull.io.folder.TestFolder;
 import java.time.Duration;
@@ -30,8 +31,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -137,10 +140,12 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
         private final Map<PullId, LogEntry.PullTaken> taken;
         private final Map<PullId, LogEntry.PullAborted> aborted;
         private final Map<PullId, LogEntry.Excluded> excluded;
+        private final DayProgress progress;
+        private final Set<PullId> ahead;
         private final Troubles troubles;
         private final Map<PullId, Measured> exports;
 
-        Collector(TestFolder test, TestFolder.Content content, Troubles troubles, Progress progress) {
+        Collector(TestFolder test, TestFolder.Content content, Troubles troubles, Progress reading) {
             this.troubles = troubles;
             this.test = test;
             this.content = content;
@@ -150,7 +155,9 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
             this.taken = log.pulls();
             this.aborted = log.aborted();
             this.excluded = log.excluded();
-            this.exports = measured(progress);
+            this.progress = DayProgress.of(plan, log);
+            this.ahead = ahead();
+            this.exports = measured(reading);
         }
 
         /** What the export of a pull measures, or why it cannot be read. */
@@ -255,13 +262,29 @@ record Evidence(Plan plan, List<PullSeen> pulls, boolean plannedClockUsed, List<
                 return new Standing(Fate.WARM_UP, cameIn ? "" : "noted, not exported");
             }
             if (!cameIn) {
-                return new Standing(Fate.MISSING, log.run().containsKey(pull) ? "run, its export has not come in" : "");
+                return notIn(pull);
             }
             if (!isPlanned) {
                 return new Standing(Fate.EXCLUDED, "not in the plan as it stands");
             }
             LogEntry.Excluded leftOut = excluded.get(pull);
             return leftOut == null ? new Standing(Fate.USED, onceAborted(pull)) : new Standing(Fate.EXCLUDED, leftOut.reason());
+        }
+
+        private Standing notIn(PullId pull) {
+            boolean isRun = log.run().containsKey(pull);
+            boolean isAhead = !progress.isOver() && ahead.contains(pull);
+            boolean isAwaited = !progress.isOver() && (isRun || isAhead || progress.missing().contains(pull));
+            return new Standing(isAwaited ? Fate.AWAITED : Fate.MISSING,
+                    isRun ? "run, its export has not come in" : isAhead ? "not yet due" : "");
+        }
+
+        /** The pulls behind the last one that anything was done about. */
+        private Set<PullId> ahead() {
+            List<PullId> all = List.copyOf(PlannedClock.of(plan.sequence()).minutes().keySet());
+            int done = IntStream.range(0, all.size()).filter(place -> taken.containsKey(all.get(place))
+                    || aborted.containsKey(all.get(place)) || log.startOf(all.get(place)).isPresent()).max().orElse(-1);
+            return Set.copyOf(all.subList(done + 1, all.size()));
         }
 
         /** A pull that was stopped and run again must not look like one that was run once. */

@@ -38,10 +38,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Judges a test by its plan: reads the folder, gathers the evidence, judges every measure, and says what does not fit. */
 public final class JudgeFolder {
     private static final Set<Fate> WITH_EXCLUDED = EnumSet.of(Fate.USED, Fate.EXCLUDED);
+    private static final Set<Fate> NOT_IN = EnumSet.of(Fate.AWAITED, Fate.MISSING);
 
     private final TestFolder test;
     private final TestFolder.Content content;
@@ -179,7 +181,7 @@ public final class JudgeFolder {
         if (!progress.isOver() && plan.looks().isEmpty()) {
             notices.add(Notice.of(Code.DAY_NOT_OVER, (double) progress.in(), (double) progress.counted()));
         }
-        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
+        name(notices, Code.PULLS_MISSING, pulls(seen -> NOT_IN.contains(seen.fate()) && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
         name(notices, Code.PULLS_READ_ANEW,
                 content.log().readAnew().stream().map(taken -> taken.pull() + " (" + taken.readAnew().orElseThrow() + ")").toList());
@@ -240,11 +242,21 @@ public final class JudgeFolder {
         return seen.fate() == Fate.USED && value != null && plan.question().isFarFromExpected(deciding.unit().toSi(value));
     }
 
+    /** A gate that was read nowhere, and one near the reference that was read, but not there, could not be held against anything. */
     private List<String> gatesNotRead() {
-        return plan.gates().stream().map(Gate::condition)
-                .filter(condition -> evidence.pulls().stream().noneMatch(seen -> seen.conditionsSi().containsKey(condition)))
-                .map(Condition::words)
-                .toList();
+        Optional<PullSeen> reference = reference();
+        return plan.gates().stream().flatMap(gate -> {
+            Condition condition = gate.condition();
+            boolean isRead = evidence.pulls().stream().anyMatch(seen -> seen.conditionsSi().containsKey(condition));
+            boolean isOpen = gate.limit() instanceof Gate.NearReference
+                    && reference.filter(seen -> !seen.conditionsSi().containsKey(condition)).isPresent();
+            return !isRead ? Stream.of(condition.words())
+                    : isOpen ? Stream.of(condition.words() + " at " + reference.orElseThrow().pull()) : Stream.empty();
+        }).toList();
+    }
+
+    private Optional<PullSeen> reference() {
+        return evidence.pulls().stream().filter(seen -> !seen.pull().warmUp()).findFirst();
     }
 
     private Optional<?> corrected(LogEntry.PullTaken taken) {
@@ -257,7 +269,7 @@ public final class JudgeFolder {
     /** Gates are held against the first counted pull of the first install. */
     private List<String> gatesBroken() {
         List<String> broken = new ArrayList<>(content.log().gatesOverridden().keySet().stream().map(Object::toString).toList());
-        Optional<PullSeen> reference = evidence.pulls().stream().filter(seen -> !seen.pull().warmUp()).findFirst();
+        Optional<PullSeen> reference = reference();
         for (PullSeen seen : evidence.pulls()) {
             boolean holds = seen.fate() != Fate.USED || plan.gates().stream().allMatch(gate -> holds(gate, seen, reference));
             if (!holds && !broken.contains(seen.pull().toString())) {

@@ -168,22 +168,21 @@ public final class NewPlan {
                 : OptionalDouble.of(typed.differenceSi("--worthwhile", asked.worthwhile()));
         List<Claim> claims = new ArrayList<>();
         for (String claim : asked.claims()) {
-            claims.add(claim(claim, deciding, typed));
+            claims.add(claim("--claim", claim, deciding, typed));
         }
         return new Question(asked.partA(), asked.partB(), deciding, further, expected, worthwhile, asked.sides(), asked.errorRate(),
                 asked.powerWanted(), claims);
     }
 
-    /** An amount, and behind an @ the engine speed at which it is claimed. */
-    static Claim claim(String text, Measure deciding, Typed typed) {
-        int at = text.indexOf('@');
-        String amount = at < 0 ? text : text.substring(0, at);
-        double atLeastSi = typed.differenceSi("--claim", amount);
-        String words = "at least " + Typed.words(amount, deciding);
-        if (at < 0) {
+    /** An amount, and behind an @ or the word “at” the engine speed at which it is claimed. */
+    static Claim claim(String option, String text, Measure deciding, Typed typed) {
+        String[] parts = text.replaceFirst("^\\s*at least\\b", "").split("@|\\bat\\b", 2);
+        double atLeastSi = typed.differenceSi(option, parts[0].strip());
+        String words = "at least " + Typed.words(parts[0].strip(), deciding);
+        if (parts.length == 1) {
             return new Claim(words, deciding.name(), atLeastSi);
         }
-        Amount speed = Typed.engineSpeed("--claim", text.substring(at + 1));
+        Amount speed = Typed.engineSpeed(option, parts[1].strip());
         return new Claim(words + " at " + speed.words(), deciding.name(), atLeastSi, OptionalDouble.of(speed.si()));
     }
 

@@ -179,17 +179,35 @@ public final class PlanTyping {
         return measures.stream().map(PlanTyping::text).collect(Collectors.joining(BETWEEN));
     }
 
-    /** {@return claims “at least …” about the deciding measure, parted by semicolons} */
+    /**
+     * {@return claims “at least …” about the deciding measure, parted by semicolons, each of them perhaps at an engine speed; what the
+     * plan claims of further measures stays}
+     */
     public List<Claim> claims(String text) {
+        Stream<Claim> others = question.claims().stream().filter(claim -> !claim.measure().equals(question.deciding().name()));
+        return Stream.concat(parts(text).map(this::claim), others).toList();
+    }
+
+    private Claim claim(String text) {
         Measure deciding = question.deciding();
-        return parts(text).map(part -> new Claim("at least " + Typed.words(part, deciding), deciding.name(),
-                new Typed(deciding, question.expectedLevelSi()).differenceSi("", part))).toList();
+        Claim claim = NewPlan.claim("", text, deciding, new Typed(deciding, question.expectedLevelSi()));
+        if (claim.speedRadPerS().isPresent() && !deciding.definition().isReadOffCurve()) {
+            throw new UsageException("", "“" + text + "” is about one engine speed, and the deciding measure has no curve over engine "
+                    + "speed to look it up on; decide by one that has, such as “mean power 3000-6500 rpm in hp”, or leave the speed away");
+        }
+        return claim;
     }
 
     /** {@return the claims about the deciding measure as {@link #claims} reads them} */
     public String claims() {
         return question.claims().stream().filter(claim -> claim.measure().equals(question.deciding().name()))
-                .map(claim -> difference(OptionalDouble.of(claim.atLeastSi()))).collect(Collectors.joining(BETWEEN));
+                .map(this::text).collect(Collectors.joining(BETWEEN));
+    }
+
+    private String text(Claim claim) {
+        String amount = difference(OptionalDouble.of(claim.atLeastSi()));
+        return claim.speedRadPerS().isEmpty() ? amount : amount + " at "
+                + Numbers.given(Units.RPM.fromSi(claim.speedRadPerS().getAsDouble()), Units.RPM.symbol());
     }
 
     private static Stream<String> parts(String text) {

@@ -15,15 +15,18 @@ import java.util.OptionalDouble;
  */
 public record GateNow(Gate gate, OptionalDouble readingSi, OptionalDouble referenceSi, boolean setsReference,
         Optional<String> overridden) {
-    /** How a gate stands. */
+    /** How a gate stands; open where it was read, and the reference to which it is held was not. */
     public enum State {
-        NOT_READ, HOLDS, BROKEN
+        NOT_READ, OPEN, HOLDS, BROKEN
     }
 
-    /** {@return how it stands; a gate near a reference that was never read holds, as the finding has it} */
+    /** {@return how it stands; at the reference pull itself every reading holds} */
     public State state() {
         if (readingSi.isEmpty()) {
             return State.NOT_READ;
+        }
+        if (lowSi().isEmpty() && !setsReference) {
+            return State.OPEN;
         }
         return gate.holds(readingSi.getAsDouble(), referenceSi) ? State.HOLDS : State.BROKEN;
     }

@@ -16,8 +16,9 @@ final class PullMarks {
             case WARM_UP -> List.of(new Shape.Ring(new Point(centre.x(), centre.y() + 2), Math.min(2.6, room * 0.38), role, 1.3));
             case USED -> List.of(upright(centre, TALL, role, width, Shape.Dash.SOLID));
             case MISSING -> List.of(upright(centre, TALL, role, Math.min(width, 1.4), Shape.Dash.DOTTED));
+            case AWAITED -> List.of(upright(lower(centre), TALL / 2, role, Math.min(width, 1.4), Shape.Dash.DOTTED));
             case EXCLUDED -> cross(centre, Math.min(4, room * 0.45));
-            case ABORTED -> List.of(upright(new Point(centre.x(), centre.y() + TALL / 2), TALL / 2, Role.INK, width, Shape.Dash.SOLID));
+            case ABORTED -> List.of(upright(lower(centre), TALL / 2, Role.INK, width, Shape.Dash.SOLID));
         };
     }
 
@@ -26,8 +27,12 @@ final class PullMarks {
         return switch (mark.fate()) {
             case USED -> List.of(role == Role.A ? new Shape.Ring(at, 3.4, role, 1.5) : new Shape.Disc(at, 3.6, role));
             case EXCLUDED -> cross(at, 4);
-            case WARM_UP, ABORTED, MISSING -> List.of();
+            case WARM_UP, ABORTED, AWAITED, MISSING -> List.of();
         };
+    }
+
+    private static Point lower(Point centre) {
+        return new Point(centre.x(), centre.y() + TALL / 2);
     }
 
     private static Shape upright(Point centre, double half, Role role, double width, Shape.Dash dash) {

@@ -30,6 +30,7 @@ public final class HeadingWords {
                     case WARM_UP -> ", a ring a warm-up";
                     case EXCLUDED -> ", a cross one that is left out";
                     case ABORTED -> ", a short black tick one that was aborted";
+                    case AWAITED -> ", a short dotted tick one that is not in yet";
                     case MISSING -> ", a dotted tick one that never came in";
                 });
             }

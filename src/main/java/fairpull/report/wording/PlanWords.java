@@ -156,6 +156,7 @@ public final class PlanWords {
             case WARM_UP -> "warm-up";
             case EXCLUDED -> "left out";
             case ABORTED -> "aborted";
+            case AWAITED -> "not in yet";
             case MISSING -> "never came in";
         };
     }

@@ -125,7 +125,8 @@ public final class RunWords {
     public static String standing(GateNow now, UnitSystem system) {
         return switch (now.state()) {
             case NOT_READ -> "– not read";
-            case HOLDS -> "✓ holds";
+            case OPEN -> "? open: note the reference";
+            case HOLDS -> now.lowSi().isEmpty() ? "✓ read" : "✓ holds";
             case BROKEN -> "✗ " + off(now, system) + now.overridden().map(reason -> "; goes on: " + reason).orElse("");
         };
     }

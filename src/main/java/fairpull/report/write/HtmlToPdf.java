@@ -5,6 +5,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
+import fairpull.report.chart.Shape;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,8 +13,10 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.time.OffsetDateTime;
 import java.util.GregorianCalendar;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -23,6 +26,8 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
@@ -79,12 +84,15 @@ public final class HtmlToPdf {
      * @param figures the charts
      */
     static Pdf pdf(String html, Optional<OffsetDateTime> madeAt, String identity, List<Figure> figures) {
-        PdfRendererBuilder builder = new PdfRendererBuilder().withW3cDocument(parsed(html), null).withProducer("Fairpull")
+        PdfRendererBuilder builder = new PdfRendererBuilder().withProducer("Fairpull")
+                .withW3cDocument(inKnownLetters(parsed(html), figures), null)
                 .useUriResolver((base, address) -> null).useReplacementText("?");
         for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
             builder.useExternalResourceAccessControl((address, kind) -> false, when);
         }
         builder.useUnicodeLineBreaker(new LineBreaks());
+        builder.useUnicodeBidiSplitter(ReadingOrder::new);
+        builder.useUnicodeBidiReorderer(new ReadingOrder());
         builder.useObjectDrawerFactory(new PdfCharts(figures));
         builder.useFont(() -> font(ROBOTO + "Regular.ttf"), FONT, REGULAR, FontStyle.NORMAL, true);
         builder.useFont(() -> font(ROBOTO + "Bold.ttf"), FONT, BOLD, FontStyle.NORMAL, true);
@@ -98,6 +106,30 @@ public final class HtmlToPdf {
             return new Pdf(out.toByteArray(), document.getNumberOfPages());
         } catch (IOException trouble) {
             throw new UncheckedIOException(trouble);
+        }
+    }
+
+    /** The page with a mark for each letter that has no shape, and at its foot what the marks of page and charts stand for. */
+    private static Document inKnownLetters(Document page, List<Figure> figures) {
+        Set<Integer> missing = new LinkedHashSet<>();
+        Node body = page.getElementsByTagName("body").item(0);
+        mark(body, missing);
+        figures.forEach(figure -> figure.drawing().shapes().stream().filter(Shape.Words.class::isInstance).map(Shape.Words.class::cast)
+                .forEach(words -> Letters.shown(words.text(), missing)));
+        if (!missing.isEmpty()) {
+            Element note = page.createElement("p");
+            note.setTextContent(Letters.note(missing));
+            body.appendChild(note);
+        }
+        return page;
+    }
+
+    private static void mark(Node node, Set<Integer> missing) {
+        if (node.getNodeType() == Node.TEXT_NODE) {
+            node.setNodeValue(Letters.shown(node.getNodeValue(), missing));
+        }
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+            mark(child, missing);
         }
     }
 

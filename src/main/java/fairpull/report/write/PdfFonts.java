@@ -49,7 +49,7 @@ final class PdfFonts {
     /** {@return a text in stretches that each have one font} */
     List<Run> runs(String text, boolean isBold) {
         List<Run> runs = new ArrayList<>();
-        HtmlToPdf.printable(text).codePoints().forEach(point -> {
+        ReadingOrder.onLine(Letters.shown(HtmlToPdf.printable(text), new ArrayList<>())).codePoints().forEach(point -> {
             String letter = Character.toString(point);
             PDFont font = (isBold ? bold : regular).stream().filter(one -> has(one, letter)).findFirst().orElse(null);
             Run run = font == null ? new Run(regular.get(0), UNKNOWN) : new Run(font, letter);

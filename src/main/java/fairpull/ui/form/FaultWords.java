@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.List;
 
 /** What went wrong, in one sentence for people. */
 public final class FaultWords {
@@ -31,6 +32,15 @@ public final class FaultWords {
             return onDisk(disk);
         }
         return fault instanceof OutOfMemoryError ? Words.of("fault.memory") : Words.of("fault", fault);
+    }
+
+    /** {@return the same as sentences for lines of their own: what went wrong, then what to do, where that is known apart} */
+    public static List<String> sentences(Throwable fault) {
+        String whole = of(fault);
+        String remedy = fault instanceof InputException unusable ? unusable.remedy().on(Surface.WINDOW) : "";
+        List<String> parts = remedy.isEmpty() || !whole.endsWith("; " + remedy) ? List.of(whole)
+                : List.of(whole.substring(0, whole.length() - remedy.length() - 2), remedy);
+        return parts.stream().map(Words::sentence).map(part -> part.matches("(?s).*[.?!]") ? part : part + ".").toList();
     }
 
     private static String onDisk(IOException fault) {

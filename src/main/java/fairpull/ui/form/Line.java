@@ -7,6 +7,8 @@ import fairpull.ui.theme.Look;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
+import java.text.Bidi;
+import java.util.stream.Collectors;
 import javax.swing.JLabel;
 
 /**
@@ -14,12 +16,14 @@ import javax.swing.JLabel;
  * breaks in it, such as a complaint, takes so many lines.
  */
 public final class Line extends JLabel {
+    private static final char LEFT_TO_RIGHT = '\u200e';
+
     private Role role;
     private final Look.Type type;
 
     /** A line of a role and size. */
     public Line(String text, Role role, Look.Type type) {
-        super(LocalNumbers.shown(text));
+        super(shown(text));
         this.role = role;
         this.type = type;
         dress();
@@ -27,7 +31,14 @@ public final class Line extends JLabel {
 
     /** Says something else in its place. */
     public void say(String text) {
-        setText(LocalNumbers.shown(text));
+        setText(shown(text));
+    }
+
+    /** A sentence runs from left to right even where it begins with a word of a script that does not, as in fields and running text. */
+    private static String shown(String text) {
+        String local = LocalNumbers.shown(text);
+        return Bidi.requiresBidi(local.toCharArray(), 0, local.length())
+                ? local.lines().map(line -> LEFT_TO_RIGHT + line).collect(Collectors.joining("\n")) : local;
     }
 
     /** Says something else in another role. */

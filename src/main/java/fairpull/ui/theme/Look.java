@@ -14,6 +14,11 @@ import javax.swing.UIManager;
 
 /** Puts our colours and typeface under every component. Components ask here for a colour when they paint, so that a change shows. */
 public final class Look {
+    static {
+        // before any font is asked for: a family that is not known yet would be taken from the system, and kept
+        FlatInterFont.installLazy();
+    }
+
     private static final String MODE = "fairpull.mode";
     private static final String SCALE = "fairpull.scale";
     private static final int BODY = 13;
@@ -44,13 +49,13 @@ public final class Look {
      * @param scale of all type, 1 for the sizes of the design
      */
     public static void install(Mode mode, double scale) {
-        FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.setGlobalExtraDefaults(defaults(mode));
         UIManager.put(MODE, mode);
         UIManager.put(SCALE, scale);
-        UIManager.put("defaultFont", new Font(FlatInterFont.FAMILY, Font.PLAIN, (int) Math.round(BODY * scale)));
+        // with the typefaces of the system behind it, so that fields show letters of every script that the system has
+        UIManager.put("defaultFont", FontUtils.getCompositeFont(FlatInterFont.FAMILY, Font.PLAIN, (int) Math.round(BODY * scale)));
         if (mode == Mode.DARK) {
             FlatDarkLaf.setup();
         } else {

@@ -23,6 +23,13 @@ class FaultWordsTest {
     }
 
     @Test
+    void whatWentWrongAndWhatToDoAreSentencesOfTheirOwn() {
+        assertThat(FaultWords.sentences(new InputException(Place.none(), "it is broken; in two places", "mend it"))).containsExactly(
+                "It is broken; in two places.", "Mend it.");
+        assertThat(FaultWords.sentences(new UsageException("--out", "name a file"))).containsExactly("Name a file.");
+    }
+
+    @Test
     void aFaultOfTheProgramIsNotBlamedOnTheDisk() {
         assertThat(FaultWords.of(new IllegalStateException("unforeseen"))).startsWith("A fault of the program").doesNotContain("disk");
         assertThat(FaultWords.of(new StackOverflowError())).startsWith("A fault of the program");

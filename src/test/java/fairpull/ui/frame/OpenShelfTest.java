@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -138,6 +139,31 @@ class OpenShelfTest {
     }
 
     @Test
+    void copiesOfATestAreToldApartByWhereTheyLie() throws IOException {
+        InventedTests.make(folder.resolve("spring/rollers 2"), 0, Kind.SEALED);
+        InventedTests.make(folder.resolve("autumn"), 6, Kind.BROKEN);
+        choose(folder);
+        assertThat(got(() -> IntStream.range(0, 7).mapToObj(row -> cell(row, 0)).toList()))
+                .anyMatch(cell -> cell.equals("Invented: panel filter, car A. in 000 panel filter · A: standard panel filter · B: other "
+                        + "panel filter"))
+                .anyMatch(cell -> cell.startsWith("Invented: panel filter, car A. in " + Path.of("spring", "rollers 2", "000 panel filter")))
+                .anyMatch(cell -> cell.startsWith("006 air box. in " + Path.of("autumn", "006 air box")))
+                .anyMatch(cell -> cell.startsWith("Invented: exhaust manifold, car B. A: "));
+    }
+
+    @Test
+    void whatIsWrongWithTheChosenTestIsReadWholeBeneathTheList() {
+        choose(folder);
+        done(() -> table().setRowSelectionInterval(4, 4));
+        done(() -> OffScreen.laidOut(shelf().board(), 1280, 800));
+        assertThat(got(() -> find("shelf.wrong", JTextArea.class).getText())).contains("plan.json", "line 1");
+        assertThat(got(() -> find("shelf.wrong", JTextArea.class).getHeight())).isGreaterThan(14);
+        assertThat(got(() -> find("shelf.where", JTextArea.class).getText())).isEqualTo(folder.resolve("006 air box").toString());
+        done(() -> table().setRowSelectionInterval(0, 0));
+        assertThat(got(() -> find("shelf.wrong", JTextArea.class).isVisible())).isFalse();
+    }
+
+    @Test
     void enterOpensATestAndABrokenOneSaysWhatIsWrong() {
         choose(folder);
         done(() -> table().setRowSelectionInterval(1, 1));
@@ -174,6 +200,8 @@ class OpenShelfTest {
         done(() -> seat.settings.set("run.blind:" + underWay.toAbsolutePath().normalize(), "on"));
         choose(folder);
         assertThat(cell(3, 0)).isEqualTo("A test, run blind");
+        done(() -> table().setRowSelectionInterval(3, 3));
+        assertThat(got(() -> find("shelf.where", JTextArea.class).getText())).isEmpty();
         assertThat(cell(3, 1)).startsWith("under way");
     }
 

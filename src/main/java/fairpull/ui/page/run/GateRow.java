@@ -84,8 +84,15 @@ final class GateRow {
             field.setText(LocalNumbers.shown(shown));
         }
         band.say(face.band());
-        stands(narrow && !read ? face.band() : face.standing(),
-                gate.state() == GateNow.State.HOLDS ? Role.GATE : read ? Role.B : Role.SOFT);
+        stands(narrow && !read ? face.band() : face.standing(), switch (gate.state()) {
+            case NOT_READ -> Role.SOFT;
+            case OPEN -> Role.INK;
+            case HOLDS -> Role.GATE;
+            case BROKEN -> Role.B;
+        });
+        if (gate.state() == GateNow.State.OPEN) {
+            explain(Words.of("run.gate.open"));
+        }
     }
 
     /** Says what is wrong with what was typed. */
@@ -95,8 +102,12 @@ final class GateRow {
 
     private void stands(String words, Role role) {
         standing.say(words, role);
-        standing.setToolTipText(Words.tip(words.equals(band.getText()) ? words : words + " (" + band.getText() + ")"));
-        field.getAccessibleContext().setAccessibleDescription(band.getText() + " " + standing.getText());
+        explain(words.equals(band.getText()) ? words : words + " (" + band.getText() + ")");
+    }
+
+    private void explain(String words) {
+        standing.setToolTipText(Words.tip(words));
+        field.getAccessibleContext().setAccessibleDescription(band.getText() + " " + words);
     }
 
     void focus() {

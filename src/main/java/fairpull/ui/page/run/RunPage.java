@@ -30,6 +30,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -159,15 +160,18 @@ public final class RunPage implements Page {
     public boolean take(Path file) {
         OffsetDateTime now = now();
         folder().ifPresent(folder -> lane.ask(() -> TakeExport.take(folder, file, now), taken -> {
-            watch.tell(Words.of("run.watch.taken", taken.file(), taken.pull()) + String.join("", taken.doubts().stream()
-                    .filter(doubt -> !desk.isBlind()).map(doubt -> " " + doubt + ".").toList()));
+            watch.tell(Words.of("run.watch.taken", taken.file(), taken.pull()), taken.doubts().stream()
+                    .filter(doubt -> !desk.isBlind()).map(doubt -> Words.sentence(doubt) + ".").toList());
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
-            String said = FaultWords.of(fault).replace(file + ": ", "").replace(file.getFileName() + ": ", "");
+            List<String> said = new ArrayList<>(FaultWords.sentences(fault).stream().map(sentence -> Words.sentence(sentence
+                    .replace(file + ": ", "").replace(file.getFileName() + ": ", ""))).toList());
+            if (unsettled) {
+                said.add(Words.of("run.watch.settle"));
+            }
             refused(file);
-            watch.tell(Words.of("run.watch.refused", file.getFileName(), said)
-                    + (unsettled ? " " + Words.of("run.watch.settle") : ""));
+            watch.tell(Words.of("run.watch.refused", file.getFileName()), said);
         }));
         return folder().isPresent();
     }

@@ -13,9 +13,12 @@ import fairpull.ui.theme.Words;
 import java.awt.Insets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
@@ -23,7 +26,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** The folder to which the rig exports, and what became of each file that appeared in it. */
 final class WatchCard extends Card {
-    private static final int MOST_LINES = 3;
+    /** So many earlier files are named beside the last one. */
+    private static final int MOST_EARLIER = 2;
 
     private final Lane lane;
     private final int everyMs;
@@ -31,13 +35,16 @@ final class WatchCard extends Card {
     private final Consumer<Optional<FolderWatch>> chosen;
     private final Prose state = new Prose("", Role.INK, Look.Type.SMALL);
     private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
+    private final Prose earlier = new Prose("", Role.SOFT, Look.Type.SMALL);
+    private final List<String> heads = new ArrayList<>();
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
     private Optional<Polling> polling = Optional.empty();
     private Optional<Object> wanted = Optional.empty();
 
     /** A card that tells of complete files, and of the folder that was chosen. */
     WatchCard(Lane lane, int everyMs, Consumer<Path> found, Consumer<Optional<FolderWatch>> chosen) {
-        super(Words.of("run.watch.head"), new MigLayout("insets 10 16 10 16, gap 8 4, fillx, wrap 2", "[grow, fill, sg][grow, fill, sg]"));
+        super(Words.of("run.watch.head"), new MigLayout("insets 10 16 10 16, gap 8 4, fillx, wrap 2, hidemode 3",
+                "[grow, fill, sg][grow, fill, sg]"));
         this.lane = lane;
         this.everyMs = everyMs;
         this.found = found;
@@ -45,6 +52,9 @@ final class WatchCard extends Card {
         setName("run.watch");
         state.setName("run.watch.state");
         news.setName("run.watch.news");
+        earlier.setName("run.watch.earlier");
+        news.setVisible(false);
+        earlier.setVisible(false);
         state.setText(Words.of("run.watch.none"));
         stop.setEnabled(false);
         add(state, "spanx, growx, wmin 0");
@@ -55,6 +65,7 @@ final class WatchCard extends Card {
             add(button, "growx, wmin 0");
         }
         add(news, "spanx, growx, wmin 0");
+        add(earlier, "spanx, growx, wmin 0");
     }
 
     private void choose() {
@@ -81,10 +92,11 @@ final class WatchCard extends Card {
         end();
         Object wish = new Object();
         wanted = Optional.of(wish);
+        state.setToolTipText(Words.tip(folder.toString()));
         lane.ask(beginning, watch -> {
             if (isWanted(wish)) {
                 polling = Optional.of(Polling.start(watch, everyMs, SwingUtilities::invokeLater, files -> files.forEach(found),
-                        trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", trouble))));
+                        trouble -> state.setText(trouble.isEmpty() ? on(watch) : Words.of("run.watch.lost", brief(folder)))));
                 state.setText(on(watch));
                 stop.setEnabled(true);
                 begun.accept(watch);
@@ -92,7 +104,7 @@ final class WatchCard extends Card {
         }, gone -> {
             if (isWanted(wish)) {
                 end();
-                state.setText(Words.of("run.watch.lost", folder));
+                state.setText(Words.of("run.watch.gone", brief(folder)));
             }
         });
     }
@@ -102,12 +114,19 @@ final class WatchCard extends Card {
     }
 
     private static String on(FolderWatch watch) {
-        return Words.of("run.watch.on", watch.folder(), watch.already());
+        return Words.of(watch.already() == 0 ? "run.watch.on" : "run.watch.on.some", brief(watch.folder()), watch.already());
+    }
+
+    /** The end of a path, which tells folders apart; all of it stands in the tip. */
+    private static String brief(Path folder) {
+        int names = folder.getNameCount();
+        return names <= 2 ? folder.toString() : Path.of("…").resolve(folder.subpath(names - 2, names)).toString();
     }
 
     private void stop() {
         end();
         state.setText(Words.of("run.watch.none"));
+        state.setToolTipText(null);
         stop.setEnabled(false);
         chosen.accept(Optional.empty());
     }
@@ -124,10 +143,14 @@ final class WatchCard extends Card {
         return wanted.isPresent();
     }
 
-    /** Adds a line of news above the older ones. */
-    void tell(String words) {
-        List<String> lines = news.getText().lines().limit(MOST_LINES - 1L).toList();
-        news.setText(words + (lines.isEmpty() ? "" : "\n" + String.join("\n", lines)));
+    /** Tells of a file: what became of it, and beneath what to know or do of it; of earlier ones only what became of them. */
+    void tell(String head, List<String> beneath) {
+        news.setText(Stream.concat(Stream.of(head), beneath.stream()).collect(Collectors.joining("\n")));
+        earlier.setText(String.join("\n", heads));
+        heads.add(0, head);
+        heads.subList(Math.min(heads.size(), MOST_EARLIER), heads.size()).clear();
+        news.setVisible(true);
+        earlier.setVisible(!earlier.getText().isEmpty());
         revalidate();
     }
 }

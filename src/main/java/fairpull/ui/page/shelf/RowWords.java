@@ -33,7 +33,7 @@ final class RowWords {
 
     String second(Row row, Column column) {
         return switch (column) {
-            case TEST -> row.test().map(test -> test.trouble().isEmpty() ? parts(test) : test.trouble()).orElse("");
+            case TEST -> joined(apart(row), row.test().map(test -> test.trouble().isEmpty() ? parts(test) : test.trouble()).orElse(""));
             case VERDICT -> outcome(row, outcome -> outcome.alarm().isEmpty() ? outcome.beside() : outcome.alarm());
             case CHANGE -> LocalNumbers.shown(outcome(row, Outcome::interval));
             case STATE -> row.test().map(ListedTest::measure).orElse("");
@@ -45,6 +45,24 @@ final class RowWords {
     static boolean isWrong(Row row, Column column) {
         return column == Column.TEST && row.test().filter(test -> !test.trouble().isEmpty()).isPresent()
                 || column == Column.VERDICT && !outcome(row, Outcome::alarm).isEmpty();
+    }
+
+    /** {@return what is wrong with a test in full; empty where nothing is} */
+    String wrong(Row row) {
+        return (row.test().map(ListedTest::trouble).orElse("") + " " + outcome(row, Outcome::alarm)).strip();
+    }
+
+    /** {@return where it lies; nothing of a test that is run blind, since names of folders tell what is in them} */
+    String place(Row row) {
+        return row.test().filter(this::isBlind).isPresent() ? "" : row.folder().toString();
+    }
+
+    private String apart(Row row) {
+        return row.apart().isEmpty() || place(row).isEmpty() ? "" : Words.of("shelf.apart", row.apart());
+    }
+
+    private static String joined(String one, String other) {
+        return one.isEmpty() || other.isEmpty() ? one + other : one + " · " + other;
     }
 
     private String title(ListedTest test) {

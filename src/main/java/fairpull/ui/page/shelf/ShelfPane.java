@@ -70,10 +70,13 @@ public final class ShelfPane extends JPanel {
         head.setName("shelf.head");
         place.setName("shelf.place");
         stage.setOpaque(false);
-        JPanel tests = new JPanel(new MigLayout("insets 0, gap 0 8, fill, wrap 1", "[grow, fill]", "[][grow, fill]"));
+        JPanel tests = new JPanel(new MigLayout("insets 0, gap 0 8, fill, wrap 1, hidemode 3", "[grow, fill]", "[][grow, fill][]"));
         tests.setOpaque(false);
         tests.add(filters, "wmin 0");
         tests.add(new JScrollPane(table), "hmin 0, wmin 0");
+        WholeRow chosen = new WholeRow(table.words());
+        table.listen(chosen::tell);
+        tests.add(chosen, "growx, wmin 0");
         stage.add(tests, TESTS);
         stage.add(ScrolledPage.scrolled(ScrolledPage.of(rig)), RIG);
         add(head, "growx, wmin 0");

@@ -5,6 +5,7 @@ import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ final class TestRows extends AbstractTableModel {
     private List<Path> folders = List.of();
     private final transient Map<Path, ListedTest> known = new HashMap<>();
     private final transient Map<Path, Integer> places = new HashMap<>();
+    private transient Map<Path, String> apart = Map.of();
 
     /** The columns, in their order. */
     enum Column {
@@ -26,8 +28,9 @@ final class TestRows extends AbstractTableModel {
      *
      * @param folder of the test
      * @param test what is known of it; empty until it is
+     * @param apart where it lies, where another test has its title; else empty
      */
-    record Row(Path folder, Optional<ListedTest> test) {
+    record Row(Path folder, Optional<ListedTest> test, String apart) {
     }
 
     /** Has these tests and no others; what was known of them is shown until it is told anew. */
@@ -38,6 +41,7 @@ final class TestRows extends AbstractTableModel {
             places.put(folders.get(place), place);
         }
         known.keySet().retainAll(places.keySet());
+        apart = ToldApart.among(titles());
         fireTableDataChanged();
     }
 
@@ -49,6 +53,18 @@ final class TestRows extends AbstractTableModel {
                 fireTableRowsUpdated(place, place);
             }
         }
+        Map<Path, String> now = ToldApart.among(titles());
+        if (!now.equals(apart)) {
+            apart = now;
+            fireTableRowsUpdated(0, folders.size() - 1);
+        }
+    }
+
+    private Map<Path, String> titles() {
+        Map<Path, String> titles = new LinkedHashMap<>();
+        folders.forEach(folder -> titles.put(folder, Optional.ofNullable(known.get(folder)).map(ListedTest::title)
+                .orElse(String.valueOf(folder.getFileName()))));
+        return titles;
     }
 
     /** {@return all that is known} */
@@ -59,7 +75,8 @@ final class TestRows extends AbstractTableModel {
     }
 
     Row row(int place) {
-        return new Row(folders.get(place), Optional.ofNullable(known.get(folders.get(place))));
+        Path folder = folders.get(place);
+        return new Row(folder, Optional.ofNullable(known.get(folder)), apart.getOrDefault(folder, ""));
     }
 
     @Override

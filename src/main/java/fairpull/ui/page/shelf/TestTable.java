@@ -120,6 +120,12 @@ final class TestTable extends JTable {
         choose(before);
     }
 
+    /** Has somebody told of the row that is chosen, now and whenever it is another one or says something else. */
+    void listen(Consumer<Optional<Row>> chosen) {
+        getSelectionModel().addListSelectionListener(event -> chosen.accept(at(getSelectedRow())));
+        rows.addTableModelListener(event -> chosen.accept(at(getSelectedRow())));
+    }
+
     RowWords words() {
         return words;
     }

@@ -24,6 +24,7 @@ import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,6 +44,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -287,6 +289,32 @@ class RunPageTest {
         Waiting.onWindowThread(() -> find("run.gate.coolant", JTextField.class).setText("8"));
         type("run.gate.intake-air", "21 C");
         assertThat(find("run.gate.coolant", JTextField.class).getText()).as("half typed while another is written").isEqualTo("8");
+        kill();
+    }
+
+    @Test
+    void whatBecameOfAFileStandsFirstAndWhatToDoBeneathItInView() throws IOException {
+        begin();
+        assertThat(find("run.watch.state", JTextArea.class).getText().lines().toList()).hasSize(2)
+                .first().asString().isEqualTo("Watching " + Path.of("…", home.getFileName().toString(), "rig"));
+        assertThat(find("run.watch.state", JTextArea.class).getToolTipText()).contains(rig.toString());
+        Files.copy(EXPORTS.resolve("A1-1.csv"), rig.resolve("A1-1.csv"));
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().startsWith("A1-1.csv is now pull A1-1."));
+        Files.writeString(rig.resolve("notes of the rig that are no export.csv"), "one,two\nthree,four\n");
+        Waiting.until(() -> find("run.watch.news", JTextArea.class).getText().contains("was not taken"));
+        List<String> news = find("run.watch.news", JTextArea.class).getText().lines().toList();
+        assertThat(news.get(0)).isEqualTo("notes of the rig that are no export.csv was not taken.");
+        assertThat(news).hasSizeGreaterThan(1).allMatch(line -> line.endsWith(".")).noneMatch(line -> line.contains("csv: "));
+        assertThat(find("run.watch.earlier", JTextArea.class).getText()).isEqualTo("A1-1.csv is now pull A1-1.");
+        Waiting.onWindowThread(() -> {
+            OffScreen.laidOut(pane, 1280, 800);
+            for (String name : List.of("run.watch.state", "run.watch.news", "run.watch.earlier")) {
+                Component text = find(name, JTextArea.class);
+                Rectangle at = SwingUtilities.convertRectangle(text.getParent(), text.getBounds(), pane);
+                assertThat(at.y + at.height).as(name).isLessThanOrEqualTo(800);
+                assertThat(text.getHeight()).as(name).isGreaterThanOrEqualTo(text.getPreferredSize().height);
+            }
+        });
         kill();
     }
 
