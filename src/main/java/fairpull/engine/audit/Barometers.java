@@ -3,9 +3,10 @@ package fairpull.engine.audit;
 import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.Units;
@@ -30,7 +31,7 @@ final class Barometers implements Question {
         double elevation = said.elevation().map(height -> height.si()).orElse(Double.NaN);
         double raised = Double.isNaN(elevation) ? Double.NaN : BarometerMix.apparentGain(correction, elevation);
         boolean gains = said.barometers().after().filter(Barometer.Kind.STATION::equals).isPresent();
-        return AuditCheck.of(Code.BAROMETERS, List.of(new Found("", AuditCheck.Side.BOTH, Units.METRE,
-                List.of(gains ? raised : 1 / (1 + raised) - 1, elevation), "")));
+        return AuditCheck.of(Code.BAROMETERS, List.of(Found.of("", AuditCheck.Side.BOTH, Units.METRE)
+                .with(FoundFigure.APPARENT_GAIN, gains ? raised : 1 / (1 + raised) - 1).with(FoundFigure.ELEVATION, elevation)));
     }
 }
