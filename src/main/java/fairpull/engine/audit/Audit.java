@@ -81,7 +81,7 @@ public final class Audit {
         Procedure procedure = publication.procedure();
         boolean corrected = figure.isOfEngine();
         double gain = figure.gainSi() / figure.before().si();
-        return new AuditAnswer.Mixes(corrected
+        return new AuditAnswer.Mixes(corrected && gain != 0
                 ? MixedStandards.nearest(gain, procedure.correcting().corrections(), MixedStandards.REFERENCE) : Optional.empty(),
                 corrected && Assumptions.mayMixBarometers(procedure)
                         ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty());
