@@ -33,6 +33,8 @@ public record AuditCheck(Code code, State state, List<Found> found) {
         CURVE_IS_MULTIPLE(FoundFigure.FACTOR),
         /** A gain in the first part of the sweep and none after it. */
         GAIN_AT_START_ONLY(FoundFigure.GAIN_AT_START, FoundFigure.GAIN_AFTER, FoundFigure.UNTIL),
+        /** A long curve of which not every point was looked at. */
+        CURVE_THINNED(FoundFigure.PUBLISHED_POINTS, FoundFigure.POINTS),
         /** The best of several pulls on one side, or of more than on the other. */
         PICKED_PULLS(FoundFigure.ADDS, FoundFigure.PULLS_BEFORE, FoundFigure.PULLS_AFTER),
         /** The figure or its speed was picked afterwards. */

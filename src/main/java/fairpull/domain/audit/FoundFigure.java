@@ -1,5 +1,6 @@
 package fairpull.domain.audit;
 
+import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
 
@@ -35,8 +36,10 @@ public enum FoundFigure {
     MET_SPEED("metRpm", Told.SPEED),
     /** How far reading allows these speeds to be apart. */
     SPEED_ALLOWED("allowedRpm", Told.SPEED),
-    /** How many points in a row. */
+    /** How many points: in a row, or looked at. */
     POINTS("points", Told.AS_IT_IS),
+    /** How many points were published. */
+    PUBLISHED_POINTS("publishedPoints", Told.AS_IT_IS),
     /** The value of these points. */
     VALUE("value", Told.LEVEL),
     /** The factor between two curves. */
@@ -87,9 +90,9 @@ public enum FoundFigure {
     double in(Unit unit, double si) {
         return switch (told) {
             case AS_IT_IS -> si;
-            case LEVEL -> unit.fromSi(si);
-            case DIFFERENCE -> unit.differenceFromSi(si);
-            case SPEED -> Units.RPM.fromSi(si);
+            case LEVEL -> PlainNumber.withoutNoise(unit.fromSi(si));
+            case DIFFERENCE -> PlainNumber.withoutNoise(unit.differenceFromSi(si));
+            case SPEED -> PlainNumber.withoutNoise(Units.RPM.fromSi(si));
         };
     }
 }

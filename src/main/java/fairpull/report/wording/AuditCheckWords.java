@@ -41,6 +41,7 @@ final class AuditCheckWords {
             case CURVE_PLATEAU -> "Equal values in a row";
             case CURVE_STRETCH_COPIED, CURVE_IS_MULTIPLE -> "Both curves alike";
             case GAIN_AT_START_ONLY -> "A gain at the start alone";
+            case CURVE_THINNED -> "A long curve";
             case PICKED_PULLS -> "The best of several";
             case PICKED_SPEED -> "Picked afterwards";
             case UNCORRECTED_DAYS -> "Two days without correction";
@@ -63,6 +64,7 @@ final class AuditCheckWords {
             case CURVE_STRETCH_COPIED -> "no stretch of a curve stands in the other";
             case CURVE_IS_MULTIPLE -> "no curve is a multiple of the other";
             case GAIN_AT_START_ONLY -> "the gain is not confined to the start of the sweep";
+            case CURVE_THINNED -> "every point of the curves was looked at";
             case PICKED_PULLS -> "picking among pulls adds nothing";
             case PICKED_SPEED -> "the figure was named before the test";
             case UNCORRECTED_DAYS -> "weather is corrected for, or both were run on one day";
@@ -79,19 +81,21 @@ final class AuditCheckWords {
                     + " times torque × engine speed at " + rpm(found, FoundFigure.SPEED) + ", and rounding allows "
                     + ratio(found, FoundFigure.LEAST_RATIO) + " to " + ratio(found, FoundFigure.MOST_RATIO)
                     + ". The figures do not agree with each other" + mixUp(found) + ".";
-            case VALUES_AGAINST_FIGURES -> found.about() + " " + side(found) + " is printed as " + value(found, FoundFigure.PRINTED)
+            case VALUES_AGAINST_FIGURES -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
                     + ", and " + (found.symbols().equals("best") ? "the best of its values is " : "its values average ")
-                    + value(found, FoundFigure.OF_VALUES) + "; rounding allows ±" + brief(found, FoundFigure.ALLOWED) + ".";
+                    + within(found, FoundFigure.OF_VALUES) + "; rounding allows ±" + within(found, FoundFigure.ALLOWED) + ".";
             case VALUES_DO_NOT_SCATTER -> "every value of " + found.about() + " after " + apart(found)
                     + " the one before. Values that do not scatter cannot be tested; real ones do, unless their rounding hides it.";
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
-            case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + value(found, FoundFigure.PRINTED)
-                    + ", and the curve shows " + value(found, FoundFigure.SHOWN) + "; reading and rounding allow ±"
-                    + brief(found, FoundFigure.ALLOWED) + ".";
-            case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at " + value(found, FoundFigure.VALUE)
-                    + " over " + points(found) + " points in a row: a limit of the instrument looks like that, and so do values filled in.";
-            case CURVE_STRETCH_COPIED -> points(found) + " points in a row of the curves of " + found.about()
+            case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
+                    + ", and the curve shows " + within(found, FoundFigure.SHOWN) + "; reading and rounding allow ±"
+                    + within(found, FoundFigure.ALLOWED) + ".";
+            case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at "
+                    + Numbers.given(found.told(FoundFigure.VALUE), found.unit().symbol())
+                    + " over " + count(found, FoundFigure.POINTS) + " points in a row: a limit of the instrument looks like that, and so "
+                    + "do values filled in.";
+            case CURVE_STRETCH_COPIED -> count(found, FoundFigure.POINTS) + " points in a row of the curves of " + found.about()
                     + " are equal to the last digit; two pulls are hardly ever. One file read for both looks like that.";
             case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
                     + ratio(found, FoundFigure.FACTOR) + " in every point, within rounding, though two pulls differ in their noise. "
@@ -100,6 +104,9 @@ final class AuditCheckWords {
                     + " the gain of " + found.about() + " is " + tenths(found, FoundFigure.GAIN_AT_START)
                     + " on average, above it " + tenths(found, FoundFigure.GAIN_AFTER)
                     + ": another throttle, tip-in or load at the start does that too.";
+            case CURVE_THINNED -> "of the " + count(found, FoundFigure.PUBLISHED_POINTS) + " points of the curve of " + found.about() + " "
+                    + side(found) + " " + count(found, FoundFigure.POINTS) + " were looked at, evenly taken, with its highest and its "
+                    + "last. What stands between them alone was not seen.";
             case PICKED_PULLS -> pickedPulls(found, publication.procedure());
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
@@ -178,12 +185,15 @@ final class AuditCheckWords {
         return Numbers.given(Math.rint(found.told(figure)), "rpm");
     }
 
-    private static String value(Found found, FoundFigure figure) {
-        return Numbers.given(Math.round(found.told(figure) * 100) / 100.0, found.unit().symbol());
+    /** The figure with the digits that were printed. */
+    private static String printed(Found found, Publication publication) {
+        Publication.Figure figure = publication.figure(found.about());
+        return AuditFigureWords.printed(found.side() == AuditCheck.Side.BEFORE ? figure.before() : figure.after());
     }
 
-    private static String brief(Found found, FoundFigure figure) {
-        return Numbers.brief(found.told(figure), found.unit().symbol());
+    /** As fine as what rounding and reading allow, to two of its digits. */
+    private static String within(Found found, FoundFigure figure) {
+        return Numbers.resolving(found.told(FoundFigure.ALLOWED), found.unit().symbol()).with(found.told(figure));
     }
 
     private static String tenths(Found found, FoundFigure figure) {
@@ -196,7 +206,7 @@ final class AuditCheckWords {
                 : "lies " + Numbers.brief(Math.abs(apart), found.unit().symbol()) + (apart < 0 ? " below" : " above");
     }
 
-    private static String points(Found found) {
-        return String.valueOf(Math.round(found.told(FoundFigure.POINTS)));
+    private static String count(Found found, FoundFigure figure) {
+        return String.valueOf(Math.round(found.told(figure)));
     }
 }

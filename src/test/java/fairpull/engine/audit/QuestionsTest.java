@@ -145,6 +145,20 @@ class QuestionsTest {
         assertThat(ask(Code.GAIN_AT_START_ONLY, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
     }
 
+    @Test
+    void aCurveThatWasThinnedIsTold() {
+        CurvePair whole = pair("power", Units.HORSEPOWER, QuestionsTest::power, QuestionsTest::power);
+        CurvePair thinned = new CurvePair(whole.published(), whole.before(), whole.after().thinned(10));
+
+        assertThat(ask(Code.CURVE_THINNED, silent(), whole).state()).isEqualTo(State.CLEAR);
+        assertThat(ask(Code.CURVE_THINNED, silent(), thinned).found()).singleElement().satisfies(found -> {
+            assertThat(found.side()).isEqualTo(AuditCheck.Side.AFTER);
+            assertThat(found.told(FoundFigure.PUBLISHED_POINTS)).isEqualTo(37);
+            assertThat(found.told(FoundFigure.POINTS)).isEqualTo(thinned.after().size());
+        });
+        assertThat(ask(Code.CURVE_THINNED, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
+    }
+
     /** Expected maximum of five standard normal values: 1.16296 (Tippett 1925); pulls scatter by 0.7 % of 200 hp. */
     @Test
     void theBestOfFiveAgainstASinglePullAddsItsExpectedMaximum() {
