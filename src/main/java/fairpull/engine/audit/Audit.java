@@ -70,11 +70,9 @@ public final class Audit {
     }
 
     private ChanceAlone chance(Publication.Figure figure, PublishedDifference ordinary, ScatterRange scatter) {
-        boolean scatters = scatters(figure);
-        return new ChanceAlone(ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
-                difference(figure, scatter.most()).chanceAlone(),
-                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
-                scatters ? chances(ordinary, scatter) : List.of());
+        return !scatters(figure) ? ChanceAlone.UNKNOWN : new ChanceAlone(ordinary.chanceAlone(),
+                difference(figure, scatter.least()).chanceAlone(), difference(figure, scatter.most()).chanceAlone(),
+                OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()), chances(ordinary, scatter));
     }
 
     private AuditAnswer.Mixes mixes(Publication.Figure figure) {
