@@ -5,6 +5,7 @@ import fairpull.app.usecase.KnownScatter;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.InputException;
 import fairpull.domain.audit.AuditAnswer;
+import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.StatedScatter;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -65,9 +66,10 @@ final class AuditVerb extends Verb {
             return;
         }
         AuditAnswer audited = AuditPublication.audit(file, scatter());
-        Optional<InputException> unplanned = plan == null ? Optional.empty() : AuditPublication.plan(audited, plan);
-        AuditPublication.write(audited, Optional.ofNullable(html), Optional.ofNullable(pdf));
-        answer(AuditPublication.said(audited));
+        Repeat repeat = AuditPublication.repeat(audited);
+        Optional<InputException> unplanned = plan == null ? Optional.empty() : AuditPublication.plan(repeat, plan);
+        AuditPublication.write(audited, repeat, Optional.ofNullable(html), Optional.ofNullable(pdf));
+        answer(AuditPublication.said(audited, repeat));
         if (unplanned.isPresent()) {
             throw unplanned.get();
         }

@@ -40,7 +40,7 @@ class AuditCurvesTest {
                 "barometers", "smoothing", "no-return");
         assertThat(states(audited, "clear")).contains("curves-identity", "curves-meet", "curve-plateau", "curve-stretch-copied");
         assertThat(Run.of("audit", PUBLISHED.resolve("inlet.json")).words()).contains("Text and plot", "printed as 182.6 hp",
-                "and the curve shows 177.4 hp", "at 350 m that alone gives +", "order AB does not return").doesNotContain("NaN");
+                "and the curve shows 177.40 hp; reading and rounding allow ±0.29 hp", "at 350 m that alone gives +", "order AB does not return").doesNotContain("NaN");
     }
 
     @Test
@@ -124,6 +124,10 @@ class AuditCurvesTest {
         assertThat(found).hasSize(1);
         assertThat(found.get(0).get("side").asText()).isEqualTo("after");
         assertThat(found.get(0).get("shown").asDouble()).isEqualTo(180);
+        JsonNode thinned = check(Run.of("audit", path, "--json").json(), "curve-thinned").get("found");
+        assertThat(thinned).hasSize(2);
+        assertThat(thinned.get(0).get("publishedPoints").asInt()).isEqualTo(40_000);
+        assertThat(Run.of("audit", path).words()).contains("of the 40000 points of the curve of power before 5717 were looked at");
     }
 
     private static JsonNode check(JsonNode audited, String code) {

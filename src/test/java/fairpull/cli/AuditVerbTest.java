@@ -119,11 +119,32 @@ class AuditVerbTest {
                 + "{\"before\": [\"213 hp\", \"215 hp\"], \"after\": [\"203 hp\", \"205 hp\"], \"paired\": \"yes\"}"));
 
         assertThat(Run.of("audit", file).words())
-                .contains("after is printed as 217 hp, and its values average 204 hp; rounding allows ±1 hp.")
+                .contains("after is printed as 217 hp, and its values average 204.0 hp; rounding allows ±1.0 hp.")
                 .contains("after lies 10 hp below the one before. Values that do not scatter cannot be tested");
         JsonNode checks = Run.of("audit", file, "--json").json().get("checks");
         assertThat(checks.get(1).get("found").get(0).get("ofValues").asDouble()).isCloseTo(204, within(1e-9));
         assertThat(checks.get(2).get("found").get(0).get("difference").asDouble()).isCloseTo(-10, within(1e-9));
+    }
+
+    /** Half a unit of the fourth decimal each allows 0.0001 bar; in hundredths both would read 0.82 bar. */
+    @Test
+    void smallFiguresAreToldWithTheDigitsThatMatter() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json")).replace("214 hp", "0.8212 bar");
+        Path file = SmallTest.write(folder.resolve("boost.json"), silent.replace("\"after\": \"217 hp\"", "\"after\": \"0.8240 bar\", "
+                + "\"values\": {\"before\": [\"0.8210 bar\", \"0.8214 bar\"], \"after\": [\"0.8221 bar\", \"0.8225 bar\"], \"paired\": \"no\"}"));
+
+        assertThat(Run.of("audit", file).words())
+                .contains("after is printed as 0.8240 bar, and its values average 0.82230 bar; rounding allows ±0.00010 bar.");
+    }
+
+    /** 217.9 hp − 211.9 hp and a claim of 6 hp, which pass through watts. */
+    @Test
+    void whatWasPublishedStandsInTheFileToTheDigit() {
+        Path file = SmallTest.write(folder.resolve("digits.json"), SmallTest.read(PUBLISHED.resolve("silent.json"))
+                .replace("214 hp", "211.9 hp").replace("217 hp", "217.9 hp").replace("\"figure\": \"peak power\"}",
+                        "\"figure\": \"peak power\", \"gain\": \"6.1 hp\"}"));
+
+        assertThat(Run.of("audit", file, "--json").succeeded().out()).contains("\"claimed\" : 6.1,", "\"published\" : 6,");
     }
 
     @Test

@@ -60,13 +60,12 @@ public final class AuditPublication {
         put(file, PublicationJson.write(publication).getBytes(StandardCharsets.UTF_8));
     }
 
-    /** {@return the answer for people and programs} */
-    public static Answer said(AuditAnswer answer) {
-        Repeat repeat = repeat(answer);
+    /** {@return the answer and its fair repeat, for people and programs} */
+    public static Answer said(AuditAnswer answer, Repeat repeat) {
         return new Answer(TextAudit.text(answer, repeat), AuditJson.document(answer, repeat, UndisclosedWords::item));
     }
 
-    /** {@return the fair repeat of what was audited; its plan can be opened as a new test} */
+    /** {@return the fair repeat of what was audited, a search over many days; its plan can be opened as a new test} */
     public static Repeat repeat(AuditAnswer answer) {
         return FairRepeat.of(answer);
     }
@@ -76,8 +75,7 @@ public final class AuditPublication {
      *
      * @return where there is no fair repeat, and nothing was written, why; the audit says what would help
      */
-    public static Optional<InputException> plan(AuditAnswer answer, Path folder) throws IOException {
-        Repeat repeat = repeat(answer);
+    public static Optional<InputException> plan(Repeat repeat, Path folder) throws IOException {
         if (repeat.outcome() != Repeat.Outcome.FOUND) {
             return Optional.of(new InputException(Place.none(), RepeatWords.heading(repeat),
                     "no test was written; the audit says what would help"));
@@ -94,9 +92,8 @@ public final class AuditPublication {
         }
     }
 
-    /** Writes the report of an answer; nothing before everything is made. */
-    public static void write(AuditAnswer answer, Optional<Path> html, Optional<Path> pdf) throws IOException {
-        Repeat repeat = repeat(answer);
+    /** Writes the report of an answer and its fair repeat; nothing before everything is made. */
+    public static void write(AuditAnswer answer, Repeat repeat, Optional<Path> html, Optional<Path> pdf) throws IOException {
         Optional<byte[]> page = html.map(file -> AuditReport.html(answer, repeat).getBytes(StandardCharsets.UTF_8));
         Optional<byte[]> paper = pdf.map(file -> AuditReport.pdf(answer, repeat, Paper.A4).bytes());
         if (html.isPresent()) {

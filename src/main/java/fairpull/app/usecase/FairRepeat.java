@@ -7,7 +7,7 @@ import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.Repeat.Days;
 import fairpull.domain.audit.Repeat.Outcome;
 import fairpull.domain.audit.StatedScatter;
-import fairpull.domain.finding.SizeAnswer;
+import fairpull.domain.day.DayClock;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Analysis;
 import fairpull.domain.plan.Claim;
@@ -20,14 +20,15 @@ import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Scatter;
 import fairpull.domain.rig.StartingGuess;
 import fairpull.domain.search.Costs;
+import fairpull.domain.search.FrontDay;
 import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchQuestion;
-import fairpull.domain.search.SearchRow;
 import fairpull.domain.search.SearchSpace;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.engine.planning.PlanSizing;
 import fairpull.engine.planning.Search;
 import fairpull.engine.planning.Sizing;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -116,42 +117,79 @@ public final class FairRepeat {
     }
 
     private Repeat within(Plan plan, double gain) {
-        List<SearchRow> front = front(plan);
-        Optional<Days> found = shortest(plan, front, gain);
+        Sought sought = Sought.of(plan, gain);
         Plan recorded = plan.with(plan.rig().scattering(plan.rig().pullScatter(), plan.rig().refitScatter().map(
                 refit -> new Scatter(refit.standardDeviationSi(), Repeat.RECORD_DEGREES_OF_FREEDOM, Scatter.Origin.RIG_RECORD))));
-        Optional<Days> best = found.or(() -> all(plan, front).min(Comparator.comparingDouble(Days::detectableGain)));
-        return new Repeat(figure, gain, found.isPresent() ? Outcome.FOUND : Outcome.OUT_OF_REACH,
-                best.map(days -> filled(plan, days)), best,
-                front.stream().mapToDouble(SearchRow::detectableGain).min(), shortest(recorded, front(recorded), gain));
+        Optional<Days> best = sought.found().or(sought::nearest);
+        return new Repeat(figure, gain, sought.found().isPresent() ? Outcome.FOUND : Outcome.OUT_OF_REACH,
+                best.map(days -> filled(plan, days)), best, sought.oneDayFinds(), Sought.of(recorded, gain).found());
     }
 
-    private static List<SearchRow> front(Plan plan) {
+    /**
+     * The days that were looked for.
+     *
+     * @param found the shortest single day that finds a gain; where none does, the shortest days of one order that do
+     * @param tried all that were sized until then
+     */
+    private record Sought(Optional<Days> found, List<Days> tried) {
+        static Sought of(Plan plan, double gain) {
+            List<FrontDay> front = front(plan, gain);
+            List<Days> tried = new ArrayList<>(front.stream().map(Sought::single).toList());
+            Optional<Days> single = tried.stream().filter(day -> day.detectableGain() <= gain).findFirst();
+            return single.isPresent() ? new Sought(single, tried) : ofSeveral(plan, front, gain, tried);
+        }
+
+        private static Sought ofSeveral(Plan plan, List<FrontDay> front, double gain, List<Days> tried) {
+            List<Several> all = IntStream.rangeClosed(2, Repeat.MOST_DAYS).boxed()
+                    .flatMap(days -> front.stream().map(day -> Several.of(plan, days, day)))
+                    .sorted(Comparator.comparingDouble(Several::minutes)).toList();
+            for (Several several : all) {
+                Optional<Days> days = several.sized();
+                days.ifPresent(tried::add);
+                if (days.filter(known -> known.detectableGain() <= gain).isPresent()) {
+                    return new Sought(days, tried);
+                }
+            }
+            return new Sought(Optional.empty(), tried);
+        }
+
+        private static Days single(FrontDay day) {
+            return new Days(day.order(), day.pulls(), day.warmUps(), day.minutes(), day.detectableGain());
+        }
+
+        Optional<Days> nearest() {
+            return tried.stream().min(Comparator.comparingDouble(Days::detectableGain));
+        }
+
+        OptionalDouble oneDayFinds() {
+            return tried.stream().filter(days -> days.days() == 1).mapToDouble(Days::detectableGain).min();
+        }
+    }
+
+    /** A day of the front, run several times over: what it finds is sized only when that is asked. */
+    private record Several(Plan plan, List<DayClock> clocks, String order, FrontDay day) {
+        static Several of(Plan plan, int days, FrontDay day) {
+            String order = String.join("|", Collections.nCopies(days, day.order()));
+            Plan filled = plan.with(StartingPlan.refilled(plan.sequence(), order, day.pulls(), day.warmUps()));
+            return new Several(filled, Sizing.clock(PlanSizing.question(filled).orElseThrow()), order, day);
+        }
+
+        double minutes() {
+            return clocks.stream().mapToDouble(DayClock::minutes).sum();
+        }
+
+        Optional<Days> sized() {
+            return PlanSizing.detectableGainOn(plan, clocks).stream()
+                    .mapToObj(gain -> new Days(order, day.pulls(), day.warmUps(), minutes(), gain)).findFirst();
+        }
+    }
+
+    /** The days of up to ten installs that no other one beats, up to the first that finds the gain. */
+    private static List<FrontDay> front(Plan plan, double gain) {
         SizeQuestion asked = PlanSizing.question(plan).orElseThrow();
         SearchSpace space = new SearchSpace(SearchSpace.MOST_INSTALLS, OptionalInt.empty(), true, true, false,
                 new Range(FEWEST_PULLS, MOST_PULLS), new Range(asked.warmUps(), asked.warmUps()));
-        return Search.search(new SearchQuestion(asked, space, Repeat.HOURS_A_DAY * MINUTES_AN_HOUR, OptionalDouble.empty(), FREE),
-                share -> { }, () -> true).orElseThrow().front();
-    }
-
-    private static Optional<Days> shortest(Plan plan, List<SearchRow> front, double gain) {
-        return all(plan, front).filter(days -> days.detectableGain() <= gain)
-                .min(Comparator.comparing((Days days) -> days.days() > 1).thenComparingDouble(Days::minutes));
-    }
-
-    /** Each day of the front by itself, and run two and three times. */
-    private static Stream<Days> all(Plan plan, List<SearchRow> front) {
-        return IntStream.rangeClosed(1, Repeat.MOST_DAYS).boxed().flatMap(days -> front.stream().flatMap(row -> {
-            String order = String.join("|", Collections.nCopies(days, row.order()));
-            return seen(plan, order, row).stream();
-        }));
-    }
-
-    private static Optional<Days> seen(Plan plan, String order, SearchRow row) {
-        Plan filled = plan.with(StartingPlan.refilled(plan.sequence(), order, row.pulls(), row.warmUps()));
-        SizeAnswer seen = Sizing.figures(PlanSizing.question(filled).orElseThrow());
-        return seen.detectableGain().stream()
-                .mapToObj(gain -> new Days(order, row.pulls(), row.warmUps(), seen.minutes(), gain)).findFirst();
+        return Search.front(new SearchQuestion(asked, space, Repeat.HOURS_A_DAY * MINUTES_AN_HOUR, OptionalDouble.empty(), FREE), gain);
     }
 
     private static Plan filled(Plan plan, Days days) {

@@ -85,6 +85,6 @@ public final class KeepAudit {
 
     /** Writes what an audit answers as JSON, in place of another file of that name. */
     public static void json(AuditAnswer answer, Path file) throws IOException {
-        AtomicWrite.text(file, AuditPublication.said(answer).json());
+        AtomicWrite.text(file, AuditPublication.said(answer, AuditPublication.repeat(answer)).json());
     }
 }

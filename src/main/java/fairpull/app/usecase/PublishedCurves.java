@@ -16,6 +16,8 @@ import fairpull.domain.unit.Unit;
 import fairpull.io.folder.Bounded;
 import fairpull.io.json.TraceJson;
 import fairpull.io.table.CurveFileReader;
+import fairpull.io.table.Export;
+import fairpull.io.table.ExportReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -23,7 +25,9 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /** Reads the curves of a publication, each from where it stands; files lie beside the publication, and are no links. */
@@ -31,8 +35,11 @@ final class PublishedCurves {
     private static final long MOST_BYTES = 16L << 20;
     /** A pull of a minute at a hundred rows a second. */
     private static final int MOST_POINTS = 6000;
+    private static final int MOST_TABLES = 2;
 
     private final Path folder;
+    /** Power and torque often stand in one table a side: it is kept until the next but one is read. */
+    private final Map<String, Export> tables = new LinkedHashMap<>();
 
     private PublishedCurves(Path folder) {
         this.folder = folder;
@@ -59,7 +66,7 @@ final class PublishedCurves {
             return source.match(new CurveSource.Cases<CurveSeen>() {
                 @Override
                 public CurveSeen table(CurveSource.Table table) {
-                    return CurveFileReader.read(beside(table.name()), table.column(), curves);
+                    return CurveFileReader.read(export(table.name()), table.column(), curves);
                 }
 
                 @Override
@@ -77,6 +84,16 @@ final class PublishedCurves {
         } catch (UncheckedIOException trouble) {
             throw trouble.getCause();
         }
+    }
+
+    private Export export(String name) {
+        Export known = tables.remove(name);
+        Export export = known != null ? known : ExportReader.read(beside(name));
+        if (tables.size() == MOST_TABLES) {
+            tables.remove(tables.keySet().iterator().next());
+        }
+        tables.put(name, export);
+        return export;
     }
 
     private static Samples ofPoints(List<CurveSource.Point> points, ToDoubleFunction<CurveSource.Point> value) {

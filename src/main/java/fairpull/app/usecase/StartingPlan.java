@@ -24,8 +24,11 @@ public final class StartingPlan {
     private static final Order.Times TIMES = new Order.Times(5 * 60, 20 * 60, 30 * 60);
     private static final Order.Filling FILLING = new Order.Filling(5, 2, true);
 
-    /** The orders that are offered by name, from the shortest. */
-    public static final List<String> TEMPLATES = List.of("ABA", "ABBA", "ABABA", "ABBABA", "ABBABAAB", "ABA|BAB");
+    /**
+     * The orders that are offered by name, from the shortest: every day ends with the part that it began with, so that a return shows, and
+     * both parts stand at the same time on average, so that a steady drift leaves the change alone.
+     */
+    public static final List<String> TEMPLATES = List.of("ABA", "ABBA", "ABABA", "ABABABA", "ABBAABBA", "ABA|BAB");
 
     private StartingPlan() {
     }

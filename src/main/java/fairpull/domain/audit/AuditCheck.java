@@ -1,72 +1,70 @@
 package fairpull.domain.audit;
 
-import fairpull.domain.unit.Unit;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What came of one question put to a publication.
  *
  * @param code which question
  * @param state what came of it
- * @param found each time that it was raised, or what stands where it is clear
+ * @param found each time that it was raised, with the figures of the code and no others
  */
 public record AuditCheck(Code code, State state, List<Found> found) {
-    /** The questions, each with the figures of a finding; quantities in SI, shares as shares. */
+    /** The questions, each with the figures that its findings have, in the order in which they are written. */
     public enum Code {
-        /** Power ÷ (torque × engine speed) of a pair of figures at one speed: ratio, least, most that rounding allows, speed. */
-        FIGURES_IDENTITY,
-        /** A figure against its values: what is printed, what the values come to, how far rounding allows them to be apart. */
-        VALUES_AGAINST_FIGURES,
-        /** Values published one by one that do not scatter: the difference that all of them show. */
-        VALUES_DO_NOT_SCATTER,
-        /** Power and torque along curves: median of the ratio, what reading allows it to be off, worst deviation beyond that, its speed. */
-        CURVES_IDENTITY,
-        /** Where the numbers of power and torque must meet by their units, where they do (NaN: nowhere), what reading allows. */
-        CURVES_MEET,
-        /** A figure of the text, what the curve shows, how far reading and rounding allow them to be apart. */
-        TEXT_AGAINST_PLOT,
-        /** Equal values in a row at the top of a curve: how many, which value. */
-        CURVE_PLATEAU,
-        /** A stretch of the curve after that stands in the one before to the last digit: how many points. */
-        CURVE_STRETCH_COPIED,
-        /** The curve after is the one before times a factor: the factor. */
-        CURVE_IS_MULTIPLE,
-        /** A gain in the first part of the sweep and none after it: mean gain there, mean gain after, both relative; speed between. */
-        GAIN_AT_START_ONLY,
-        /** The best of several pulls on one side, or of more than on the other: what that adds on average, pulls before, pulls after. */
-        PICKED_PULLS,
-        /** The figure or its speed was picked afterwards: critical value, that of one named before, lowest and highest speed. */
-        PICKED_SPEED,
-        /** Figures of two days, neither corrected: the apparent gain that air may make of an unchanged car, relative. */
-        UNCORRECTED_DAYS,
-        /** Barometers that differ: apparent gain at the elevation of the rig, that elevation; both NaN where it is not known. */
-        BAROMETERS,
+        /** Power ÷ (torque × engine speed) of a pair of figures at one speed. */
+        FIGURES_IDENTITY(FoundFigure.RATIO, FoundFigure.LEAST_RATIO, FoundFigure.MOST_RATIO, FoundFigure.SPEED),
+        /** A figure against its values. */
+        VALUES_AGAINST_FIGURES(FoundFigure.PRINTED, FoundFigure.OF_VALUES, FoundFigure.ALLOWED),
+        /** Values published one by one that do not scatter. */
+        VALUES_DO_NOT_SCATTER(FoundFigure.DIFFERENCE),
+        /** Power and torque along curves: the median ratio, and the speed where it is worst. */
+        CURVES_IDENTITY(FoundFigure.RATIO, FoundFigure.RATIO_ALLOWED, FoundFigure.WORST_BEYOND, FoundFigure.WORST_AT),
+        /** Where the numbers of power and torque meet. */
+        CURVES_MEET(FoundFigure.EXPECTED_SPEED, FoundFigure.MET_SPEED, FoundFigure.SPEED_ALLOWED),
+        /** A figure of the text against what the curve shows. */
+        TEXT_AGAINST_PLOT(FoundFigure.PRINTED, FoundFigure.SHOWN, FoundFigure.ALLOWED),
+        /** Equal values in a row at the top of a curve. */
+        CURVE_PLATEAU(FoundFigure.POINTS, FoundFigure.VALUE),
+        /** A stretch of the curve after that stands in the one before to the last digit. */
+        CURVE_STRETCH_COPIED(FoundFigure.POINTS),
+        /** The curve after is the one before times a factor. */
+        CURVE_IS_MULTIPLE(FoundFigure.FACTOR),
+        /** A gain in the first part of the sweep and none after it. */
+        GAIN_AT_START_ONLY(FoundFigure.GAIN_AT_START, FoundFigure.GAIN_AFTER, FoundFigure.UNTIL),
+        /** A long curve of which not every point was looked at. */
+        CURVE_THINNED(FoundFigure.PUBLISHED_POINTS, FoundFigure.POINTS),
+        /** The best of several pulls on one side, or of more than on the other. */
+        PICKED_PULLS(FoundFigure.ADDS, FoundFigure.PULLS_BEFORE, FoundFigure.PULLS_AFTER),
+        /** The figure or its speed was picked afterwards. */
+        PICKED_SPEED(FoundFigure.CRITICAL_VALUE, FoundFigure.NAMED_BEFORE, FoundFigure.FROM, FoundFigure.TO),
+        /** Figures of two days, neither corrected: the most that air may make of an unchanged car. */
+        UNCORRECTED_DAYS(FoundFigure.APPARENT_GAIN),
+        /** Barometers that differ. */
+        BAROMETERS(FoundFigure.APPARENT_GAIN, FoundFigure.ELEVATION),
         /** Smoothing that differs between both. */
         SMOOTHING,
         /** An order that does not return to the state before. */
         NO_RETURN,
         /** What was said of the procedure hardly goes together: the symbols are the {@link Oddity#id}. */
-        ODDITIES
+        ODDITIES;
+
+        private final List<FoundFigure> figures;
+
+        Code(FoundFigure... figures) {
+            this.figures = List.of(figures);
+        }
+
+        /** {@return the figures of its findings} */
+        public List<FoundFigure> figures() {
+            return figures;
+        }
     }
 
     /** What can come of a question. */
     public enum State {
         RAISED, CLEAR, NOT_APPLICABLE
-    }
-
-    /**
-     * One finding.
-     *
-     * @param about what it is about: names of figures or curves, as they were published
-     * @param side before, after or both
-     * @param unit in which its figures are told
-     * @param figures as the code documents them
-     * @param symbols a mixed-up unit, an order, a smoothing, an oddity; may be empty
-     */
-    public record Found(String about, Side side, Unit unit, List<Double> figures, String symbols) {
-        public Found {
-            figures = List.copyOf(figures);
-        }
     }
 
     /** Which side of a comparison. */
@@ -76,6 +74,12 @@ public record AuditCheck(Code code, State state, List<Found> found) {
 
     public AuditCheck {
         found = List.copyOf(found);
+        for (Found one : found) {
+            if (!one.figures().keySet().equals(Set.copyOf(code.figures()))) {
+                throw new IllegalArgumentException("a finding of " + code + " has the figures " + code.figures() + ", had "
+                        + one.figures().keySet());
+            }
+        }
     }
 
     /** {@return the question does not apply: too little was published for it} */

@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  * @param points over scatter, from little to as much as is plausible or tips, whichever is more; empty with {@code tippingPull}
  */
 public record ChanceAlone(double ordinary, double least, double most, OptionalDouble tippingPull, List<At> points) {
+    /** Nothing is known of how such a figure scatters; its chances are no numbers. */
+    public static final ChanceAlone UNKNOWN = new ChanceAlone(Double.NaN, Double.NaN, Double.NaN, OptionalDouble.empty(), List.of());
+
     public ChanceAlone {
         points = List.copyOf(points);
     }

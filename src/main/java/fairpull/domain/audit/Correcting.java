@@ -4,6 +4,7 @@ import fairpull.domain.air.Barometer;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.Quantity;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How the figures were brought to reference air. What is empty was not disclosed.
@@ -23,6 +24,16 @@ public record Correcting(BeforeAfter<Correction> corrections, BeforeAfter<Barome
                 throw new IllegalArgumentException("an elevation is a height from −500 m to 6000 m, such as 300 m or 1000 ft");
             }
         });
+    }
+
+    /** {@return whether a pressure can stand behind both figures: neither is said to be as it was measured} */
+    public boolean restsOnBarometers() {
+        return Stream.of(corrections.before(), corrections.after()).flatMap(Optional::stream).noneMatch(Correction.NONE::equals);
+    }
+
+    /** {@return whether a pressure stands behind both figures, and one of them is that at the rig, the other reduced to sea level} */
+    public boolean barometersDiffer() {
+        return restsOnBarometers() && barometers.differs();
     }
 
     /** {@return whether what was disclosed leaves open that the corrections of both figures differ} */

@@ -15,12 +15,18 @@ import java.util.stream.IntStream;
  * @param values in SI, one a speed
  * @param speedErrors standard reading error of each speed in rad/s; 0 in a table
  * @param valueErrors standard reading error of each value in SI; 0 in a table
+ * @param publishedPoints how many points it was published with; more than it has where it was thinned
  */
-public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Samples values, Samples speedErrors, Samples valueErrors) {
+public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Samples values, Samples speedErrors, Samples valueErrors,
+        int publishedPoints) {
     public CurveSeen {
         int points = speedsRadPerS.size();
         if (points < 2 || values.size() != points || speedErrors.size() != points || valueErrors.size() != points) {
             throw new IllegalArgumentException("a curve has two points or more, each with its value and its errors");
+        }
+        if (publishedPoints < points) {
+            throw new IllegalArgumentException("a curve has no more points than were published, were " + points + " of "
+                    + publishedPoints);
         }
         for (int k = 0; k < points; k++) {
             boolean rising = k == 0 ? speedsRadPerS.at(0) > 0 : speedsRadPerS.at(k) > speedsRadPerS.at(k - 1);
@@ -28,6 +34,11 @@ public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Sample
                 throw new IllegalArgumentException("the speeds of a curve rise from above 0, its values are finite, its errors 0 or more");
             }
         }
+    }
+
+    /** A curve with all of its points. */
+    public CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Samples values, Samples speedErrors, Samples valueErrors) {
+        this(unit, speedUnit, speedsRadPerS, values, speedErrors, valueErrors, values.size());
     }
 
     /**
@@ -41,7 +52,8 @@ public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Sample
         }
         int highest = IntStream.range(0, size()).reduce(0, (top, point) -> values.at(point) > values.at(top) ? point : top);
         int[] kept = IntStream.range(0, size()).filter(point -> point % step == 0 || point == highest || point == size() - 1).toArray();
-        return new CurveSeen(unit, speedUnit, of(speedsRadPerS, kept), of(values, kept), of(speedErrors, kept), of(valueErrors, kept));
+        return new CurveSeen(unit, speedUnit, of(speedsRadPerS, kept), of(values, kept), of(speedErrors, kept), of(valueErrors, kept),
+                publishedPoints);
     }
 
     private static Samples of(Samples samples, int... points) {
@@ -51,6 +63,11 @@ public record CurveSeen(Unit unit, Unit speedUnit, Samples speedsRadPerS, Sample
     /** {@return whether it was read off a picture, so that its points have reading errors} */
     public boolean isTraced() {
         return valueErrors.stream().anyMatch(error -> error > 0);
+    }
+
+    /** {@return whether points of it were left out} */
+    public boolean isThinned() {
+        return size() < publishedPoints;
     }
 
     /** {@return how many points it has} */

@@ -2,6 +2,7 @@ package fairpull.domain.audit;
 
 import fairpull.domain.unit.Amount;
 import fairpull.domain.unit.DecimalComma;
+import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
 import fairpull.domain.unit.Units;
@@ -76,6 +77,12 @@ public record Printed(double value, int decimals, Unit unit) {
     /** {@return the number alone, with the decimals that were printed} */
     public String number() {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /** {@return how far it lies above another figure of its quantity, in its own unit: exact in what was printed where both are in one} */
+    public double above(Printed other) {
+        return unit.equals(other.unit()) ? PlainNumber.shortest(value).subtract(PlainNumber.shortest(other.value())).doubleValue()
+                : PlainNumber.withoutNoise(unit.differenceFromSi(si() - other.si()));
     }
 
     /** {@return the figure in SI} */

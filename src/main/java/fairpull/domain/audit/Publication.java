@@ -121,6 +121,11 @@ public record Publication(String title, String remark, String source, String cha
             }
         }
 
+        /** {@return the gain, positive where it is one, in the unit of the figure before} */
+        public double gain() {
+            return better.gainOf(-before.above(after));
+        }
+
         /** {@return the gain, positive where it is one, in SI} */
         public double gainSi() {
             return better.gainOf(after.si() - before.si());

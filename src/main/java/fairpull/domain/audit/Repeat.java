@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * @param outcome whether there is such a test
  * @param plan of the best days, ready to be written or opened: a fair repeat only where the outcome says that one was found
  * @param best the shortest day, or days, that find the gain; where none do, those that come nearest; empty where nothing can be sized
- * @param oneDayFinds the smallest gain that a single day finds; empty where nothing can be sized
+ * @param oneDayFinds the smallest gain that a single day finds, of those no longer than the first that finds the one looked for; empty
+ *     where nothing can be sized
  * @param recorded the shortest that would do with a record of refit scatter behind the same figure; empty where none would
  */
 public record Repeat(Publication.Figure figure, double gain, Outcome outcome, Optional<Plan> plan, Optional<Days> best,

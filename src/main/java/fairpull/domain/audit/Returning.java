@@ -19,9 +19,9 @@ public record Returning(Optional<RunOrder> order, Optional<Boolean> said) {
         }
     }
 
-    /** {@return whether the state before was run again after the change, or the order shows drift as well} */
+    /** {@return whether the state before was run again after the change, by the order where it is known ({@link RunOrder#returns})} */
     public Optional<Boolean> returned() {
-        return order.map(RunOrder::showsDrift).or(() -> said);
+        return order.map(RunOrder::returns).or(() -> said);
     }
 
     /** {@return the same with another order} */

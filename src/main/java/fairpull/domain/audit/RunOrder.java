@@ -38,16 +38,11 @@ public record RunOrder(String letters) {
         return days().anyMatch(day -> day.contains("A") && day.contains("B"));
     }
 
-    /** {@return whether the state before was run again after the change, on one of the days} */
-    public boolean returns() {
-        return days().anyMatch(day -> day.matches("B*A+B+A.*"));
-    }
-
     /**
-     * {@return whether each part was run after the other somewhere, so that what drifts with the clock shows: within a day, as in ABA or
-     * BAB, over days that begin with either, as in AB|BA, or from day to day where each has one part, as in A|B|A}
+     * {@return whether it goes back: each state was run after the other somewhere, so that what drifts with the clock shows; within a day,
+     * as in ABA or BAB, over days that begin with either, as in AB|BA, or from day to day where each has one state, as in A|B|A}
      */
-    public boolean showsDrift() {
+    public boolean returns() {
         List<String> spans = days().allMatch(day -> day.matches("A+|B+")) ? List.of(letters.replace("|", "")) : days().toList();
         return spans.stream().anyMatch(day -> day.contains("AB")) && spans.stream().anyMatch(day -> day.contains("BA"));
     }

@@ -7,6 +7,7 @@ import java.math.MathContext;
 public final class PlainNumber {
     /** Seventeen digits always suffice for a double. */
     private static final int MOST_DIGITS = 17;
+    private static final MathContext NOISE_FREE = new MathContext(12);
 
     private PlainNumber() {
     }
@@ -27,6 +28,11 @@ public final class PlainNumber {
             }
         }
         return plain(exact.round(new MathContext(MOST_DIGITS)));
+    }
+
+    /** {@return a finite value to twelve significant digits, beyond which conversions from a unit and back leave noise} */
+    public static double withoutNoise(double value) {
+        return Double.isFinite(value) ? new BigDecimal(value).round(NOISE_FREE).doubleValue() : value;
     }
 
     private static BigDecimal plain(BigDecimal number) {

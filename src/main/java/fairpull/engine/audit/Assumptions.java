@@ -142,7 +142,7 @@ public final class Assumptions {
     /** A rig does not change its barometer within a day, so that only a disclosed difference counts there. */
     static double barometer(Procedure procedure) {
         BeforeAfter<Barometer.Kind> said = procedure.correcting().barometers();
-        boolean raises = said.allows(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION);
+        boolean raises = procedure.correcting().restsOnBarometers() && said.allows(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION);
         if (!raises || isOneSession(procedure) && !said.differs()) {
             return 0;
         }
@@ -152,7 +152,7 @@ public final class Assumptions {
     /** {@return whether what was disclosed leaves open that the barometers of both figures differ, or says that they do} */
     static boolean mayMixBarometers(Procedure procedure) {
         BeforeAfter<Barometer.Kind> said = procedure.correcting().barometers();
-        return said.differs() || !said.isKnown() && !isOneSession(procedure);
+        return procedure.correcting().restsOnBarometers() && (said.differs() || !said.isKnown() && !isOneSession(procedure));
     }
 
     private static boolean isOneSession(Procedure procedure) {

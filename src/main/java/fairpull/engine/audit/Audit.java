@@ -70,18 +70,16 @@ public final class Audit {
     }
 
     private ChanceAlone chance(Publication.Figure figure, PublishedDifference ordinary, ScatterRange scatter) {
-        boolean scatters = scatters(figure);
-        return new ChanceAlone(ordinary.chanceAlone(), difference(figure, scatter.least()).chanceAlone(),
-                difference(figure, scatter.most()).chanceAlone(),
-                scatters ? OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()) : OptionalDouble.empty(),
-                scatters ? chances(ordinary, scatter) : List.of());
+        return !scatters(figure) ? ChanceAlone.UNKNOWN : new ChanceAlone(ordinary.chanceAlone(),
+                difference(figure, scatter.least()).chanceAlone(), difference(figure, scatter.most()).chanceAlone(),
+                OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()), chances(ordinary, scatter));
     }
 
     private AuditAnswer.Mixes mixes(Publication.Figure figure) {
         Procedure procedure = publication.procedure();
         boolean corrected = figure.isOfEngine();
         double gain = figure.gainSi() / figure.before().si();
-        return new AuditAnswer.Mixes(corrected
+        return new AuditAnswer.Mixes(corrected && gain != 0
                 ? MixedStandards.nearest(gain, procedure.correcting().corrections(), MixedStandards.REFERENCE) : Optional.empty(),
                 corrected && Assumptions.mayMixBarometers(procedure)
                         ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty());

@@ -2,17 +2,17 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.CurveSeen;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.pull.Channels;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.pull.PullTrace;
 import fairpull.domain.unit.Quantity;
-import fairpull.domain.unit.Unit;
 import fairpull.engine.check.Plateau;
 import fairpull.engine.check.PullCheck;
 import fairpull.engine.check.PullIsMultiple;
@@ -50,7 +50,7 @@ record CurveLikeness(Code code) implements Question {
     private boolean look(CurvePair pair, List<PullTrace> traces, Side side, List<Found> found) {
         CheckOutcome outcome = check().check(traces);
         if (outcome.state() == CheckOutcome.State.RAISED) {
-            found.add(new Found(pair.published().name(), side, pair.before().unit(), figures(outcome, pair.before().unit()), ""));
+            found.add(found(Found.of(pair.published().name(), side, pair.before().unit()), outcome.figures()));
         }
         return outcome.state() != CheckOutcome.State.NOT_APPLICABLE;
     }
@@ -64,9 +64,14 @@ record CurveLikeness(Code code) implements Question {
         };
     }
 
-    /** The value of a plateau comes in the unit of its channel. */
-    private List<Double> figures(CheckOutcome outcome, Unit unit) {
-        return code == Code.CURVE_PLATEAU ? List.of(outcome.figures().get(0), unit.toSi(outcome.figures().get(1))) : outcome.figures();
+    /** The figures of the check; the value of a plateau comes in the unit of its channel. */
+    private Found found(Found bare, List<Double> figures) {
+        return switch (code) {
+            case CURVE_PLATEAU -> bare.with(FoundFigure.POINTS, figures.get(0))
+                    .with(FoundFigure.VALUE, bare.unit().toSi(figures.get(1)));
+            case CURVE_STRETCH_COPIED -> bare.with(FoundFigure.POINTS, figures.get(0));
+            default -> bare.with(FoundFigure.FACTOR, figures.get(0));
+        };
     }
 
     private static PullTrace trace(PullId name, CurveSeen curve) {

@@ -2,8 +2,9 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.unit.Units;
 import fairpull.engine.check.UnitMixUp;
@@ -28,8 +29,9 @@ final class CurvesIdentity implements Question {
             PowerAndTorque.Point worst = both.points().stream().max(Comparator.comparingDouble(CurvesIdentity::beyond)).orElseThrow();
             boolean off = Math.abs(both.ratio() - 1) > PowerAndTorque.LIMIT + both.allowance();
             if (off || beyond(worst) > ROW_LIMIT) {
-                found.add(new Found("", both.side(), Units.ONE, List.of(both.ratio(), both.allowance(), beyond(worst), worst.speed()),
-                        off ? mixUp(both) : ""));
+                found.add(Found.of("", both.side(), Units.ONE).with(FoundFigure.RATIO, both.ratio())
+                        .with(FoundFigure.RATIO_ALLOWED, both.allowance()).with(FoundFigure.WORST_BEYOND, beyond(worst))
+                        .with(FoundFigure.WORST_AT, worst.speed()).saying(off ? mixUp(both) : ""));
             }
         }
         return AuditCheck.of(Code.CURVES_IDENTITY, !all.isEmpty(), found);

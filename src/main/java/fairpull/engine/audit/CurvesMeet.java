@@ -2,8 +2,9 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.unit.Units;
 import java.util.ArrayList;
@@ -28,8 +29,9 @@ final class CurvesMeet implements Question {
                     && both.points().get(both.points().size() - 1).speed() > expected * (1 + allowed);
             looked |= covered || met.isPresent();
             if (met.isPresent() ? Math.abs(met.getAsDouble() / expected - 1) > allowed : covered) {
-                found.add(new Found("", both.side(), Units.RPM, List.of(expected, met.orElse(Double.NaN), expected * allowed),
-                        both.power().unit().symbol() + ", " + both.torque().unit().symbol()));
+                found.add(Found.of("", both.side(), Units.RPM).with(FoundFigure.EXPECTED_SPEED, expected)
+                        .with(FoundFigure.MET_SPEED, met.orElse(Double.NaN)).with(FoundFigure.SPEED_ALLOWED, expected * allowed)
+                        .saying(both.power().unit().symbol() + ", " + both.torque().unit().symbol()));
             }
         }
         return AuditCheck.of(Code.CURVES_MEET, looked, found);

@@ -2,9 +2,10 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.IdentityOfFigures;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
@@ -50,8 +51,9 @@ final class FiguresIdentity implements Question {
         }
         IdentityOfFigures identity = PairIdentity.of(ofPower, ofTorque, speed);
         if (!identity.holds()) {
-            found.add(new Found(power.name() + ", " + torque.name(), side, Units.ONE,
-                    List.of(identity.ratio(), identity.low(), identity.high(), speed.si()), identity.mixUp()));
+            found.add(Found.of(power.name() + ", " + torque.name(), side, Units.ONE).with(FoundFigure.RATIO, identity.ratio())
+                    .with(FoundFigure.LEAST_RATIO, identity.low()).with(FoundFigure.MOST_RATIO, identity.high())
+                    .with(FoundFigure.SPEED, speed.si()).saying(identity.mixUp()));
         }
         return 1;
     }

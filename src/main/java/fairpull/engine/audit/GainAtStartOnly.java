@@ -2,8 +2,9 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.curve.SpeedRange;
 import java.util.ArrayList;
@@ -57,8 +58,9 @@ final class GainAtStartOnly implements Question {
         double start = gains[0] / speeds[0];
         double rest = gains[1] / speeds[1];
         if (start >= LEAST && start > allowances[0] / speeds[0] && rest < REST * start) {
-            found.add(new Found(pair.published().name(), AuditCheck.Side.BOTH, pair.before().speedUnit(),
-                    List.of(start, rest, common.lowRadPerS() + START * width), ""));
+            found.add(Found.of(pair.published().name(), AuditCheck.Side.BOTH, pair.before().speedUnit())
+                    .with(FoundFigure.GAIN_AT_START, start).with(FoundFigure.GAIN_AFTER, rest)
+                    .with(FoundFigure.UNTIL, common.lowRadPerS() + START * width));
         }
     }
 }

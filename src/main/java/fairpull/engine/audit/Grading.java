@@ -16,9 +16,9 @@ import java.util.Optional;
  *
  * <ol>
  * <li>contradicted: the whole interval at the worst lies below x.
- * <li>not shown: the publication contradicts itself about the figure; the rigs differ, something else was changed, or standards or
- * barometers differ; the printed figures differ by less than x, with all of their rounding; nothing is known of the scatter of such
- * figures; or the interval on a rig of ordinary scatter, with all that is not disclosed done well, reaches down to x.
+ * <li>not shown: the publication contradicts itself about the figure; the rigs differ, something else was changed, or standards or the
+ * barometers behind them differ; the printed figures differ by less than x, with all of their rounding; nothing is known of the scatter of
+ * such figures; or the interval on a rig of ordinary scatter, with all that is not disclosed done well, reaches down to x.
  * <li>plausible: that interval lies above x, but the one at the worst plausible values does not, or it was not said that all else stayed
  * as it was and that the state before was run again, or it was not run again.
  * <li>shown: the interval at the high end of the plausible scatter, with all that is not disclosed at its worst, lies above x.
@@ -118,7 +118,7 @@ public final class Grading {
                 : procedure.keeping().rig().equals(different) ? Optional.of(Reason.RIGS_DIFFER)
                 : procedure.keeping().allElse().equals(different) ? Optional.of(Reason.OTHER_CHANGES)
                 : procedure.correcting().corrections().differs() ? Optional.of(Reason.STANDARDS_DIFFER)
-                : procedure.correcting().barometers().differs() ? Optional.of(Reason.BAROMETERS_DIFFER) : Optional.empty();
+                : procedure.correcting().barometersDiffer() ? Optional.of(Reason.BAROMETERS_DIFFER) : Optional.empty();
     }
 
     private Optional<Reason> fallsShort(Claimed claimed) {

@@ -21,6 +21,8 @@ public final class MixedStandards {
     /** 25 °C, 990 hPa of dry air and 10 hPa of vapour: the reference of SAE J1349 and ISO 1585, where their factors are 1. */
     public static final AirState REFERENCE = new AirState(298.15, 100_000, 1_000);
 
+    /** A twentieth of a percent: less is told as none. */
+    private static final double NOTHING = 0.0005;
     private static final List<Correction> TRIED = List.of(Correction.NONE, Correction.SAE_J1349, Correction.ISO_1585,
             Correction.EEC_80_1269, Correction.DIN_70020, Correction.SAE_J607);
 
@@ -51,8 +53,12 @@ public final class MixedStandards {
         return all(air).stream().filter(pair -> disclosed.allows(pair.before(), pair.after())).toList();
     }
 
-    /** {@return of the pairs that are open, the one whose apparent gain is nearest to a published relative gain} */
+    /**
+     * {@return of the pairs that are open, the one whose apparent gain is nearest to a published relative gain; empty where that makes
+     * nothing, as it explains nothing}
+     */
     static Optional<StandardsMixed> nearest(double gain, BeforeAfter<Correction> disclosed, AirState air) {
-        return open(disclosed, air).stream().min(Comparator.comparingDouble(pair -> Math.abs(pair.apparentGain() - gain)));
+        return open(disclosed, air).stream().min(Comparator.comparingDouble(pair -> Math.abs(pair.apparentGain() - gain)))
+                .filter(pair -> Math.abs(pair.apparentGain()) >= NOTHING);
     }
 }

@@ -2,12 +2,11 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Returning;
 import fairpull.domain.audit.RunOrder;
-import fairpull.domain.unit.Units;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +19,7 @@ final class NoReturn implements Question {
         if (returned.isEmpty() || returned.get()) {
             return AuditCheck.of(Code.NO_RETURN, returned.isPresent(), List.of());
         }
-        return AuditCheck.of(Code.NO_RETURN, List.of(new Found("", AuditCheck.Side.BOTH, Units.ONE, List.of(),
-                said.order().map(RunOrder::letters).orElse(""))));
+        return AuditCheck.of(Code.NO_RETURN, List.of(Found.ofAll()
+                .saying(said.order().map(RunOrder::letters).orElse(""))));
     }
 }

@@ -2,10 +2,10 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
 import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Oddity;
 import fairpull.domain.audit.Procedure;
@@ -84,6 +84,6 @@ final class Oddities implements Question {
     }
 
     private static Found odd(Oddity oddity, String about, Side side) {
-        return new Found(about, side, Units.ONE, List.of(), oddity.id());
+        return Found.of(about, side, Units.ONE).saying(oddity.id());
     }
 }

@@ -3,8 +3,9 @@ package fairpull.engine.audit;
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterShares;
@@ -37,8 +38,8 @@ final class PickedPulls implements Question {
         Assumed assumed = Assumptions.ordinary(procedure, scatter, Assumptions.oneFigure());
         double picked = new PublishedDifference(figure.gainSi(), figure.before().si(), figure.before().halfDigitSi(), assumed).pickedBest();
         if (Math.abs(picked) > NOTHING * figure.before().si()) {
-            found.add(new Found(figure.name(), AuditCheck.Side.BOTH, figure.before().unit(),
-                    List.of(picked, (double) assumed.before().pulls(), (double) assumed.after().pulls()), ""));
+            found.add(Found.of(figure.name(), AuditCheck.Side.BOTH, figure.before().unit()).with(FoundFigure.ADDS, picked)
+                    .with(FoundFigure.PULLS_BEFORE, assumed.before().pulls()).with(FoundFigure.PULLS_AFTER, assumed.after().pulls()));
         }
     }
 }

@@ -10,8 +10,8 @@ public final class Questions {
     private static final List<Question> ALL = List.of(new FiguresIdentity(), new ValuesAgainstFigures(), new ValuesScatter(),
             new CurvesIdentity(), new CurvesMeet(), new TextAgainstPlot(),
             new CurveLikeness(AuditCheck.Code.CURVE_PLATEAU), new CurveLikeness(AuditCheck.Code.CURVE_STRETCH_COPIED),
-            new CurveLikeness(AuditCheck.Code.CURVE_IS_MULTIPLE), new GainAtStartOnly(), new PickedPulls(), new SpeedPicked(),
-            new UncorrectedDays(), new Barometers(), new Smoothing(), new NoReturn(), new Oddities());
+            new CurveLikeness(AuditCheck.Code.CURVE_IS_MULTIPLE), new GainAtStartOnly(), new CurveThinned(), new PickedPulls(),
+            new SpeedPicked(), new UncorrectedDays(), new Barometers(), new Smoothing(), new NoReturn(), new Oddities());
 
     private Questions() {
     }

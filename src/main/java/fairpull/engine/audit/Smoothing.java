@@ -2,11 +2,10 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
 import fairpull.domain.audit.Publication;
-import fairpull.domain.unit.Units;
 import java.util.List;
 
 /** Smoothing that differs between both: it moves peaks and all that is read off a steep part of a curve. */
@@ -17,7 +16,7 @@ final class Smoothing implements Question {
         if (!said.differs()) {
             return AuditCheck.of(Code.SMOOTHING, said.isKnown(), List.of());
         }
-        return AuditCheck.of(Code.SMOOTHING, List.of(new Found("", AuditCheck.Side.BOTH, Units.ONE, List.of(),
-                said.before().orElseThrow() + " → " + said.after().orElseThrow())));
+        return AuditCheck.of(Code.SMOOTHING, List.of(Found.ofAll()
+                .saying(said.before().orElseThrow() + " → " + said.after().orElseThrow())));
     }
 }

@@ -2,8 +2,9 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.unit.Units;
@@ -19,8 +20,9 @@ final class SpeedPicked implements Question {
             return AuditCheck.of(Code.PICKED_SPEED, named.isPresent(), List.of());
         }
         SweptSpan span = SweptSpan.of(publication.procedure(), curves);
-        return AuditCheck.of(Code.PICKED_SPEED, List.of(new Found("", AuditCheck.Side.BOTH, Units.RPM, List.of(span.criticalValue(),
-                Assumptions.oneFigure(), span.range().map(SpeedRange::lowRadPerS).orElse(Double.NaN),
-                span.range().map(SpeedRange::highRadPerS).orElse(Double.NaN)), "")));
+        return AuditCheck.of(Code.PICKED_SPEED, List.of(Found.of("", AuditCheck.Side.BOTH, Units.RPM)
+                .with(FoundFigure.CRITICAL_VALUE, span.criticalValue()).with(FoundFigure.NAMED_BEFORE, Assumptions.oneFigure())
+                .with(FoundFigure.FROM, span.range().map(SpeedRange::lowRadPerS).orElse(Double.NaN))
+                .with(FoundFigure.TO, span.range().map(SpeedRange::highRadPerS).orElse(Double.NaN))));
     }
 }

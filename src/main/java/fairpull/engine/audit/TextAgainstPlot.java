@@ -2,10 +2,11 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.CurveSeen;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
 import java.util.ArrayList;
@@ -47,7 +48,8 @@ final class TextAgainstPlot implements Question {
         double apart = printed.si() - shown.value();
         boolean bothWays = at.isPresent() || PEAK.matcher(figure.name()).find();
         if (bothWays ? Math.abs(apart) > allowed : apart > allowed) {
-            found.add(new Found(figure.name(), side, printed.unit(), List.of(printed.si(), shown.value(), allowed), ""));
+            found.add(Found.of(figure.name(), side, printed.unit()).with(FoundFigure.PRINTED, printed.si())
+                    .with(FoundFigure.SHOWN, shown.value()).with(FoundFigure.ALLOWED, allowed));
         }
         return true;
     }

@@ -2,12 +2,12 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
-import fairpull.domain.unit.Units;
 import java.util.List;
 
 /** Figures of two days, neither of them corrected: the gain that the air alone may make of an unchanged car ({@link RangeOfAir}). */
@@ -21,6 +21,6 @@ final class UncorrectedDays implements Question {
         }
         double weather = Assumptions.isUncorrected(procedure) ? Assumptions.weather(procedure) : 0;
         return AuditCheck.of(Code.UNCORRECTED_DAYS, weather == 0 ? List.of()
-                : List.of(new Found("", AuditCheck.Side.BOTH, Units.ONE, List.of(weather), "")));
+                : List.of(Found.ofAll().with(FoundFigure.APPARENT_GAIN, weather)));
     }
 }

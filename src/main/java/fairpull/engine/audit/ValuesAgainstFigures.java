@@ -2,9 +2,10 @@ package fairpull.engine.audit;
 
 import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.CurvePair;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
@@ -47,7 +48,8 @@ final class ValuesAgainstFigures implements Question {
         double shown = !best ? all.getAverage() : figure.better() == Better.MORE ? all.getMax() : all.getMin();
         double allowed = printed.halfDigitSi() + behind.stream().mapToDouble(Printed::halfDigitSi).max().orElseThrow();
         if (Math.abs(printed.si() - shown) > allowed + NOISE * Math.abs(printed.si())) {
-            found.add(new Found(figure.name(), side, printed.unit(), List.of(printed.si(), shown, allowed), best ? "best" : "mean"));
+            found.add(Found.of(figure.name(), side, printed.unit()).with(FoundFigure.PRINTED, printed.si())
+                    .with(FoundFigure.OF_VALUES, shown).with(FoundFigure.ALLOWED, allowed).saying(best ? "best" : "mean"));
         }
         return true;
     }

@@ -3,6 +3,7 @@ package fairpull.engine.planning;
 import fairpull.domain.finding.SizeAnswer;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.search.DayCaution;
+import fairpull.domain.search.FrontDay;
 import fairpull.domain.search.SearchAnswer;
 import fairpull.domain.search.SearchQuestion;
 import fairpull.domain.search.SearchRow;
@@ -31,6 +32,8 @@ public final class Search {
     /** A gain must be smaller by this share to count as smaller. */
     private static final double SAME_GAIN = 1e-9;
     private static final int REPORTS = 100;
+    /** No gain is that small. */
+    private static final double NEVER_ENOUGH = -1;
 
     private final SearchQuestion question;
     private final List<Best> front = new ArrayList<>();
@@ -55,29 +58,61 @@ public final class Search {
         return new Search(question).run(progress, goOn);
     }
 
+    /**
+     * The days worth choosing by length and gain alone, from the shortest up to the first that is good enough: what {@link #search} answers
+     * of them, for a fraction of the work.
+     *
+     * @param question what may be tried and what it may cost
+     * @param enough a gain; no day is longer than the shortest that finds it
+     * @return the days, the last of which finds that gain if any does
+     * @throws IllegalArgumentException if a figure is out of its range
+     */
+    public static List<FrontDay> front(SearchQuestion question, double enough) {
+        Sizing.requireSound(question.sizing("AB", 1, 0));
+        Search search = new Search(question);
+        search.explore(SearchDaysLaidOut.of(question, () -> true).orElseThrow(), enough, share -> { }, () -> true);
+        return search.front.stream().map(Best::shortly).toList();
+    }
+
     private record Best(SearchDay day, Precision precision, double gain) {
+        FrontDay shortly() {
+            return new FrontDay(day.order().letters(), day.pulls(), day.warmUps(), day.minutes(), gain);
+        }
     }
 
     private Optional<SearchAnswer> run(DoubleConsumer progress, BooleanSupplier goOn) {
-        return SearchDaysLaidOut.of(question, goOn).flatMap(laidOut -> frontOf(laidOut, progress, goOn));
+        return SearchDaysLaidOut.of(question, goOn).flatMap(laidOut -> answer(laidOut, progress, goOn));
     }
 
-    private Optional<SearchAnswer> frontOf(SearchDaysLaidOut laidOut, DoubleConsumer progress, BooleanSupplier goOn) {
+    private Optional<SearchAnswer> answer(SearchDaysLaidOut laidOut, DoubleConsumer progress, BooleanSupplier goOn) {
+        if (!explore(laidOut, NEVER_ENOUGH, progress, goOn)) {
+            return Optional.empty();
+        }
+        List<SearchRow> rows = front.stream().map(Best::day).map(this::row).toList();
+        double best = front.isEmpty() ? 0 : front.get(front.size() - 1).gain();
+        return Optional.of(new SearchAnswer(rows, laidOut.tried(), least(laidOut, SearchDay::minutes), least(laidOut, SearchDay::cost),
+                best <= question.asked().gain() ? Optional.empty() : Optional.of(Shortfalls.of(question, gainAtInfinity, best))));
+    }
+
+    /** Fills the front up to the shortest day that finds what is enough; tells whether it was let go on until then. */
+    private boolean explore(SearchDaysLaidOut laidOut, double enough, DoubleConsumer progress, BooleanSupplier goOn) {
         List<SearchDay> affordable = laidOut.days().stream().filter(SearchDay::isAffordable)
                 .sorted(Comparator.comparingDouble(SearchDay::minutes)).toList();
-        for (int i = 0; i < affordable.size(); i++) {
+        for (int i = 0; i < affordable.size() && !isLongerThanIsEnough(affordable.get(i), enough); i++) {
             if (!goOn.getAsBoolean()) {
-                return Optional.empty();
+                return false;
             }
             tryOut(affordable.get(i));
             if ((i + 1) * REPORTS / affordable.size() > i * REPORTS / affordable.size()) {
                 progress.accept((i + 1.0) / affordable.size());
             }
         }
-        List<SearchRow> rows = front.stream().map(Best::day).map(this::row).toList();
-        double best = front.isEmpty() ? 0 : front.get(front.size() - 1).gain();
-        return Optional.of(new SearchAnswer(rows, laidOut.tried(), least(laidOut, SearchDay::minutes), least(laidOut, SearchDay::cost),
-                best <= question.asked().gain() ? Optional.empty() : Optional.of(Shortfalls.of(question, gainAtInfinity, best))));
+        return true;
+    }
+
+    private boolean isLongerThanIsEnough(SearchDay day, double enough) {
+        Best last = front.isEmpty() ? null : front.get(front.size() - 1);
+        return last != null && last.gain() <= enough && day.minutes() > last.day().minutes() + SearchDay.SAME_MINUTES;
     }
 
     private void tryOut(SearchDay day) {

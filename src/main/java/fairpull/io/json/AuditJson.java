@@ -7,6 +7,7 @@ import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.Undisclosed;
 import fairpull.domain.finding.Interval;
+import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Unit;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,7 +34,7 @@ public final class AuditJson {
         Unit unit = figure.before().unit();
         tree.text("words", claim.claim().words()).text("figure", figure.name()).text("unit", unit.symbol())
                 .text("grade", words(graded.grade())).text("reason", words(graded.reason()))
-                .number("claimed", unit.differenceFromSi(graded.claimed())).number("published", unit.differenceFromSi(graded.published()));
+                .number("claimed", PlainNumber.withoutNoise(unit.differenceFromSi(graded.claimed()))).number("published", figure.gain());
         graded.ends().ifPresent(ends -> tree.tree("ordinary", interval(ends.ordinary(), unit)).tree("worst", interval(ends.worst(), unit)));
     }
 

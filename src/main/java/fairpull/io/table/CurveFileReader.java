@@ -9,7 +9,6 @@ import fairpull.domain.pull.Mapping;
 import fairpull.domain.pull.Samples;
 import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Unit;
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -23,13 +22,12 @@ public final class CurveFileReader {
     /**
      * Reads a curve.
      *
-     * @param file the table
+     * @param export the table
      * @param column header or number of the column of the quantity, where it has to be said
      * @param curves what was said of the curve; its units count where the table names none
      * @throws InputException if the file cannot be used, a column is missing, or the speeds do not rise
      */
-    public static CurveSeen read(Path file, Optional<String> column, Publication.Curves curves) {
-        Export export = ExportReader.read(file);
+    public static CurveSeen read(Export export, Optional<String> column, Publication.Curves curves) {
         Quantity quantity = curves.unit().quantity();
         Map<Quantity, ColumnChoice> choices = new EnumMap<>(Quantity.class);
         column.ifPresent(name -> choices.put(quantity, choice(export, name, curves.unit())));

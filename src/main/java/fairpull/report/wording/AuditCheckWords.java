@@ -2,13 +2,12 @@ package fairpull.report.wording;
 
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.AuditCheck;
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.State;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
-import fairpull.domain.unit.Unit;
-import fairpull.domain.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +41,7 @@ final class AuditCheckWords {
             case CURVE_PLATEAU -> "Equal values in a row";
             case CURVE_STRETCH_COPIED, CURVE_IS_MULTIPLE -> "Both curves alike";
             case GAIN_AT_START_ONLY -> "A gain at the start alone";
+            case CURVE_THINNED -> "A long curve";
             case PICKED_PULLS -> "The best of several";
             case PICKED_SPEED -> "Picked afterwards";
             case UNCORRECTED_DAYS -> "Two days without correction";
@@ -64,6 +64,7 @@ final class AuditCheckWords {
             case CURVE_STRETCH_COPIED -> "no stretch of a curve stands in the other";
             case CURVE_IS_MULTIPLE -> "no curve is a multiple of the other";
             case GAIN_AT_START_ONLY -> "the gain is not confined to the start of the sweep";
+            case CURVE_THINNED -> "every point of the curves was looked at";
             case PICKED_PULLS -> "picking among pulls adds nothing";
             case PICKED_SPEED -> "the figure was named before the test";
             case UNCORRECTED_DAYS -> "weather is corrected for, or both were run on one day";
@@ -76,35 +77,41 @@ final class AuditCheckWords {
 
     private static String text(AuditCheck.Code code, Found found, Publication publication) {
         return switch (code) {
-            case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + Numbers.given(rounded(found, 0))
-                    + " times torque × engine speed at " + rpm(found, 3) + ", and rounding allows "
-                    + Numbers.given(rounded(found, 1)) + " to "
-                    + Numbers.given(rounded(found, 2)) + ". The figures do not agree with each other" + mixUp(found) + ".";
-            case VALUES_AGAINST_FIGURES -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and "
-                    + (found.symbols().equals("best") ? "the best of its values is " : "its values average ") + value(found, 1)
-                    + "; rounding allows ±" + difference(found, 2) + ".";
+            case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + ratio(found, FoundFigure.RATIO)
+                    + " times torque × engine speed at " + rpm(found, FoundFigure.SPEED) + ", and rounding allows "
+                    + ratio(found, FoundFigure.LEAST_RATIO) + " to " + ratio(found, FoundFigure.MOST_RATIO)
+                    + ". The figures do not agree with each other" + mixUp(found) + ".";
+            case VALUES_AGAINST_FIGURES -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
+                    + ", and " + (found.symbols().equals("best") ? "the best of its values is " : "its values average ")
+                    + within(found, FoundFigure.OF_VALUES) + "; rounding allows ±" + within(found, FoundFigure.ALLOWED) + ".";
             case VALUES_DO_NOT_SCATTER -> "every value of " + found.about() + " after " + apart(found)
                     + " the one before. Values that do not scatter cannot be tested; real ones do, unless their rounding hides it.";
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
-            case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + value(found, 0) + ", and the curve shows "
-                    + value(found, 1) + "; reading and rounding allow ±" + difference(found, 2) + ".";
-            case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at " + value(found, 1) + " over "
-                    + count(found, 0) + " points in a row: a limit of the instrument looks like that, and so do values filled in.";
-            case CURVE_STRETCH_COPIED -> count(found, 0) + " points in a row of the curves of " + found.about()
+            case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
+                    + ", and the curve shows " + within(found, FoundFigure.SHOWN) + "; reading and rounding allow ±"
+                    + within(found, FoundFigure.ALLOWED) + ".";
+            case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at "
+                    + Numbers.given(found.told(FoundFigure.VALUE), found.unit().symbol())
+                    + " over " + count(found, FoundFigure.POINTS) + " points in a row: a limit of the instrument looks like that, and so "
+                    + "do values filled in.";
+            case CURVE_STRETCH_COPIED -> count(found, FoundFigure.POINTS) + " points in a row of the curves of " + found.about()
                     + " are equal to the last digit; two pulls are hardly ever. One file read for both looks like that.";
             case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
-                    + Numbers.given(rounded(found, 0)) + " in every point, within rounding, though two pulls differ in their noise. "
+                    + ratio(found, FoundFigure.FACTOR) + " in every point, within rounding, though two pulls differ in their noise. "
                     + "A curve reckoned from the other looks like that.";
-            case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.figures().get(2)), found.unit().symbol())
-                    + " the gain of " + found.about() + " is " + AuditFigureWords.tenths(found.figures().get(0))
-                    + " on average, above it " + AuditFigureWords.tenths(found.figures().get(1))
+            case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.si(FoundFigure.UNTIL)), found.unit().symbol())
+                    + " the gain of " + found.about() + " is " + tenths(found, FoundFigure.GAIN_AT_START)
+                    + " on average, above it " + tenths(found, FoundFigure.GAIN_AFTER)
                     + ": another throttle, tip-in or load at the start does that too.";
+            case CURVE_THINNED -> "of the " + count(found, FoundFigure.PUBLISHED_POINTS) + " points of the curve of " + found.about() + " "
+                    + side(found) + " " + count(found, FoundFigure.POINTS) + " were looked at, evenly taken, with its highest and its "
+                    + "last. What stands between them alone was not seen.";
             case PICKED_PULLS -> pickedPulls(found, publication.procedure());
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
                     + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
-                    + AuditFigureWords.tenths(found.figures().get(0)) + " of an unchanged car (common practice, no source).";
+                    + tenths(found, FoundFigure.APPARENT_GAIN) + " of an unchanged car (common practice, no source).";
             case BAROMETERS -> barometers(found);
             case SMOOTHING -> String.join(" before, ", found.symbols().split(" → ", 2)) + " after: smoothing moves "
                     + "peaks, and whatever is read where a curve is steep.";
@@ -116,24 +123,23 @@ final class AuditCheckWords {
     }
 
     private static String curvesIdentity(Found found) {
-        double off = found.figures().get(0) - 1;
-        String allowed = "reading allows ±" + AuditFigureWords.percent(found.figures().get(1));
-        return "along the curves " + side(found) + " power is " + AuditFigureWords.tenths(off)
-                + " off torque × engine speed in the middle (" + allowed + "), at worst by "
-                + AuditFigureWords.percent(found.figures().get(2)) + " more than that, at " + rpm(found, 3)
-                + ". The curves do not agree with each other" + mixUp(found) + ".";
+        return "along the curves " + side(found) + " power is " + AuditFigureWords.tenths(found.told(FoundFigure.RATIO) - 1)
+                + " off torque × engine speed in the middle (reading allows ±"
+                + AuditFigureWords.percent(found.told(FoundFigure.RATIO_ALLOWED)) + "), at worst by "
+                + AuditFigureWords.percent(found.told(FoundFigure.WORST_BEYOND)) + " more than that, at "
+                + rpm(found, FoundFigure.WORST_AT) + ". The curves do not agree with each other" + mixUp(found) + ".";
     }
 
     private static String meet(Found found) {
-        double met = found.figures().get(1);
-        return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at " + rpm(found, 0)
-                + ", by the definition of both units; the curves " + side(found) + (Double.isNaN(met) ? " do not meet"
-                : " meet at " + rpm(found, 1)) + " (reading allows ±" + rpm(found, 2) + "). One of the axes or units may be mislabelled.";
+        return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at "
+                + rpm(found, FoundFigure.EXPECTED_SPEED) + ", by the definition of both units; the curves " + side(found)
+                + (Double.isNaN(found.told(FoundFigure.MET_SPEED)) ? " do not meet" : " meet at " + rpm(found, FoundFigure.MET_SPEED))
+                + " (reading allows ±" + rpm(found, FoundFigure.SPEED_ALLOWED) + "). One of the axes or units may be mislabelled.";
     }
 
     private static String pickedPulls(Found found, Procedure procedure) {
-        double adds = found.figures().get(0);
-        String size = Numbers.brief(found.unit().differenceFromSi(Math.abs(adds)), found.unit().symbol());
+        double adds = found.told(FoundFigure.ADDS);
+        String size = Numbers.brief(Math.abs(adds), found.unit().symbol());
         return found.about() + ": " + quoted(procedure.quoting().after()) + " after, against "
                 + quoted(procedure.quoting().before()) + " before, "
                 + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change.";
@@ -145,18 +151,18 @@ final class AuditCheckWords {
     }
 
     private static String picked(Found found) {
-        double low = found.figures().get(2);
-        String among = Double.isNaN(low) ? "" : " of a sweep from " + Numbers.given(Math.rint(Units.RPM.fromSi(low))) + " to "
-                + rpm(found, 3);
-        return "chance alone takes the largest difference" + among + " beyond " + Numbers.brief(found.figures().get(0), "")
-                + " standard errors as often as one named before beyond " + Numbers.brief(found.figures().get(1), "") + ".";
+        double low = found.told(FoundFigure.FROM);
+        String among = Double.isNaN(low) ? "" : " of a sweep from " + Numbers.given(Math.rint(low)) + " to " + rpm(found, FoundFigure.TO);
+        return "chance alone takes the largest difference" + among + " beyond "
+                + Numbers.brief(found.told(FoundFigure.CRITICAL_VALUE), "") + " standard errors as often as one named before beyond "
+                + Numbers.brief(found.told(FoundFigure.NAMED_BEFORE), "") + ".";
     }
 
     private static String barometers(Found found) {
-        double gain = found.figures().get(0);
         return "one correction rests on a pressure reduced to sea level, the other on the pressure at the rig"
-                + (Double.isNaN(gain) ? "; how much that makes cannot be told without the elevation."
-                : ": at " + Numbers.brief(found.figures().get(1), "m") + " that alone gives " + AuditFigureWords.tenths(gain) + ".");
+                + (Double.isNaN(found.told(FoundFigure.APPARENT_GAIN)) ? "; how much that makes cannot be told without the elevation."
+                : ": at " + Numbers.brief(found.told(FoundFigure.ELEVATION), "m") + " that alone gives "
+                + tenths(found, FoundFigure.APPARENT_GAIN) + ".");
     }
 
     private static String mixUp(Found found) {
@@ -171,30 +177,36 @@ final class AuditCheckWords {
         };
     }
 
-    private static double rounded(Found found, int figure) {
-        return Math.round(found.figures().get(figure) * 1e4) / 1e4;
+    private static String ratio(Found found, FoundFigure figure) {
+        return Numbers.given(Math.round(found.told(figure) * 1e4) / 1e4);
     }
 
-    private static String rpm(Found found, int figure) {
-        return Numbers.given(Math.rint(Units.RPM.fromSi(found.figures().get(figure))), "rpm");
+    private static String rpm(Found found, FoundFigure figure) {
+        return Numbers.given(Math.rint(found.told(figure)), "rpm");
     }
 
-    private static String value(Found found, int figure) {
-        Unit unit = found.unit();
-        return Numbers.given(Math.round(unit.fromSi(found.figures().get(figure)) * 100) / 100.0, unit.symbol());
+    /** The figure with the digits that were printed. */
+    private static String printed(Found found, Publication publication) {
+        Publication.Figure figure = publication.figure(found.about());
+        return AuditFigureWords.printed(found.side() == AuditCheck.Side.BEFORE ? figure.before() : figure.after());
     }
 
-    private static String difference(Found found, int figure) {
-        return Numbers.brief(found.unit().differenceFromSi(found.figures().get(figure)), found.unit().symbol());
+    /** As fine as what rounding and reading allow, to two of its digits. */
+    private static String within(Found found, FoundFigure figure) {
+        return Numbers.resolving(found.told(FoundFigure.ALLOWED), found.unit().symbol()).with(found.told(figure));
+    }
+
+    private static String tenths(Found found, FoundFigure figure) {
+        return AuditFigureWords.tenths(found.told(figure));
     }
 
     private static String apart(Found found) {
-        double apart = found.unit().differenceFromSi(found.figures().get(0));
+        double apart = found.told(FoundFigure.DIFFERENCE);
         return apart == 0 ? "equals"
                 : "lies " + Numbers.brief(Math.abs(apart), found.unit().symbol()) + (apart < 0 ? " below" : " above");
     }
 
-    private static String count(Found found, int figure) {
-        return String.valueOf(Math.round(found.figures().get(figure)));
+    private static String count(Found found, FoundFigure figure) {
+        return String.valueOf(Math.round(found.told(figure)));
     }
 }

@@ -1,7 +1,7 @@
 package fairpull.report.wording;
 
-import fairpull.domain.audit.AuditCheck.Found;
 import fairpull.domain.audit.AuditCheck.Side;
+import fairpull.domain.audit.Found;
 import fairpull.domain.audit.Oddity;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.RunOrder;

@@ -12,13 +12,13 @@ enum AuditExport {
     HTML(".html") {
         @Override
         void write(AuditAnswer answer, Path file) throws IOException {
-            AuditPublication.write(answer, Optional.of(file), Optional.empty());
+            AuditPublication.write(answer, AuditPublication.repeat(answer), Optional.of(file), Optional.empty());
         }
     },
     PDF(".pdf") {
         @Override
         void write(AuditAnswer answer, Path file) throws IOException {
-            AuditPublication.write(answer, Optional.empty(), Optional.of(file));
+            AuditPublication.write(answer, AuditPublication.repeat(answer), Optional.empty(), Optional.of(file));
         }
     },
     JSON("-audit.json") {

@@ -45,7 +45,7 @@ class FairRepeatTest {
         Plan plan = repeat.plan().orElseThrow();
         double minutes = repeat.best().orElseThrow().minutes();
 
-        for (String order : List.of("ABA", "ABBA", "ABABA", "ABBABA", "ABBABAAB")) {
+        for (String order : List.of("ABA", "ABBA", "ABABA", "ABBABBA", "ABBAABBA")) {
             for (int pulls = 3; pulls <= 8; pulls++) {
                 Plan other = plan.with(StartingPlan.refilled(plan.sequence(), order, pulls, 2));
                 var seen = Sizing.figures(PlanSizing.question(other).orElseThrow());

@@ -2,6 +2,7 @@ package fairpull.domain.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +37,19 @@ class PrintedTest {
     @ValueSource(strings = {"1e10 hp", "-1.1e9 hp", "1e999 hp", "1.0000000000001 hp", "214 3 hp", "1'234 hp", "3 h\u001bp", "3 -hp"})
     void whatNobodyPrintsIsRefused(String text) {
         assertThatThrownBy(() -> Printed.parse(text)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** 217.9 − 211.9 is 6.000000000000028 in doubles; 1 kW is 1000 W ÷ 745.69987 W a horsepower. */
+    @Test
+    void differencesAreThoseOfTheDigitsThatWerePrinted() {
+        assertThat(figure("217.9 hp").above(figure("211.9 hp"))).isEqualTo(6.0);
+        assertThat(figure("3.95 s").above(figure("4.02 s"))).isEqualTo(-0.07);
+        assertThat(figure("91 °C").above(figure("90.5 °C"))).isEqualTo(0.5);
+        assertThat(figure("101 hp").above(figure("74.569987 kW"))).isCloseTo(1, within(1e-6));
+    }
+
+    private static Printed figure(String text) {
+        return Printed.parse(text).orElseThrow();
     }
 
     @Test

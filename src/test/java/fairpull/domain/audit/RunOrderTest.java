@@ -1,21 +1,31 @@
 package fairpull.domain.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What an order says of drift and days, reckoned by hand. */
 class RunOrderTest {
     @ParameterizedTest
-    @CsvSource({"ABA, true, true", "ABBA, true, true", "BAAB, false, true", "BAB, false, true", "AB, false, false", "AAB, false, false",
-        "AB|BA, false, true", "AB|AB, false, false", "A|B, false, false", "A|B|A, false, true", "ABA|ABA, true, true", "A|BA, false, false"})
-    void driftShowsWhereEachPartWasRunAfterTheOther(String letters, boolean returns, boolean showsDrift) {
-        RunOrder order = new RunOrder(letters);
+    @CsvSource({"ABA, true", "ABBA, true", "BAAB, true", "BAB, true", "AB, false", "AAB, false", "AB|BA, true", "AB|AB, false",
+        "A|B, false", "A|B|A, true", "ABA|ABA, true", "A|BA, false"})
+    void anOrderReturnsWhereEachStateWasRunAfterTheOther(String letters, boolean returns) {
+        assertThat(new RunOrder(letters).returns()).isEqualTo(returns);
+    }
 
-        assertThat(order.returns()).isEqualTo(returns);
-        assertThat(order.showsDrift()).isEqualTo(showsDrift);
+    /** What is said of the return is checked by what the grades go by. */
+    @ParameterizedTest
+    @CsvSource({"ABA, true", "BAB, true", "A|B|A, true", "AB|BA, true", "AB, false", "A|BA, false"})
+    void whatIsSaidOfTheReturnIsWhatTheOrderAnswers(String letters, boolean returned) {
+        Optional<RunOrder> order = Optional.of(new RunOrder(letters));
+
+        assertThat(new Returning(order, Optional.of(returned)).returned()).hasValue(returned);
+        assertThatThrownBy(() -> new Returning(order, Optional.of(!returned))).isInstanceOf(Contradiction.class)
+                .hasMessageContaining("the order " + letters + (returned ? " returns" : " does not return") + " to the state before");
     }
 
     /** AAB|B: the first day holds all of A and half of B, the second the other half: 0.5² + 0.5². */

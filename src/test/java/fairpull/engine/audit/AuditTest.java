@@ -12,6 +12,8 @@ import fairpull.io.json.PublicationJson;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How single publications are graded, each of them sound but for one thing. All of them are invented. */
 class AuditTest {
@@ -165,5 +167,12 @@ class AuditTest {
         assertThat(audit(pair("200.0 hp", "208.0 hp"), "", sound("ABA", "sae-j1349", "").replace("\"barometerBefore\": \"station\", "
                 + "\"barometerAfter\": \"station\"", "\"barometerBefore\": \"\"")).figures().get(0).mixes().barometers())
                 .as("one rig on one day has one barometer").isEmpty();
+    }
+
+    /** The factors of SAE J1349 and ISO 1585 are both 1 in their reference air, so that mixing them makes nothing of 0.1 hp. */
+    @ParameterizedTest
+    @ValueSource(strings = {"200.0 hp", "200.1 hp"})
+    void nothingIsNoMixtureOfCorrections(String after) {
+        assertThat(audit(pair("200.0 hp", after), "", "\"rig\": \"same\"").figures().get(0).mixes().standards()).isEmpty();
     }
 }

@@ -3,6 +3,7 @@ package fairpull.engine.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.BeforeAfter;
 import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.Grade;
@@ -50,6 +51,24 @@ class GradingTest {
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, rigs, ONE).grade()).isEqualTo(Grade.NOT_SHOWN);
         assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, standards, ONE).reason())
                 .isEqualTo(GradedClaim.Reason.STANDARDS_DIFFER);
+    }
+
+    /** A pressure is nothing to a figure that was not corrected by it. */
+    @Test
+    void barometersCountOnlyBehindCorrections() {
+        Procedure sound = disclosed(new Quote(Quote.Kind.MEAN, 5), new Quote(Quote.Kind.MEAN, 5), true);
+        Procedure differing = sound.with(sound.correcting().withBarometers(
+                BeforeAfter.of(Barometer.Kind.SEA_LEVEL, Barometer.Kind.STATION)));
+        Procedure measured = differing.with(differing.correcting().withCorrections(
+                BeforeAfter.of(Correction.NONE, Correction.NONE)));
+
+        assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, differing, ONE).reason())
+                .isEqualTo(GradedClaim.Reason.BAROMETERS_DIFFER);
+        assertThat(Grading.grade(new Pair(60, LEVEL, 0.05), 0, measured, ONE).reason())
+                .isEqualTo(GradedClaim.Reason.STANDS_AT_THE_WORST);
+        assertThat(Assumptions.barometer(differing)).isPositive();
+        assertThat(Assumptions.barometer(measured)).isZero();
+        assertThat(Assumptions.mayMixBarometers(measured)).isFalse();
     }
 
     /** The tipping factor is where chance alone gives the difference in 5 %: 10 hp at 200 hp, single pulls of 0.7 %, is 1.98·1.96. */

@@ -13,6 +13,8 @@ import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurvePair;
 import fairpull.domain.audit.CurveSeen;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Found;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Keeping;
 import fairpull.domain.audit.Oddity;
 import fairpull.domain.audit.Printed;
@@ -56,7 +58,7 @@ class QuestionsTest {
         assertThat(raised.found()).singleElement().satisfies(found -> {
             assertThat(found.side()).isEqualTo(AuditCheck.Side.AFTER);
             assertThat(found.symbols()).isEqualTo("N·m → lbf·ft");
-            assertThat(found.figures().get(0)).isCloseTo(1.3558, within(0.001));
+            assertThat(found.told(FoundFigure.RATIO)).isCloseTo(1.3558, within(0.001));
         });
         assertThat(ask(Code.FIGURES_IDENTITY, publication(Procedure.notDisclosed(), figure("power", "201.4 hp", "217.9 hp", "5500 rpm"),
                 figure("torque", "192.3 lb-ft", "208.1 lb-ft", "4000 rpm"))).state()).isEqualTo(State.NOT_APPLICABLE);
@@ -71,10 +73,10 @@ class QuestionsTest {
         assertThat(ask(Code.CURVES_IDENTITY, silent(), power, torque).state()).isEqualTo(State.CLEAR);
         assertThat(ask(Code.CURVES_MEET, silent(), power, torque).state()).isEqualTo(State.CLEAR);
         assertThat(ask(Code.CURVES_IDENTITY, silent(), shifted, torque).found()).singleElement()
-                .satisfies(found -> assertThat(found.figures().get(0)).isCloseTo(1.1, within(0.002)));
+                .satisfies(found -> assertThat(found.told(FoundFigure.RATIO)).isCloseTo(1.1, within(0.002)));
         assertThat(ask(Code.CURVES_MEET, silent(), shifted, torque).found()).singleElement().satisfies(found -> {
-            assertThat(Units.RPM.fromSi(found.figures().get(0))).isCloseTo(HP_MEETS_LBF_FT, within(0.01)).isCloseTo(5252.11, within(0.005));
-            assertThat(Units.RPM.fromSi(found.figures().get(1))).isCloseTo(HP_MEETS_LBF_FT / 1.1, within(10.0));
+            assertThat(found.told(FoundFigure.EXPECTED_SPEED)).isCloseTo(HP_MEETS_LBF_FT, within(0.01)).isCloseTo(5252.11, within(0.005));
+            assertThat(found.told(FoundFigure.MET_SPEED)).isCloseTo(HP_MEETS_LBF_FT / 1.1, within(10.0));
         });
         assertThat(ask(Code.CURVES_MEET, silent(), power).state()).isEqualTo(State.NOT_APPLICABLE);
     }
@@ -90,7 +92,7 @@ class QuestionsTest {
         AuditCheck raised = ask(Code.TEXT_AGAINST_PLOT, publication(Procedure.notDisclosed(), figure("peak power", before,
                 String.format(Locale.ROOT, "%.1f hp", 1.06 * peak), ""),
                 figure("power", "90.0 hp", String.format(Locale.ROOT, "%.1f hp", 1.03 * power(3000)), "3000 rpm")), power);
-        assertThat(raised.found()).extracting(AuditCheck.Found::about, AuditCheck.Found::side).containsExactly(
+        assertThat(raised.found()).extracting(Found::about, Found::side).containsExactly(
                 tuple("peak power", AuditCheck.Side.AFTER),
                 tuple("power", AuditCheck.Side.BEFORE));
         assertThat(ask(Code.TEXT_AGAINST_PLOT, publication(Procedure.notDisclosed(), figure("power", "90.0 hp", "91 hp", "9000 rpm")), power)
@@ -123,12 +125,12 @@ class QuestionsTest {
             assertThat(ask(code, silent(), points(before, after)).state()).as(code.name()).isEqualTo(State.CLEAR);
         }
         assertThat(ask(Code.CURVE_STRETCH_COPIED, silent(), points(before, copied)).found()).singleElement()
-                .satisfies(found -> assertThat(found.figures().get(0)).isEqualTo(14));
+                .satisfies(found -> assertThat(found.told(FoundFigure.POINTS)).isEqualTo(14));
         assertThat(ask(Code.CURVE_IS_MULTIPLE, silent(), points(before, multiple)).found()).singleElement()
-                .satisfies(found -> assertThat(found.figures().get(0)).isCloseTo(1.05, within(1e-4)));
+                .satisfies(found -> assertThat(found.told(FoundFigure.FACTOR)).isCloseTo(1.05, within(1e-4)));
         assertThat(ask(Code.CURVE_PLATEAU, silent(), points(before, flat)).found()).singleElement().satisfies(found -> {
             assertThat(found.side()).isEqualTo(AuditCheck.Side.AFTER);
-            assertThat(found.figures().get(0)).isGreaterThanOrEqualTo(4);
+            assertThat(found.told(FoundFigure.POINTS)).isGreaterThanOrEqualTo(4);
         });
     }
 
@@ -138,9 +140,23 @@ class QuestionsTest {
         CurvePair all = pair("power", Units.HORSEPOWER, QuestionsTest::power, rpm -> power(rpm) * 1.06);
 
         assertThat(ask(Code.GAIN_AT_START_ONLY, silent(), start).found()).singleElement()
-                .satisfies(found -> assertThat(found.figures().get(0)).isBetween(0.03, 0.061));
+                .satisfies(found -> assertThat(found.told(FoundFigure.GAIN_AT_START)).isBetween(0.03, 0.061));
         assertThat(ask(Code.GAIN_AT_START_ONLY, silent(), all).state()).isEqualTo(State.CLEAR);
         assertThat(ask(Code.GAIN_AT_START_ONLY, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
+    }
+
+    @Test
+    void aCurveThatWasThinnedIsTold() {
+        CurvePair whole = pair("power", Units.HORSEPOWER, QuestionsTest::power, QuestionsTest::power);
+        CurvePair thinned = new CurvePair(whole.published(), whole.before(), whole.after().thinned(10));
+
+        assertThat(ask(Code.CURVE_THINNED, silent(), whole).state()).isEqualTo(State.CLEAR);
+        assertThat(ask(Code.CURVE_THINNED, silent(), thinned).found()).singleElement().satisfies(found -> {
+            assertThat(found.side()).isEqualTo(AuditCheck.Side.AFTER);
+            assertThat(found.told(FoundFigure.PUBLISHED_POINTS)).isEqualTo(37);
+            assertThat(found.told(FoundFigure.POINTS)).isEqualTo(thinned.after().size());
+        });
+        assertThat(ask(Code.CURVE_THINNED, silent()).state()).isEqualTo(State.NOT_APPLICABLE);
     }
 
     /** Expected maximum of five standard normal values: 1.16296 (Tippett 1925); pulls scatter by 0.7 % of 200 hp. */
@@ -151,7 +167,7 @@ class QuestionsTest {
         Publication.Figure figure = figure("power", "200.0 hp", "203.0 hp", "");
 
         assertThat(ask(Code.PICKED_PULLS, publication(best, figure)).found()).singleElement().satisfies(found ->
-                assertThat(Units.HORSEPOWER.fromSi(found.figures().get(0))).isCloseTo(1.16296 * 1.4, within(1e-4)));
+                assertThat(found.told(FoundFigure.ADDS)).isCloseTo(1.16296 * 1.4, within(1e-4)));
         assertThat(ask(Code.PICKED_PULLS, publication(fair, figure)).state()).isEqualTo(State.CLEAR);
     }
 
@@ -178,7 +194,7 @@ class QuestionsTest {
                 .with(said.returning().withOrder(Optional.of(RunOrder.parse("A/B/B/A"))));
 
         assertThat(ask(Code.BAROMETERS, publication(said)).found()).singleElement().satisfies(found ->
-                assertThat(found.figures().get(0)).isEqualTo(BarometerMix.apparentGain(Correction.SAE_J1349, 1000)).isBetween(0.10, 0.20));
+                assertThat(found.told(FoundFigure.APPARENT_GAIN)).isEqualTo(BarometerMix.apparentGain(Correction.SAE_J1349, 1000)).isBetween(0.10, 0.20));
         assertThat(ask(Code.SMOOTHING, publication(said)).found()).singleElement()
                 .satisfies(found -> assertThat(found.symbols()).isEqualTo("200 rpm → none"));
         assertThat(ask(Code.NO_RETURN, publication(said)).state()).isEqualTo(State.RAISED);
@@ -209,7 +225,7 @@ class QuestionsTest {
     }
 
     private static List<String> odd(Procedure procedure, Publication.Figure figure) {
-        return ask(Code.ODDITIES, publication(procedure, figure)).found().stream().map(AuditCheck.Found::symbols).toList();
+        return ask(Code.ODDITIES, publication(procedure, figure)).found().stream().map(Found::symbols).toList();
     }
 
     @Test
@@ -222,7 +238,7 @@ class QuestionsTest {
     }
 
     private static double critical(AuditCheck check) {
-        return check.found().get(0).figures().get(0);
+        return check.found().get(0).told(FoundFigure.CRITICAL_VALUE);
     }
 
     private static double torque(double rpm) {

@@ -8,6 +8,7 @@ import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.AuditCheck.State;
+import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.GradedClaim.Reason;
 import fairpull.io.json.PublicationJson;
 import java.util.List;
@@ -39,9 +40,9 @@ class ValuesQuestionsTest {
 
         assertThat(raised.found()).singleElement().satisfies(found -> {
             assertThat(found.side()).isEqualTo(Side.AFTER);
-            assertThat(found.figures().get(0)).isCloseTo(260 * HP, within(0.1));
-            assertThat(found.figures().get(1)).isCloseTo(204.1 * HP, within(0.1));
-            assertThat(found.figures().get(2)).as("half a tenth each").isCloseTo(0.1 * HP, within(0.01));
+            assertThat(found.si(FoundFigure.PRINTED)).isCloseTo(260 * HP, within(0.1));
+            assertThat(found.si(FoundFigure.OF_VALUES)).isCloseTo(204.1 * HP, within(0.1));
+            assertThat(found.si(FoundFigure.ALLOWED)).as("half a tenth each").isCloseTo(0.1 * HP, within(0.01));
         });
     }
 
@@ -53,7 +54,7 @@ class ValuesQuestionsTest {
         AuditAnswer answer = audit("200.0 hp", "204.0 hp", before, after, paired, "");
 
         assertThat(ask(Code.VALUES_DO_NOT_SCATTER, answer).found()).singleElement()
-                .satisfies(found -> assertThat(found.figures().get(0)).isCloseTo(4 * HP, within(1e-4)));
+                .satisfies(found -> assertThat(found.si(FoundFigure.DIFFERENCE)).isCloseTo(4 * HP, within(1e-4)));
         assertThat(answer.figures().get(0).test()).isEmpty();
         assertThat(answer.claims().get(0).graded().reason()).isEqualTo(Reason.SCATTER_UNKNOWN);
         assertThat(ask(Code.VALUES_DO_NOT_SCATTER, audit("200.0 hp", "204.0 hp", "\"199.9 hp\", \"200.1 hp\"",

@@ -10,6 +10,7 @@ import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Sides;
 import fairpull.domain.search.Costs;
+import fairpull.domain.search.FrontDay;
 import fairpull.domain.search.DayCaution;
 import fairpull.domain.search.Range;
 import fairpull.domain.search.SearchAnswer;
@@ -61,6 +62,19 @@ class SearchTest {
             close(row.seen().standardError().orElseThrow(), cells[6]);
             close(row.detectableGain(), cells[7]);
         }
+    }
+
+    /** Up to the first day that finds a gain, the short front is the front of the whole search; where none does, it is all of it. */
+    @ParameterizedTest
+    @CsvSource({"0, 1000", "4, 4.5", "0, 3.2", "20, 2.5", "4, 0.01"})
+    void theShortFrontIsThatOfTheSearchUpToWhatIsEnough(double refitDf, double enough) {
+        SearchQuestion question = new SearchQuestion(asked(Drift.LINEAR, refitDf),
+                new SearchSpace(8, OptionalInt.empty(), true, true, false, new Range(2, 6), new Range(1, 2)), 420, OptionalDouble.empty(), COSTS);
+        List<FrontDay> whole = search(question).front().stream().map(row -> new FrontDay(row.order(), row.pulls(), row.warmUps(),
+                row.seen().minutes(), row.detectableGain())).toList();
+        int first = (int) whole.stream().takeWhile(day -> day.detectableGain() > enough).count();
+
+        assertThat(Search.front(question, enough)).isEqualTo(whole.subList(0, Math.min(first + 1, whole.size())));
     }
 
     private static void close(double actual, String expected) {

@@ -204,7 +204,8 @@ class AuditWindowTest {
         assertThat(example.curves()).hasSize(2);
         AuditAnswer ofExample = AuditPublication.audit(example, folder);
         AuditAnswer ofFile = AuditPublication.audit(demo.resolve("inlet.json"));
-        assertThat(AuditPublication.said(ofExample).text()).isEqualTo(AuditPublication.said(ofFile).text());
+        assertThat(AuditPublication.said(ofExample, AuditPublication.repeat(ofExample)).text())
+                .isEqualTo(AuditPublication.said(ofFile, AuditPublication.repeat(ofFile)).text());
         AuditSeat seat = blank();
         seat.press("audit.example.inlet");
         assertThat(seat.last().grades()).hasSize(2);
