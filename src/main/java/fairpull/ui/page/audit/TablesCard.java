@@ -7,6 +7,7 @@ import fairpull.domain.unit.Unit;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.Input;
 import fairpull.ui.form.Teller;
 import fairpull.ui.theme.Words;
 import java.nio.file.InvalidPathException;
@@ -49,7 +50,7 @@ final class TablesCard extends Card {
     }
 
     private void take() {
-        Entry.flush(this);
+        Input.flush(this);
         if (before.file.isEmpty() || known.isEmpty()) {
             desk.words().accept(Words.of("audit.tables.lacking"));
             return;
