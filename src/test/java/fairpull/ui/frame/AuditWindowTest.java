@@ -259,14 +259,12 @@ class AuditWindowTest {
         seat.type("audit.tables.column.after", "after");
         seat.type("audit.tables.unit", "hp");
         seat.press("audit.tables.take");
-        assertThat(seat.said()).as("it lies in no file yet").contains("saved first");
-        Path file = folder.resolve("with-curves.json");
-        seat.frame().chosen = Optional.of(file);
-        seat.press("audit.keep.yes");
-        assertThat(folder.resolve("curves.csv")).hasSameBinaryContentAs(table);
         assertThat(got(() -> seat.audit.document().draft().curves())).hasSize(1);
         assertThat(seat.read()).contains("curves.csv, column before");
+        Path file = folder.resolve("with-curves.json");
+        seat.frame().chosen = Optional.of(file);
         done(seat.audit.actions()::save);
+        assertThat(folder.resolve("curves.csv")).hasSameBinaryContentAs(table);
         seat.frame().chosen = Optional.of(folder.resolve("ours.json"));
         done(() -> seat.audit.actions().export(AuditExport.JSON));
         assertThat(Files.readString(folder.resolve("ours.json"))).isEqualTo(printed("audit", file, "--json"));

@@ -52,7 +52,7 @@ public final class CurvesPage implements AuditPage {
             KeepCurves.trace(now);
             OpenedPicture opened = tracing.document().opened().orElseThrow();
             tracing.say("");
-            desk.opening().kept(file -> Teller.around(view).onDisk(() -> KeepCurves.traced(opened, now, file), curves -> {
+            desk.opening().beside(file -> Teller.around(view).onDisk(() -> KeepCurves.traced(opened, now, file), curves -> {
                 tracing.document().savedAs(now);
                 add(curves);
             }));

@@ -58,7 +58,7 @@ final class TablesCard extends Card {
         String name = known.get().quantity().words();
         KeepCurves.Table first = before.table(before.file.get());
         KeepCurves.Table second = after.table(after.file.orElse(before.file.get()));
-        desk.opening().kept(publication -> Teller.around(this).onDisk(
+        desk.opening().beside(publication -> Teller.around(this).onDisk(
                 () -> KeepCurves.tables(name, known.get(), first, second, publication), taking));
     }
 

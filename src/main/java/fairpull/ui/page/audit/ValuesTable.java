@@ -14,6 +14,7 @@ import java.util.Arrays;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -43,6 +44,7 @@ final class ValuesTable extends JTable implements Input {
         getAccessibleContext().setAccessibleName(Words.of("audit.values"));
         setToolTipText(Words.tip(Words.of("audit.values.tip")));
         getTableHeader().setReorderingAllowed(false);
+        ((JLabel) getTableHeader().getDefaultRenderer()).setHorizontalAlignment(SwingConstants.RIGHT);
         setCellSelectionEnabled(true);
         setSurrendersFocusOnKeystroke(true);
         putClientProperty("terminateEditOnFocusLost", true);
