@@ -56,6 +56,8 @@ public final class Recovery {
     public static Recovery of(Settings settings, Document document, Watch watch) {
         Recovery recovery = new Recovery(settings.folder(), document, () -> edits(document), watch);
         document.listen(recovery::keep);
+        // what was made for its user is worth keeping before it is edited
+        edits(document).ifPresent(made -> recovery.keep());
         return recovery;
     }
 

@@ -5,6 +5,7 @@ import static fairpull.ui.frame.Seat.got;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.AuditDocument;
+import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
@@ -223,6 +224,13 @@ class AuditWindowTest {
         assertThat(plan.title()).contains("An intake manifold");
         assertThat(plan.sequence().letters()).contains("A", "B");
         assertThat(test.document().folder()).isEmpty();
+        done(test.actions()::close);
+        assertThat(Seat.said(test)).as("it was made for somebody, and is not saved").contains("not saved");
+        assertThat(Seat.frame(test).ended).isFalse();
+        assertThat(Unsaved.in(Settings.in(folder.resolve("home"))).tests()).as("safe from a kill").singleElement()
+                .satisfies(found -> assertThat(found.document().plan()).isEqualTo(plan));
+        Seat.click(test, "close.drop");
+        assertThat(Seat.frame(test).ended).isTrue();
     }
 
     @Test

@@ -10,6 +10,7 @@ import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
 import fairpull.ui.Waiting;
+import fairpull.ui.form.ScaledChart;
 import fairpull.ui.page.audit.CurvesPage;
 import fairpull.ui.page.tracing.TracedExample;
 import java.io.File;
@@ -55,6 +56,9 @@ class HeldCurvesTest {
         assertThat(got(() -> seat.audit.document().draft().curves())).hasSize(1);
         assertThat(got(() -> seat.audit.auditing().view()).orElseThrow().answer().curves()).hasSize(1);
         assertThat(held()).containsExactlyInAnyOrder(TRACE, TABLE);
+        ScaledChart chart = seat.find("audit.taken.chart.0", ScaledChart.class);
+        assertThat(chart.getAccessibleContext().getAccessibleName()).contains("Published curves of power");
+        assertThat(chart.getAccessibleContext().getAccessibleDescription()).contains("standard reading error");
         Path file = Files.createDirectories(folder.resolve("mine")).resolve("published.json");
         seat.frame().chosen = Optional.of(file);
         done(seat.audit.actions()::save);

@@ -156,8 +156,8 @@ public final class TracingPane extends JPanel {
 
     private void refresh() {
         boolean open = bench.document().tracing().isPresent();
-        task.setText(open ? Words.of(bench.tool().key() + ".task", bench.tool().isAxis() ? "" : bench.part())
-                : Words.of("tracing.nothing"));
+        task.setText(!open ? Words.of("tracing.nothing") : bench.isComplete() && bench.tool().isFollow() ? Words.of("tracing.complete")
+                : Words.of(bench.tool().key() + ".task", bench.tool().isAxis() ? "" : bench.part()));
         undo.setEnabled(bench.document().undoLabel().isPresent());
         redo.setEnabled(bench.document().redoLabel().isPresent());
         undo.setToolTipText(bench.document().undoLabel().map(Words::tip).orElse(Words.tip(Words.of("tracing.undo.tip"))));
