@@ -98,15 +98,19 @@ final class TakenCard extends Card {
         }
         ScaledChart chart = new ScaledChart(view.drawing().orElseThrow());
         chart.setName("audit.taken.chart." + place);
-        chart.setMinimumSize(new Dimension(CHART, 0));
+        chart.setMinimumSize(wide(CHART));
         return chart;
+    }
+
+    private static Dimension wide(int atUsualType) {
+        return new Dimension((int) Math.round(atUsualType * Look.scale()), 0);
     }
 
     private JPanel words(int place) {
         Curves curves = shown.get(place);
         JPanel words = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 1", "[grow, fill]"));
         words.setOpaque(false);
-        words.setMinimumSize(new Dimension(SIDE, 0));
+        words.setMinimumSize(wide(SIDE));
         words.add(new Prose(Words.sentence(curves.name()) + ", " + curves.unit().symbol(), Role.INK, Look.Type.STRONG), "growx, wmin 0");
         words.add(Prose.body(Words.of("audit.taken.before", words(curves.before()))), "growx, wmin 0");
         words.add(Prose.body(Words.of("audit.taken.after", words(curves.after()))), "growx, wmin 0");

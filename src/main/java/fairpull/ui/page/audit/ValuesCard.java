@@ -27,6 +27,8 @@ import net.miginfocom.swing.MigLayout;
 /** The values behind a figure, where they were published one by one: typed into a small table or pasted out of a spreadsheet. */
 final class ValuesCard extends Card {
     private static final int MOST_ROWS_SHOWN = 8;
+    /** Wide enough at the usual size of type for two values with their units. */
+    private static final int NARROWEST = 220;
 
     private final AuditDesk desk;
     private final ValuesTyped typed;
@@ -49,6 +51,7 @@ final class ValuesCard extends Card {
         paired = new Choice<>("audit.values.paired", List.of(false, true), is -> Words.of("audit.values.paired." + is), typed::paired);
         clear = Buttons.of("audit.values.clear", typed::clear);
         around = new JScrollPane(table);
+        around.setMinimumSize(new Dimension((int) Math.round(NARROWEST * Look.scale()), 0));
         add(Prose.small(Words.of("audit.values.about")), "growx, wmin 0");
         Columns sides = new Columns(16, "[grow 55, fill]", "[grow 45, fill]");
         sides.add(items());
@@ -61,7 +64,7 @@ final class ValuesCard extends Card {
     }
 
     private JPanel items() {
-        JPanel items = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[pref!][140:200:, grow, fill]"));
+        JPanel items = new JPanel(new MigLayout("insets 0, gap 8 8, fillx, wrap 2", "[pref!][160:200:, grow, fill]"));
         items.setOpaque(false);
         figure.addTo(items);
         each.addTo(items);
@@ -70,7 +73,7 @@ final class ValuesCard extends Card {
         buttons.setOpaque(false);
         buttons.add(Buttons.of("audit.values.paste", this::paste));
         buttons.add(clear);
-        items.add(buttons, "skip 1, wmin 0");
+        items.add(buttons, "skip 1");
         return items;
     }
 

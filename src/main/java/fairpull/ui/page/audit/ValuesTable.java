@@ -46,6 +46,7 @@ final class ValuesTable extends JTable implements Input {
         getTableHeader().setReorderingAllowed(false);
         ((JLabel) getTableHeader().getDefaultRenderer()).setHorizontalAlignment(SwingConstants.RIGHT);
         setCellSelectionEnabled(true);
+        setShowGrid(true);
         setSurrendersFocusOnKeystroke(true);
         putClientProperty("terminateEditOnFocusLost", true);
         getColumnModel().getColumn(0).setMaxWidth(NUMBERS);
