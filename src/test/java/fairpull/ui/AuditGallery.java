@@ -34,7 +34,7 @@ final class AuditGallery {
         }
 
         @Override
-        public void kept(Consumer<Path> then) {
+        public void beside(Consumer<Path> then) {
             // nothing is kept here
         }
     };

@@ -14,6 +14,7 @@ public final class AuditDocument {
     private final History<PublicationDraft> history;
     private PublicationDraft saved;
     private Optional<Path> file;
+    private Optional<Path> held = Optional.empty();
 
     private AuditDocument(PublicationDraft draft, Optional<Path> file) {
         history = new History<>(draft);
@@ -58,6 +59,21 @@ public final class AuditDocument {
     /** {@return the file in which it is kept, once it is} */
     public Optional<Path> file() {
         return file;
+    }
+
+    /** {@return the folder that holds the files of its curves while it lies in no file itself, once there are any} */
+    public Optional<Path> held() {
+        return held;
+    }
+
+    /** Has the files of its curves held in a folder until it lies in a file, beside which they then are. */
+    public void hold(Path folder) {
+        held = Optional.of(folder);
+    }
+
+    /** {@return where the files of its curves lie} */
+    public Path folder() {
+        return file.map(path -> path.toAbsolutePath().getParent()).or(() -> held).orElse(Path.of(""));
     }
 
     /** {@return whether it differs from what was opened or saved last} */
@@ -113,6 +129,7 @@ public final class AuditDocument {
     /** Hears that a state now lies in a file; what was edited meanwhile stays changed. */
     public void savedTo(Path where, PublicationDraft written) {
         file = Optional.of(where);
+        held = Optional.empty();
         saved = written;
         tell();
     }

@@ -18,7 +18,7 @@ public final class Document {
     private Optional<Plan> saved;
     private Optional<String> sealCode;
     private boolean amending;
-    private boolean recovered;
+    private boolean worthKeeping;
 
     private Document(Plan plan, Optional<Path> folder, Optional<Plan> saved, Optional<String> sealCode) {
         this.history = new History<>(Objects.requireNonNull(plan, "plan"));
@@ -32,6 +32,13 @@ public final class Document {
         return new Document(plan, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
+    /** {@return a test that was made for its user and is nowhere on disk yet: it is not given up unasked} */
+    public static Document made(Plan plan) {
+        Document document = unsaved(plan);
+        document.worthKeeping = true;
+        return document;
+    }
+
     /** {@return a test as it lies in a folder} */
     public static Document of(Path folder, Plan plan, Optional<String> sealCode) {
         return new Document(plan, Optional.of(folder), Optional.of(plan), sealCode);
@@ -40,7 +47,7 @@ public final class Document {
     /** {@return a test with edits that were never saved, as they were found after a kill} */
     public static Document recovered(Optional<Path> folder, Optional<Plan> saved, Plan plan) {
         Document document = new Document(plan, folder, saved, Optional.empty());
-        document.recovered = true;
+        document.worthKeeping = true;
         return document;
     }
 
@@ -102,9 +109,9 @@ public final class Document {
         return !saved.equals(Optional.of(plan()));
     }
 
-    /** {@return whether nobody has touched it yet, neither now nor before a kill} */
+    /** {@return whether it came from nobody's hand: it was not edited, neither now nor before a kill, nor made for its user} */
     public boolean isUntouched() {
-        return !recovered && saved.isEmpty() && history.isEmpty();
+        return !worthKeeping && saved.isEmpty() && history.isEmpty();
     }
 
     /**

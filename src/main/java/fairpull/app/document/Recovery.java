@@ -25,6 +25,7 @@ public final class Recovery {
     private final Keeper keeper;
     private final Consumer<Throwable> failed;
     private Optional<String> tookOver = Optional.empty();
+    private Supplier<Optional<Path>> held = Optional::empty;
     private boolean saidSo;
     private boolean ended;
 
@@ -55,12 +56,15 @@ public final class Recovery {
     public static Recovery of(Settings settings, Document document, Watch watch) {
         Recovery recovery = new Recovery(settings.folder(), document, () -> edits(document), watch);
         document.listen(recovery::keep);
+        // what was made for its user is worth keeping before it is edited
+        edits(document).ifPresent(made -> recovery.keep());
         return recovery;
     }
 
     /** {@return the watch over a publication; recovery files lie beside the settings} */
     public static Recovery of(Settings settings, AuditDocument document, Watch watch) {
         Recovery recovery = new Recovery(settings.folder(), document, () -> edits(document), watch);
+        recovery.held = document::held;
         document.listen(recovery::keep);
         return recovery;
     }
@@ -74,7 +78,8 @@ public final class Recovery {
     private static Optional<Edits> edits(AuditDocument document) {
         PublicationDraft draft = document.draft();
         return document.isChanged()
-                ? Optional.of(new Edits(Kind.PUBLICATION, document.file(), () -> DraftJson.write(draft))) : Optional.empty();
+                ? Optional.of(new Edits(Kind.PUBLICATION, document.file().or(() -> document.held().map(held -> held.resolve(Unsaved.HELD))),
+                        () -> DraftJson.write(draft))) : Optional.empty();
     }
 
     private void keep() {
@@ -105,7 +110,13 @@ public final class Recovery {
 
     /** Ends the watch: what was not saved now is given up on purpose. */
     public void end() {
-        ask(() -> folder.forget(id));
+        Optional<Path> given = held.get();
+        ask(() -> {
+            folder.forget(id);
+            if (given.isPresent()) {
+                folder.letGo(given.get());
+            }
+        });
         ended = true;
     }
 

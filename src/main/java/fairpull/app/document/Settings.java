@@ -6,6 +6,7 @@ import fairpull.domain.unit.UnitSystem;
 import fairpull.io.settings.SystemTheme;
 import fairpull.io.settings.UserFolder;
 import java.nio.file.InvalidPathException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -82,6 +83,16 @@ public final class Settings {
                 // sizes and recent tests are a comfort; nothing of the user's work is lost with them
             });
         };
+    }
+
+    /** {@return a new folder in that of the user, for the files of a publication that lies in none yet} */
+    public Path hold() throws IOException {
+        return folder().hold();
+    }
+
+    /** Deletes such a folder and what is in it. */
+    public void letGo(Path held) throws IOException {
+        folder().letGo(held);
     }
 
     UserFolder folder() {

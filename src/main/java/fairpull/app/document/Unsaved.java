@@ -24,6 +24,8 @@ import java.util.function.Predicate;
  * @param audits those of publications
  */
 public record Unsaved(List<Found<Document>> tests, List<Found<AuditDocument>> audits) {
+    /** Stands for the file of a publication in the folder that holds its curves while it has none. */
+    static final String HELD = "publication.json";
     private static final long MOST_BYTES = 16L << 20;
 
     /** Takes copies of the lists. */
@@ -54,7 +56,7 @@ public record Unsaved(List<Found<Document>> tests, List<Found<AuditDocument>> au
     /** {@return what is found in the folder of the settings; what was saved all the same is forgotten} */
     public static Unsaved in(Settings settings) throws IOException {
         return new Unsaved(found(settings.folder(), Kind.PLAN, Unsaved::test, Document::isChanged),
-                found(settings.folder(), Kind.PUBLICATION, Unsaved::audit, AuditDocument::isChanged));
+                found(settings.folder(), Kind.PUBLICATION, kept -> audit(settings.folder(), kept), AuditDocument::isChanged));
     }
 
     /** Makes a document of edits that were kept. */
@@ -97,7 +99,13 @@ public record Unsaved(List<Found<Document>> tests, List<Found<AuditDocument>> au
         return Document.recovered(kept.where(), Optional.empty(), plan);
     }
 
-    private static AuditDocument audit(UserFolder.Recovered kept) {
+    private static AuditDocument audit(UserFolder folder, UserFolder.Recovered kept) {
+        Optional<Path> held = kept.where().map(Path::getParent).filter(folder::isHeld);
+        if (held.isPresent()) {
+            AuditDocument document = AuditDocument.recovered(Optional.empty(), Optional.empty(), DraftJson.read(kept.text(), kept.id()));
+            document.hold(held.get());
+            return document;
+        }
         return AuditDocument.recovered(kept.where(), kept.where().flatMap(Unsaved::saved), DraftJson.read(kept.text(), kept.id()));
     }
 

@@ -133,6 +133,10 @@ public final class AuditTyping {
         List<String> lacking = new ArrayList<>();
         draft.figures().stream().filter(figure -> !figure.isBlank() && figure.figure().isEmpty()).forEach(figure -> lacking.add(
                 "“" + figure.name() + "” still lacks its figure " + (figure.before().isEmpty() ? "before" : "after") + "."));
+        draft.figures().stream().filter(figure -> !figure.values().isBlank() && figure.values().values().isEmpty()).forEach(
+                figure -> lacking.add("The values of “" + figure.name() + "” are not whole yet: "
+                        + (figure.values().paired() ? "each before needs its after, in two rows or more."
+                                : "two or more are needed on each side.")));
         if (lacking.isEmpty() && draft.publication().isEmpty()) {
             lacking.add("Type a figure before and after, with all the digits that were printed.");
         }

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * How the claims of a publication stand, in the words of the window.
@@ -39,9 +38,8 @@ public record AuditView(AuditAnswer answer, String heading, List<Stand> claims, 
         gaps = List.copyOf(gaps);
     }
 
-    /** {@return the audit of a publication; the files of its curves lie beside its own, where it has one} */
-    public static AuditView of(Publication publication, Optional<Path> file) throws IOException {
-        Path folder = file.map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(""));
+    /** {@return the audit of a publication; the files of its curves lie in a folder} */
+    public static AuditView of(Publication publication, Path folder) throws IOException {
         AuditAnswer answer = AuditPublication.audit(publication, folder);
         List<Stand> claims = answer.claims().stream().map(claim -> new Stand(claim.claim().words(),
                 AuditWords.grade(claim.graded().grade()), AuditWords.reason(answer, claim))).toList();

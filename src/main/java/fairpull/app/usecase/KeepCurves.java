@@ -2,6 +2,7 @@ package fairpull.app.usecase;
 
 import fairpull.app.document.OpenedPicture;
 import fairpull.domain.audit.CurveSource;
+import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Publication.Curves;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.Trace;
@@ -13,6 +14,7 @@ import fairpull.io.folder.AtomicWrite;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -41,18 +43,64 @@ public final class KeepCurves {
 
     private static String beside(Path file, Path publication) throws IOException {
         String name = file.getFileName().toString();
-        Path kept = publication.toAbsolutePath().resolveSibling(name);
-        if (Files.exists(kept) && Files.isSameFile(kept, file)) {
-            return name;
+        if (!isThere(file, publication.toAbsolutePath().resolveSibling(name))) {
+            AtomicWrite.bytes(publication.toAbsolutePath().resolveSibling(name), Files.readAllBytes(file));
         }
-        if (Files.exists(kept) && Files.mismatch(kept, file) >= 0) {
-            throw new UsageException("", kept + " is another file of that name; rename one of them");
+        return name;
+    }
+
+    /** Whether a file lies where it is to be put; refuses to put it in place of another one, and one that is no curve for its size. */
+    private static boolean isThere(Path file, Path target) throws IOException {
+        if (Files.exists(target)) {
+            if (!Files.isSameFile(target, file) && Files.mismatch(target, file) >= 0) {
+                throw new UsageException("", target + " is another file of that name; rename one of them, or choose another folder");
+            }
+            return true;
         }
         if (Files.size(file) > MOST_BYTES) {
-            throw new UsageException("", name + " is larger than " + (MOST_BYTES >> 20) + " MiB; a curve of a publication is smaller");
+            throw new UsageException("", file.getFileName() + " is larger than " + (MOST_BYTES >> 20)
+                    + " MiB; a curve of a publication is smaller");
         }
-        AtomicWrite.bytes(kept, Files.readAllBytes(file));
-        return name;
+        return false;
+    }
+
+    /**
+     * Copies the files of the curves of a publication beside the file in which it is going to lie. Either all can be copied or none is;
+     * one that is not where it was is left out, as the audit says of it.
+     */
+    public static void carry(Publication publication, Path from, Path target) throws IOException {
+        List<String> names = publication.curves().stream().flatMap(curves -> Stream.of(curves.before(), curves.after()))
+                .flatMap(source -> files(source).stream()).distinct().filter(name -> Files.isRegularFile(from.resolve(name))).toList();
+        List<String> missing = new ArrayList<>();
+        for (String name : names) {
+            if (!isThere(from.resolve(name), target.toAbsolutePath().resolveSibling(name))) {
+                missing.add(name);
+            }
+        }
+        for (String name : missing) {
+            beside(from.resolve(name), target);
+        }
+    }
+
+    /** A trace has its table beside it, and the picture where that was pasted. */
+    private static List<String> files(CurveSource source) {
+        return source.match(new CurveSource.Cases<List<String>>() {
+            @Override
+            public List<String> table(CurveSource.Table table) {
+                return List.of(table.name());
+            }
+
+            @Override
+            public List<String> traced(CurveSource.Traced traced) {
+                String stem = traced.name().replaceFirst("(?i)\\.json$", "");
+                return List.of(traced.name(), stem + ".csv", stem + ".png");
+            }
+
+            @Override
+            public List<String> points(CurveSource.Points points) {
+                return List.of();
+            }
+        });
     }
 
     /** {@return what was traced, as the curves of a publication need it} */

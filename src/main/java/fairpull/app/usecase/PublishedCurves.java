@@ -47,18 +47,23 @@ final class PublishedCurves {
 
     /** {@return the curves of a publication} */
     static List<CurvePair> of(Publication publication, Path folder) throws IOException {
-        PublishedCurves reader = new PublishedCurves(folder);
         List<CurvePair> pairs = new ArrayList<>();
         for (Publication.Curves curves : publication.curves()) {
-            CurveSeen before = reader.read(curves, curves.before(), Part.A).thinned(MOST_POINTS);
-            CurveSeen after = reader.read(curves, curves.after(), Part.B).thinned(MOST_POINTS);
-            if (before.unit().quantity() != after.unit().quantity()) {
-                throw new InputException(Place.none(), "the curve of " + curves.name() + " is of " + before.unit().quantity().words()
-                        + " before and of " + after.unit().quantity().words() + " after", "name the right columns");
-            }
-            pairs.add(new CurvePair(curves, before, after));
+            pairs.add(of(curves, folder));
         }
         return pairs;
+    }
+
+    /** {@return one pair of them} */
+    static CurvePair of(Publication.Curves curves, Path folder) throws IOException {
+        PublishedCurves reader = new PublishedCurves(folder);
+        CurveSeen before = reader.read(curves, curves.before(), Part.A).thinned(MOST_POINTS);
+        CurveSeen after = reader.read(curves, curves.after(), Part.B).thinned(MOST_POINTS);
+        if (before.unit().quantity() != after.unit().quantity()) {
+            throw new InputException(Place.none(), "the curve of " + curves.name() + " is of " + before.unit().quantity().words()
+                    + " before and of " + after.unit().quantity().words() + " after", "name the right columns");
+        }
+        return new CurvePair(curves, before, after);
     }
 
     private CurveSeen read(Publication.Curves curves, CurveSource source, Part part) throws IOException {

@@ -14,23 +14,25 @@ import java.util.Optional;
  * @param values the values behind it, where they were published one by one
  */
 public record FigureDraft(String name, Optional<Printed> before, Optional<Printed> after, Better better,
-        Optional<Printed> at, Optional<Publication.Values> values) {
+        Optional<Printed> at, ValuesDraft values) {
     /** @throws IllegalArgumentException if there is no such figure, in words for people */
     public FigureDraft {
         if (before.isPresent() || after.isPresent()) {
-            figure(name, before.or(() -> after).get(), after.or(() -> before).get(), better, at, values);
+            Printed first = before.or(() -> after).get();
+            Publication.Values.requireLike(name, first, values.all());
+            new Publication.Figure(name, first, after.orElse(first), better, at, values.values());
         }
     }
 
     /** {@return a figure of which nothing but the name is known} */
     public static FigureDraft named(String name) {
-        return new FigureDraft(name, Optional.empty(), Optional.empty(), Better.MORE, Optional.empty(), Optional.empty());
+        return new FigureDraft(name, Optional.empty(), Optional.empty(), Better.MORE, Optional.empty(), ValuesDraft.NONE);
     }
 
     /** {@return a published figure as a draft} */
     public static FigureDraft of(Publication.Figure figure) {
         return new FigureDraft(figure.name(), Optional.of(figure.before()), Optional.of(figure.after()), figure.better(),
-                figure.at(), figure.values());
+                figure.at(), figure.values().map(ValuesDraft::of).orElse(ValuesDraft.NONE));
     }
 
     /** {@return the same under another name} */
@@ -58,19 +60,19 @@ public record FigureDraft(String name, Optional<Printed> before, Optional<Printe
         return new FigureDraft(name, before, after, better, other, values);
     }
 
+    /** {@return the same with other values behind it} */
+    public FigureDraft with(ValuesDraft others) {
+        return new FigureDraft(name, before, after, better, at, others);
+    }
+
     /** {@return whether neither figure was typed yet} */
     public boolean isBlank() {
         return before.isEmpty() && after.isEmpty();
     }
 
-    /** {@return the figure, once both are typed} */
+    /** {@return the figure, once both are typed; without its values as long as they are not whole} */
     public Optional<Publication.Figure> figure() {
-        return before.isPresent() && after.isPresent() ? Optional.of(figure(name, before.get(), after.get(), better, at, values))
-                : Optional.empty();
-    }
-
-    private static Publication.Figure figure(String name, Printed before, Printed after, Better better, Optional<Printed> at,
-            Optional<Publication.Values> values) {
-        return new Publication.Figure(name, before, after, better, at, values);
+        return before.isPresent() && after.isPresent()
+                ? Optional.of(new Publication.Figure(name, before.get(), after.get(), better, at, values.values())) : Optional.empty();
     }
 }

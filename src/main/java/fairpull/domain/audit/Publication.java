@@ -91,10 +91,8 @@ public record Publication(String title, String remark, String source, String cha
             if (!before.isLike(after)) {
                 throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + " and in " + after.unit().symbol());
             }
-            values.flatMap(known -> known.unlike(before)).ifPresent(unlike -> {
-                throw new IllegalArgumentException(name + " is printed in " + before.unit().symbol() + ", and one of its values is “"
-                        + unlike.words() + "”; give values of the figure itself");
-            });
+            values.ifPresent(known -> Values.requireLike(name, before,
+                    Stream.concat(known.printedBefore().stream(), known.printedAfter().stream())));
             if (!(before.si() > 0 && values.map(known -> known.before().stream().sum() > 0).orElse(true))) {
                 throw new IllegalArgumentException(name + " before must be above 0, and so must the average of its values");
             }
@@ -141,7 +139,7 @@ public record Publication(String title, String remark, String source, String cha
      * @param each what each of them is of; empty where it was not disclosed
      */
     public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired, Optional<Each> each) {
-        private static final int MOST = 1000;
+        static final int MOST = 1000;
         private static final double NOISE = 1e-9;
 
         /** What a value is of. Only values that repeat all that may differ can say how much differs. */
@@ -166,9 +164,12 @@ public record Publication(String title, String remark, String source, String cha
             }
         }
 
-        /** {@return a value of another quantity than that of a figure, if there is any} */
-        Optional<Printed> unlike(Printed figure) {
-            return Stream.concat(printedBefore.stream(), printedAfter.stream()).filter(value -> !value.isLike(figure)).findFirst();
+        /** Refuses values of another quantity than that of their figure. */
+        static void requireLike(String name, Printed figure, Stream<Printed> values) {
+            values.filter(value -> !value.isLike(figure)).findFirst().ifPresent(unlike -> {
+                throw new IllegalArgumentException(name + " is printed in " + figure.unit().symbol() + ", and one of its values is “"
+                        + unlike.words() + "”; give values of the figure itself");
+            });
         }
 
         /** {@return whether they scatter by more than what is lost in reckoning, so that they can be tested} */

@@ -2,6 +2,7 @@ package fairpull.io.json;
 
 import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.PublicationDraft;
+import fairpull.domain.audit.ValuesDraft;
 import fairpull.domain.plan.Better;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,7 @@ public final class DraftJson {
         FigureDraft figure(FieldText.Of here) {
             return new FigureDraft(name, here.item("before", before, FieldText::printed), here.item("after", after, FieldText::printed),
                     FieldText.constant(better, Better.values(), "better"), here.item("at", at, FieldText::printed),
-                    FieldText.opt(values).map(given -> given.values(here.inner("values"))));
+                    FieldText.opt(values).map(given -> given.draft(here.inner("values"))).orElse(ValuesDraft.NONE));
         }
     }
 }

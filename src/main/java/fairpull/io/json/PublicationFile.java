@@ -6,6 +6,7 @@ import fairpull.domain.audit.Contradiction;
 import fairpull.domain.audit.Correcting;
 import fairpull.domain.audit.CurveSource;
 import fairpull.domain.audit.Keeping;
+import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Quote;
@@ -15,6 +16,8 @@ import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.Sameness;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.audit.Sweeping;
+import fairpull.domain.audit.ValuesDraft;
+import fairpull.domain.audit.ValuesDraft.Side;
 import fairpull.domain.curve.SpeedRange;
 import fairpull.domain.plan.Better;
 import fairpull.domain.plan.Correction;
@@ -50,8 +53,21 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
     record ValuesFields(List<String> before, List<String> after, String paired, Optional<String> each) {
         Publication.Values values(FieldText.Of here) {
             return here.whole(() -> new Publication.Values(here.list("before", before, FieldText::printed),
-                    here.list("after", after, FieldText::printed), here.field("paired", paired, FieldText::yes),
-                    here.item("each", each, word -> FieldText.constant(word, Publication.Values.Each.values(), "what a value is of"))));
+                    here.list("after", after, FieldText::printed), here.field("paired", paired, FieldText::yes), each(here)));
+        }
+
+        /** The same while it is typed, with empty texts where no value stands yet. */
+        ValuesDraft draft(FieldText.Of here) {
+            return new ValuesDraft(List.of(), here.field("paired", paired, FieldText::yes), each(here))
+                    .with(0, Side.BEFORE, column(before)).with(0, Side.AFTER, column(after));
+        }
+
+        private static List<Optional<Printed>> column(List<String> texts) {
+            return texts.stream().map(text -> Optional.of(text).filter(said -> !said.isEmpty()).map(FieldText::printed)).toList();
+        }
+
+        private Optional<Publication.Values.Each> each(FieldText.Of here) {
+            return here.item("each", each, word -> FieldText.constant(word, Publication.Values.Each.values(), "what a value is of"));
         }
     }
 

@@ -14,8 +14,11 @@ import fairpull.domain.audit.Quoting;
 import fairpull.domain.audit.RunOrder;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.audit.Sweeping;
+import fairpull.domain.audit.ValuesDraft;
+import fairpull.domain.audit.ValuesDraft.Side;
 import fairpull.domain.unit.PlainNumber;
 import fairpull.domain.unit.Units;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,13 +66,23 @@ public final class PublicationJson {
         tree.text("name", figure.name()).text("before", said(figure.before().map(Printed::words)))
                 .text("after", said(figure.after().map(Printed::words)))
                 .text("at", said(figure.at().map(Printed::words))).text("better", Mapper.word(figure.better()));
-        figure.values().ifPresent(values -> tree.tree("values", Tree.empty().texts("before", words(values.printedBefore()))
-                .texts("after", words(values.printedAfter())).text("paired", yes(values.paired()))
-                        .text("each", said(values.each().map(Mapper::word)))));
+        ValuesDraft values = figure.values();
+        if (!values.equals(ValuesDraft.NONE)) {
+            tree.tree("values", Tree.empty().texts("before", words(values, Side.BEFORE)).texts("after", words(values, Side.AFTER))
+                    .text("paired", yes(values.paired())).text("each", said(values.each().map(Mapper::word))));
+        }
     }
 
-    private static List<String> words(List<Printed> figures) {
-        return figures.stream().map(Printed::words).toList();
+    /** A column as it stands, down to its last value; only a draft has empty cells above it. */
+    private static List<String> words(ValuesDraft values, Side side) {
+        List<String> words = new ArrayList<>();
+        for (int row = 0; row < values.rows().size(); row++) {
+            words.add(values.at(row, side).map(Printed::words).orElse(""));
+        }
+        while (!words.isEmpty() && words.get(words.size() - 1).isEmpty()) {
+            words.remove(words.size() - 1);
+        }
+        return words;
     }
 
     private static void curves(Tree tree, Publication.Curves curves) {

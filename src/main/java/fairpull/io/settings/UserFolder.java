@@ -4,6 +4,7 @@ import fairpull.io.folder.AtomicWrite;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ public final class UserFolder {
     private static final String SETTINGS = "settings.properties";
     private static final String RECOVERY = "recovery";
     private static final String WHERE = ".where";
+    private static final String HELD = "held";
     private static final long MOST_BYTES = 16L << 20;
     /** Two readings of when a process started differ by as much as the clock was set in between. */
     private static final long CLOCKS_AGREE_MS = 10_000;
@@ -120,6 +122,30 @@ public final class UserFolder {
             Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + kind.ending));
         }
         Files.deleteIfExists(folder.resolve(RECOVERY).resolve(id + WHERE));
+    }
+
+    /** {@return a new folder for files that belong to something that lies in no file yet} */
+    public Path hold() throws IOException {
+        return Files.createTempDirectory(Files.createDirectories(folder.resolve(HELD)), "");
+    }
+
+    /** {@return whether a folder is one that was made to hold files} */
+    public boolean isHeld(Path held) {
+        return held.toAbsolutePath().normalize().getParent().equals(folder.resolve(HELD).toAbsolutePath().normalize())
+                && Files.isDirectory(held, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** Deletes a folder that was made to hold files, and them. */
+    public void letGo(Path held) throws IOException {
+        if (!isHeld(held)) {
+            throw new IllegalArgumentException(held + " was not made to hold files");
+        }
+        try (Stream<Path> files = Files.list(held)) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(held);
     }
 
     /** {@return the edits of a kind that were never saved, of windows that are not alive any more} */

@@ -119,8 +119,8 @@ public final class ChanceChart {
         shapes.add(new Shape.Area(falls, 0, Role.LINE));
         segment(stands, "more than chance", Role.INK);
         segment(falls, "chance alone gives as much", Role.SOFT);
-        shapes.add(new Shape.Words(new Point(tip, BAR + 44), "tips at " + percent(tipping), Role.INK, Shape.Type.STRONG,
-                Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
+        String tips = "more than 5" + Numbers.THIN + "% of cases above " + percent(tipping);
+        shapes.add(new Shape.Words(new Point(tip, BAR + 44), tips, Role.INK, Shape.Type.STRONG, Shape.Anchor.MIDDLE).within(Drawing.WIDTH));
         shapes.add(GainPlot.words(2, HEIGHT - 6, "pull scatter, one standard deviation, of the level →", Role.SOFT, Shape.Anchor.START));
     }
 

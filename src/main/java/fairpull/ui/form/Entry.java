@@ -11,7 +11,6 @@ import java.awt.Container;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Collection;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -29,7 +28,7 @@ import javax.swing.event.DocumentListener;
  *
  * @param <T> what the text means
  */
-public final class Entry<T> {
+public final class Entry<T> implements Input {
     private static final int PAUSE_MS = 300;
 
     private final JLabel label = new JLabel();
@@ -88,7 +87,7 @@ public final class Entry<T> {
             label.setDisplayedMnemonic(Words.mnemonic(key));
         }
         field.setName(key);
-        field.putClientProperty(Entry.class, this);
+        found();
         field.getAccessibleContext().setAccessibleName(Words.of(key));
         tip = Words.find(key + ".tip").orElse("");
         if (!tip.isEmpty()) {
@@ -127,14 +126,11 @@ public final class Entry<T> {
         });
     }
 
-    /** Sends on what is still being typed in the entries within a component, such as before what was edited is saved or taken back. */
-    public static void flush(Container within) {
-        in(within).filter(entry -> entry.pause.isRunning()).forEach(Entry::finish);
-    }
-
-    /** {@return the first entry within a component that shows something else than the plan holds, because it is not understood} */
-    public static Optional<Entry<?>> complaining(Container within) {
-        return in(within).filter(entry -> !entry.wrong.isEmpty() && !entry.aside).findFirst();
+    @Override
+    public void flush() {
+        if (pause.isRunning()) {
+            finish();
+        }
     }
 
     /** Says beneath the fields of some names what is lacking there, and no longer beneath others; no field is wrong for that. */
@@ -146,7 +142,7 @@ public final class Entry<T> {
     }
 
     private static Stream<Entry<?>> in(Component component) {
-        if (component instanceof JTextField text && text.getClientProperty(Entry.class) instanceof Entry<?> entry) {
+        if (component instanceof JTextField text && text.getClientProperty(Input.class) instanceof Entry<?> entry) {
             return Stream.of(entry);
         }
         return component instanceof Container container ? Stream.of(container.getComponents()).flatMap(Entry::in) : Stream.empty();
@@ -305,17 +301,22 @@ public final class Entry<T> {
         label.setEnabled(enabled);
     }
 
-    /** {@return what it asks for} */
+    @Override
     public String name() {
         return label.getText();
     }
 
-    /** {@return what is wrong with what is typed; empty where nothing is} */
+    @Override
     public String wrong() {
         return wrong;
     }
 
-    /** {@return the field itself, for focus and tests} */
+    @Override
+    public boolean isAside() {
+        return aside;
+    }
+
+    @Override
     public JTextField field() {
         return field;
     }

@@ -4,6 +4,7 @@ import fairpull.app.document.AuditDocument;
 import fairpull.app.task.Job;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.KeepCurves;
 import fairpull.app.usecase.KeepFile;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.FigureDraft;
@@ -142,8 +143,14 @@ final class AuditActions implements AuditDesk.Opening {
 
     private void write(Path file, Publication publication, Runnable then) {
         PublicationDraft draft = document().draft();
+        Path from = document().folder();
+        Optional<Path> held = document().held();
         pane().onDisk(() -> {
+            KeepCurves.carry(publication, from, file);
             AuditPublication.save(publication, file);
+            if (held.isPresent()) {
+                windows.settings().letGo(held.get());
+            }
             return draft;
         }, written -> {
             document().savedTo(file, written);
@@ -152,15 +159,16 @@ final class AuditActions implements AuditDesk.Opening {
     }
 
     @Override
-    public void kept(Consumer<Path> then) {
+    public void beside(Consumer<Path> then) {
         if (document().file().isPresent()) {
             then.accept(document().file().get());
             return;
         }
-        Map<String, Runnable> answers = new LinkedHashMap<>();
-        answers.put("audit.keep.yes", () -> save(() -> then.accept(document().file().orElseThrow())));
-        answers.put("audit.keep.no", () -> { });
-        pane().ask(Words.of("audit.keep.question"), answers);
+        Optional<Path> held = document().held();
+        pane().onDisk(() -> held.isPresent() ? held.get() : windows.settings().hold(), folder -> {
+            document().hold(folder);
+            then.accept(folder.resolve(stem() + ".json"));
+        });
     }
 
     /** Opens the fair repeat as a plan, in the window of a test; where there is none, says why. */
@@ -214,11 +222,7 @@ final class AuditActions implements AuditDesk.Opening {
 
     /** Goes on with what the audit answers to the fields as they stand. */
     private void answered(Consumer<AuditAnswer> then) {
-        complete(publication -> pane().onDisk(() -> AuditPublication.audit(publication, folder()), then));
-    }
-
-    private Path folder() {
-        return document().file().map(file -> file.toAbsolutePath().getParent()).orElse(Path.of(""));
+        complete(publication -> pane().onDisk(() -> AuditPublication.audit(publication, document().folder()), then));
     }
 
     private String stem() {

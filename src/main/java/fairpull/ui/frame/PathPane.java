@@ -2,7 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Settings;
 import fairpull.report.chart.Role;
-import fairpull.ui.form.Entry;
+import fairpull.ui.form.Input;
 import fairpull.ui.form.Teller;
 import fairpull.ui.page.Leaf;
 import fairpull.ui.theme.LocalNumbers;
@@ -124,7 +124,7 @@ public abstract class PathPane<L extends Leaf> extends JPanel implements Teller 
 
     /** Does something once what is still being typed has been sent: it counts as edited before. */
     public void flushed(Runnable work) {
-        Entry.flush(this);
+        Input.flush(this);
         work.run();
     }
 

@@ -1,6 +1,6 @@
 package fairpull.ui.frame;
 
-import fairpull.ui.form.Entry;
+import fairpull.ui.form.Input;
 import fairpull.ui.form.ScrolledPage;
 import fairpull.ui.page.Leaf;
 import java.awt.CardLayout;
@@ -19,7 +19,6 @@ import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 
 /**
@@ -41,10 +40,10 @@ final class Stage<L extends Leaf> extends JPanel {
      * @param page on which it stands
      * @param entry the field
      */
-    record Complaint<L>(L page, Entry<?> entry) {
+    record Complaint<L>(L page, Input entry) {
         /** Brings the field into view. */
         void reach() {
-            JTextField field = entry.field();
+            JComponent field = entry.field();
             field.requestFocusInWindow();
             field.scrollRectToVisible(new Rectangle(field.getSize()));
         }
@@ -88,7 +87,7 @@ final class Stage<L extends Leaf> extends JPanel {
     }
 
     private Stream<Complaint<L>> complaint(L page) {
-        return Entry.complaining(page.view()).map(entry -> new Complaint<L>(page, entry)).stream();
+        return Input.complaining(page.view()).map(entry -> new Complaint<L>(page, entry)).stream();
     }
 
     /** The first page comes with the menu key and 1, the second with 2, and so on, wherever the focus is in {@code pane}. */

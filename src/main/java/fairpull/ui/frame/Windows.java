@@ -129,9 +129,9 @@ public final class Windows {
         add(Document.unsaved(StartingPlan.in(settings.units())));
     }
 
-    /** Shows a plan that was made for the user, as a new test, and says of it what there is to say. */
+    /** Shows a plan that was made for the user, as a test that is not saved yet, and says of it what there is to say. */
     void plan(Plan plan, String words) {
-        add(Document.unsaved(plan)).pane().say(words);
+        add(Document.made(plan)).pane().say(words);
     }
 
     /** Shows the invented example, with the tour for who has not seen it. */

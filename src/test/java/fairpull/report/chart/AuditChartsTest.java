@@ -70,7 +70,7 @@ class AuditChartsTest {
 
         assertThat(below).isNotEmpty().allMatch(at -> at.chance() < 0.05);
         assertThat(above).isNotEmpty().allMatch(at -> at.chance() > 0.05);
-        assertThat(words(ChanceChart.draw(figure).orElseThrow())).anyMatch(text -> text.startsWith("tips at "))
+        assertThat(words(ChanceChart.draw(figure).orElseThrow())).anyMatch(text -> text.startsWith("more than 5\u202f% of cases above "))
                 .contains("plausible 0.2\u202f% to 1.6\u202f%, ordinary 0.7\u202f%");
     }
 

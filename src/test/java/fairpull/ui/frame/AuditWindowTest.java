@@ -5,6 +5,7 @@ import static fairpull.ui.frame.Seat.got;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.AuditDocument;
+import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
 import fairpull.app.usecase.AuditPublication;
 import fairpull.app.usecase.KeepAudit;
@@ -224,6 +225,13 @@ class AuditWindowTest {
         assertThat(plan.title()).contains("An intake manifold");
         assertThat(plan.sequence().letters()).contains("A", "B");
         assertThat(test.document().folder()).isEmpty();
+        done(test.actions()::close);
+        assertThat(Seat.said(test)).as("it was made for somebody, and is not saved").contains("not saved");
+        assertThat(Seat.frame(test).ended).isFalse();
+        assertThat(Unsaved.in(Settings.in(folder.resolve("home"))).tests()).as("safe from a kill").singleElement()
+                .satisfies(found -> assertThat(found.document().plan()).isEqualTo(plan));
+        Seat.click(test, "close.drop");
+        assertThat(Seat.frame(test).ended).isTrue();
     }
 
     @Test
@@ -260,14 +268,12 @@ class AuditWindowTest {
         seat.type("audit.tables.column.after", "after");
         seat.type("audit.tables.unit", "hp");
         seat.press("audit.tables.take");
-        assertThat(seat.said()).as("it lies in no file yet").contains("saved first");
-        Path file = folder.resolve("with-curves.json");
-        seat.frame().chosen = Optional.of(file);
-        seat.press("audit.keep.yes");
-        assertThat(folder.resolve("curves.csv")).hasSameBinaryContentAs(table);
         assertThat(got(() -> seat.audit.document().draft().curves())).hasSize(1);
         assertThat(seat.read()).contains("curves.csv, column before");
+        Path file = folder.resolve("with-curves.json");
+        seat.frame().chosen = Optional.of(file);
         done(seat.audit.actions()::save);
+        assertThat(folder.resolve("curves.csv")).hasSameBinaryContentAs(table);
         seat.frame().chosen = Optional.of(folder.resolve("ours.json"));
         done(() -> seat.audit.actions().export(AuditExport.JSON));
         assertThat(Files.readString(folder.resolve("ours.json"))).isEqualTo(printed("audit", file, "--json"));

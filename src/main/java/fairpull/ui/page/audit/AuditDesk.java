@@ -31,8 +31,8 @@ public record AuditDesk(AuditDocument document, Settings settings, Auditing audi
         /** Asks for a file; {@code key} names what for. */
         void choose(String key, Consumer<Path> then);
 
-        /** Sees to it that the publication lies in a file, beside which others can be put; then goes on with it. */
-        void kept(Consumer<Path> then);
+        /** Goes on with the file beside which curves are put; of one that lies in none, with a name in a folder that holds them. */
+        void beside(Consumer<Path> then);
     }
 
     PublicationDraft draft() {

@@ -19,7 +19,7 @@ public final class Auditing {
     private final Latest<AuditView> latest = new Latest<>(SwingUtilities::invokeLater);
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Publication> asked = Optional.empty();
-    private Optional<Path> askedOf = Optional.empty();
+    private Path askedIn = Path.of("");
     private Optional<AuditView> view = Optional.empty();
     private String trouble = "";
 
@@ -58,16 +58,16 @@ public final class Auditing {
 
     private void ask() {
         Optional<Publication> publication = document.draft().publication();
-        Optional<Path> file = document.file();
+        Path folder = document.folder();
         if (publication.isEmpty()) {
             latest.stop();
             answered(Optional.empty(), "");
-        } else if (!publication.equals(asked) || !file.equals(askedOf)) {
-            latest.ask(Job.onDisk(() -> AuditView.of(publication.get(), file)), ended -> ended.tell(
+        } else if (!publication.equals(asked) || !folder.equals(askedIn)) {
+            latest.ask(Job.onDisk(() -> AuditView.of(publication.get(), folder)), ended -> ended.tell(
                     answer -> answered(Optional.of(answer), ""), fault -> answered(Optional.empty(), FaultWords.of(fault))));
         }
         asked = publication;
-        askedOf = file;
+        askedIn = folder;
     }
 
     private void answered(Optional<AuditView> answer, String fault) {

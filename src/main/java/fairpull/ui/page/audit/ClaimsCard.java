@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
 
 /** What is claimed of the figures, in the words of whoever claims it. */
 final class ClaimsCard extends RowsCard {
-    private static final String COLUMNS = "[10:10:, grow 47, fill][10:10:, grow 33, fill][10:10:, grow 20, fill]";
+    private static final List<String> COLUMNS = List.of("[10:10:, grow 47, fill]", "[10:10:, grow 33, fill]", "[10:10:, grow 20, fill]");
 
     private final AuditDesk desk;
 

@@ -5,7 +5,6 @@ import fairpull.app.usecase.KeepCurves;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.tracing.Tracing;
-import fairpull.ui.form.Columns;
 import fairpull.ui.form.Teller;
 import fairpull.ui.page.tracing.TracingPane;
 import fairpull.ui.theme.Look;
@@ -39,10 +38,8 @@ public final class CurvesPage implements AuditPage {
         tracing = new TracingPane(desk.settings(), this::takeTraced);
         tracing.setOpaque(false);
         tracing.onAsk((question, answers) -> Teller.around(view).ask(question, answers));
-        Columns cards = new Columns(16, "[grow 55, fill]", "[grow 45, fill]");
-        cards.add(tables);
-        cards.add(taken);
-        view.add(cards, "growx");
+        view.add(taken, "growx, wmin 0");
+        view.add(tables, "growx, wmin 0");
         view.add(new Room(tracing), "growx, wmin 0");
     }
 
@@ -52,7 +49,7 @@ public final class CurvesPage implements AuditPage {
             KeepCurves.trace(now);
             OpenedPicture opened = tracing.document().opened().orElseThrow();
             tracing.say("");
-            desk.opening().kept(file -> Teller.around(view).onDisk(() -> KeepCurves.traced(opened, now, file), curves -> {
+            desk.opening().beside(file -> Teller.around(view).onDisk(() -> KeepCurves.traced(opened, now, file), curves -> {
                 tracing.document().savedAs(now);
                 add(curves);
             }));
@@ -62,6 +59,7 @@ public final class CurvesPage implements AuditPage {
     }
 
     private void add(Publication.Curves curves) {
+        taken.bring();
         desk.edit("audit.curves.take", draft -> draft.withCurves(Stream.concat(draft.curves().stream(), Stream.of(curves)).toList()));
     }
 

@@ -8,11 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** One of several rows of fields: they stand side by side, and what is wrong with one stands beneath all of them. */
-abstract class FieldRow extends JPanel {
+abstract class FieldRow extends FoldingRow {
     /** The column of the button that takes a row away. */
     static final String BUTTON = "[36!, fill]";
 
@@ -28,11 +26,9 @@ abstract class FieldRow extends JPanel {
      * @param columns of the layout, without that of the button
      * @param removal key of the words of the button that takes the row away
      */
-    FieldRow(String columns, String removal, Consumer<FieldRow> removing) {
-        super(new MigLayout("insets 0, gap 8 2, fillx, hidemode 3, wrap " + (columns.chars().filter(sign -> sign == '[').count() + 1),
-                columns + BUTTON));
+    FieldRow(List<String> columns, String removal, Consumer<FieldRow> removing) {
+        super(columns, BUTTON);
         this.removal = removal;
-        setOpaque(false);
         remove = Buttons.of(removal, () -> removing.accept(this));
     }
 

@@ -14,8 +14,8 @@ import java.util.function.UnaryOperator;
 
 /** The figures before and after, as they were printed. */
 final class FiguresCard extends RowsCard {
-    private static final String COLUMNS = "[10:10:, grow 25, fill][10:10:, grow 19, fill][10:10:, grow 19, fill][10:10:, grow 18, fill]"
-            + "[10:10:, grow 19, fill]";
+    private static final List<String> COLUMNS = List.of("[10:10:, grow 25, fill]", "[10:10:, grow 19, fill]", "[10:10:, grow 19, fill]",
+            "[10:10:, grow 18, fill]", "[10:10:, grow 19, fill]");
 
     private final AuditDesk desk;
 

@@ -33,7 +33,7 @@ final class ProcedureCard extends Card {
     /** A card without items; one {@code ofBoth} has heads over the columns of both figures. */
     ProcedureCard(AuditDesk desk, String head, boolean ofBoth) {
         super(Words.of(head), new MigLayout("insets 20, gap 8 8, fillx, hidemode 3, wrap " + (ofBoth ? 3 : 2),
-                ofBoth ? "[130:210:][150:230:, grow, fill][150:230:, grow, fill]" : "[210:pref:][grow, fill]"));
+                ofBoth ? "[pref:210:, shrinkprio 200][150:230:, grow, fill][150:230:, grow, fill]" : "[210:pref:][grow, fill]"));
         this.desk = desk;
         if (ofBoth) {
             add(new Line(Words.of("audit.of.before"), Role.SOFT, Look.Type.SMALL), "skip 1");

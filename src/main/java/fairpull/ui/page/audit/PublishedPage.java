@@ -11,6 +11,7 @@ public final class PublishedPage implements AuditPage {
     private final WordsCard words;
     private final FiguresCard figures;
     private final ClaimsCard claims;
+    private final ValuesCard values;
 
     /** The page on a desk. */
     public PublishedPage(AuditDesk desk) {
@@ -19,9 +20,11 @@ public final class PublishedPage implements AuditPage {
         words = new WordsCard(desk);
         figures = new FiguresCard(desk);
         claims = new ClaimsCard(desk);
+        values = new ValuesCard(desk);
         view.add(start, "growx, wmin 0");
         view.add(figures, "growx, wmin 0");
         view.add(claims, "growx, wmin 0");
+        view.add(values, "growx, wmin 0");
         view.add(words, "growx, wmin 0");
     }
 
@@ -41,5 +44,6 @@ public final class PublishedPage implements AuditPage {
         words.refresh();
         figures.refresh();
         claims.refresh();
+        values.refresh();
     }
 }

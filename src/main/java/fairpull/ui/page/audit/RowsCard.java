@@ -7,8 +7,10 @@ import fairpull.ui.form.Line;
 import fairpull.ui.form.Prose;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.Box;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -24,13 +26,13 @@ abstract class RowsCard extends Card {
      * @param columns of the layout of its rows
      * @param heads keys of the heads of the columns
      */
-    RowsCard(String key, String columns, List<String> heads) {
+    RowsCard(String key, List<String> columns, List<String> heads) {
         super(Words.of(key + ".head"), new MigLayout("insets 20, gap 8 8, fillx, wrap 1", "[grow, fill]"));
         add(Prose.small(Words.of(key + ".about")), "growx, wmin 0");
         place.setOpaque(false);
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 8 2, fillx", columns + FieldRow.BUTTON));
-        line.setOpaque(false);
-        heads.forEach(head -> line.add(new Line(Words.of(head), Role.SOFT, Look.Type.SMALL), "wmin 0"));
+        FoldingRow line = new FoldingRow(columns, FieldRow.BUTTON);
+        heads.forEach(head -> line.add(new Line(Words.of(head), Role.SOFT, Look.Type.SMALL), "growx, wmin 0"));
+        line.add(Box.createRigidArea(new Dimension(0, 0)));
         place.add(line, "growx, wmin 0");
         add(place, "growx, wmin 0");
         add(Buttons.of(key + ".add", this::another), "growx 0");

@@ -7,6 +7,7 @@ import fairpull.domain.unit.Unit;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;
+import fairpull.ui.form.Input;
 import fairpull.ui.form.Teller;
 import fairpull.ui.theme.Words;
 import java.nio.file.InvalidPathException;
@@ -49,7 +50,7 @@ final class TablesCard extends Card {
     }
 
     private void take() {
-        Entry.flush(this);
+        Input.flush(this);
         if (before.file.isEmpty() || known.isEmpty()) {
             desk.words().accept(Words.of("audit.tables.lacking"));
             return;
@@ -57,7 +58,7 @@ final class TablesCard extends Card {
         String name = known.get().quantity().words();
         KeepCurves.Table first = before.table(before.file.get());
         KeepCurves.Table second = after.table(after.file.orElse(before.file.get()));
-        desk.opening().kept(publication -> Teller.around(this).onDisk(
+        desk.opening().beside(publication -> Teller.around(this).onDisk(
                 () -> KeepCurves.tables(name, known.get(), first, second, publication), taking));
     }
 

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
@@ -38,6 +39,14 @@ final class AxesCard extends Card {
         complaint.setName("tracing.axes.complaint");
         add(complaint, "spanx, growx, wmin 0, hidemode 3");
         bench.listen(this::refresh);
+        bench.onMarked(this::askForValue);
+    }
+
+    /** What the chart says at a mark is typed next: nothing has to be clicked for it. */
+    private void askForValue(Tool mark) {
+        JTextField field = values.get(mark).field();
+        field.requestFocusInWindow();
+        field.selectAll();
     }
 
     private void addPoint(Tool tool) {

@@ -17,7 +17,9 @@ import fairpull.ui.theme.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 
 /** What the parts of the page work on together: the document, the tool in hand, the curve and point that are chosen. */
@@ -31,6 +33,7 @@ final class Bench {
     private int longestGapPx = TraceTyping.usualGap();
     private int stepPx = TraceTyping.usualStep();
     private List<String> said = List.of();
+    private Consumer<Tool> marked = mark -> { };
 
     Bench() {
         document.listen(this::tell);
@@ -112,8 +115,10 @@ final class Bench {
             return;
         }
         if (tool.isAxis()) {
-            setAxisPoint(tool, place, "");
-            take(next(tool));
+            Tool done = tool;
+            setAxisPoint(done, place, "");
+            take(next(done));
+            marked.accept(done);
         } else if (tool.isFollow()) {
             follow(place);
         } else {
@@ -121,7 +126,7 @@ final class Bench {
         }
     }
 
-    /** The next point of an axis that has no place yet; then the curve. */
+    /** The next mark of an axis that has no place yet; then the first curve that has no point yet. */
     private Tool next(Tool done) {
         Tracing tracing = document.tracing().orElseThrow();
         for (Tool other : List.of(Tool.X_FIRST, Tool.X_SECOND, Tool.Y_FIRST, Tool.Y_SECOND)) {
@@ -130,7 +135,13 @@ final class Bench {
                 return other;
             }
         }
-        return done;
+        return Stream.of(Part.values()).filter(curve -> tracing.line(curve).equals(TracedLine.NONE)).findFirst().map(Tool::follow)
+                .orElse(done);
+    }
+
+    /** Hears which mark of an axis was clicked, so that its value can be typed. */
+    void onMarked(Consumer<Tool> listener) {
+        marked = listener;
     }
 
     void setAxisPoint(Tool of, PixelPoint place, String field) {
@@ -165,8 +176,25 @@ final class Bench {
         if (followed.line().isPresent()) {
             FollowedLine line = followed.line().get();
             document.edit(Words.of("tracing.edit.follow", whose), "", tracing -> tracing.with(whose, tracing.line(whose).with(line)));
+            turnOnFrom(whose, line);
         }
         tell();
+    }
+
+    /** After a line that was followed to its ends comes the other curve, once the axes are known and where that has no point yet. */
+    private void turnOnFrom(Part whose, FollowedLine line) {
+        Part other = whose == Part.A ? Part.B : Part.A;
+        Tracing tracing = document.tracing().orElseThrow();
+        boolean isWhole = !line.left().isDoubtful() && !line.right().isDoubtful() && TraceChart.axesMissing(tracing).isEmpty();
+        if (isWhole && tool == Tool.follow(whose) && tracing.line(other).equals(TracedLine.NONE)) {
+            take(Tool.follow(other));
+        }
+    }
+
+    /** {@return whether all is there that a trace of both curves needs} */
+    boolean isComplete() {
+        return document.tracing().filter(tracing -> TraceChart.axesMissing(tracing).isEmpty()
+                && Stream.of(Part.values()).noneMatch(curve -> tracing.line(curve).equals(TracedLine.NONE))).isPresent();
     }
 
     /** Sets a point where the line is near the place, or at the place itself. */

@@ -10,6 +10,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import javax.swing.SwingUtilities;
 
@@ -125,6 +126,16 @@ final class PictureHand extends MouseAdapter {
         } else if (moving && view.holds(view.at(event.getX(), event.getY()))) {
             bench.moveChosen(view.at(event.getX(), event.getY()), "drag " + drag);
         }
+    }
+
+    @Override
+    public void mouseMoved(MouseEvent event) {
+        view.pointer(Optional.of(event.getPoint()));
+    }
+
+    @Override
+    public void mouseExited(MouseEvent event) {
+        view.pointer(Optional.empty());
     }
 
     @Override

@@ -3,10 +3,8 @@ package fairpull.ui.page.tracing;
 import fairpull.app.document.OpenedPicture;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.AxisDraft;
-import fairpull.domain.tracing.LinePoint;
 import fairpull.domain.tracing.Picture;
 import fairpull.domain.tracing.PixelPoint;
-import fairpull.domain.tracing.PointSource;
 import fairpull.domain.tracing.Tracing;
 import fairpull.report.chart.Role;
 import fairpull.ui.theme.Look;
@@ -17,14 +15,14 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.RenderingHints;
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
 
 /** The picture with what was set in it, at any scale. */
@@ -41,6 +39,7 @@ final class PictureView extends JPanel {
     private double left;
     private double top;
     private boolean fitted = true;
+    private transient Optional<Point> pointer = Optional.empty();
 
     PictureView(Bench bench) {
         this.bench = bench;
@@ -125,6 +124,13 @@ final class PictureView extends JPanel {
         }
     }
 
+    /** Hears where the pointer is: points near it can be taken hold of; empty once it has left. */
+    void pointer(Optional<Point> at) {
+        Stream.of(pointer, at).flatMap(Optional::stream).forEach(place -> repaint(place.x - PointMarks.REACH, place.y - PointMarks.REACH,
+                2 * PointMarks.REACH, 2 * PointMarks.REACH));
+        pointer = at;
+    }
+
     /** {@return the place in the picture that is shown at a place of the view} */
     PixelPoint at(double x, double y) {
         return new PixelPoint((x - left) / scale, (y - top) / scale);
@@ -192,9 +198,10 @@ final class PictureView extends JPanel {
     private void paintTracing(Graphics2D g, Tracing tracing) {
         paintAxis(g, tracing.x(), "x");
         paintAxis(g, tracing.y(), "y");
+        PointMarks marks = new PointMarks(this::x, this::y, pointer);
         Part other = bench.part() == Part.A ? Part.B : Part.A;
-        paintPoints(g, tracing, other, OptionalInt.empty());
-        paintPoints(g, tracing, bench.part(), bench.chosen());
+        marks.paint(g, tracing.line(other).points(), other, OptionalInt.empty(), false);
+        marks.paint(g, tracing.line(bench.part()).points(), bench.part(), bench.chosen(), true);
     }
 
     private void paintAxis(Graphics2D g, AxisDraft axis, String name) {
@@ -220,23 +227,5 @@ final class PictureView extends JPanel {
         g.fill(new Rectangle2D.Double(x - 2, y - 12, width + 4, 15));
         g.setColor(new Color(0x0c6e60));
         g.drawString(words, (float) x, (float) y);
-    }
-
-    /** Rings for A, squares for B; what was bridged is hollow, the chosen one large. */
-    private void paintPoints(Graphics2D g, Tracing tracing, Part part, OptionalInt chosen) {
-        for (int place = 0; place < tracing.line(part).points().size(); place++) {
-            LinePoint point = tracing.line(part).points().get(place);
-            boolean isChosen = chosen.isPresent() && chosen.getAsInt() == place;
-            double radius = isChosen ? 5.5 : 1.8;
-            double x = x(point.at());
-            double y = y(point.at());
-            Shape mark = part == Part.A ? new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius)
-                    : new Rectangle2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
-            g.setColor(point.source() == PointSource.BRIDGED ? new Color(255, 255, 255, 120) : Color.WHITE);
-            g.fill(mark);
-            g.setColor(Color.BLACK);
-            g.setStroke(new BasicStroke(isChosen ? 2.2f : 0.8f));
-            g.draw(mark);
-        }
     }
 }

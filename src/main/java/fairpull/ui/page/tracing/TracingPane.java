@@ -23,6 +23,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** All that is needed to trace a chart, for a window of its own or a part of a page. */
 public final class TracingPane extends JPanel {
+    /** The width of the cards at the usual size of type. */
+    private static final int SIDE = 370;
+
     private final transient Bench bench = new Bench();
     private final transient TracingFiles files;
     private final PictureView view = new PictureView(bench);
@@ -44,7 +47,8 @@ public final class TracingPane extends JPanel {
 
     private TracingPane(Settings settings, Optional<Runnable> taking) {
         super(new MigLayout("gap 12 8, fill, insets " + (taking.isPresent() ? "0" : "12 16 12 16"),
-                "[grow, fill][370!, fill]", "[][][grow, fill]"));
+                "", "[][][grow, fill]"));
+        columns();
         setName("tracing");
         files = new TracingFiles(this, bench, settings, this::say);
         save = taking.map(take -> Buttons.primary("tracing.take", take))
@@ -73,6 +77,20 @@ public final class TracingPane extends JPanel {
         bench.listen(this::refresh);
         say("");
         bench.take(Tool.X_FIRST);
+    }
+
+    /** The cards beside the picture grow with the type, but leave it the larger part. */
+    private void columns() {
+        String side = SIDE + ":" + Math.round(SIDE * Look.scale()) + ":40%";
+        ((MigLayout) getLayout()).setColumnConstraints("[grow, fill][" + side + ", fill, shrink 0]");
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (getLayout() instanceof MigLayout) {
+            columns();
+        }
     }
 
     private JPanel bar(PictureDrops drops) {
@@ -156,8 +174,8 @@ public final class TracingPane extends JPanel {
 
     private void refresh() {
         boolean open = bench.document().tracing().isPresent();
-        task.setText(open ? Words.of(bench.tool().key() + ".task", bench.tool().isAxis() ? "" : bench.part())
-                : Words.of("tracing.nothing"));
+        task.setText(!open ? Words.of("tracing.nothing") : bench.isComplete() && bench.tool().isFollow() ? Words.of("tracing.complete")
+                : Words.of(bench.tool().key() + ".task", bench.tool().isAxis() ? "" : bench.part()));
         undo.setEnabled(bench.document().undoLabel().isPresent());
         redo.setEnabled(bench.document().redoLabel().isPresent());
         undo.setToolTipText(bench.document().undoLabel().map(Words::tip).orElse(Words.tip(Words.of("tracing.undo.tip"))));

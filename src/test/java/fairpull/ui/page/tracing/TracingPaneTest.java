@@ -170,6 +170,7 @@ class TracingPaneTest {
         Tracing before = tracing();
         setAxes();
         follow(Part.A);
+        press("tracing.part.A");
         press("tracing.points");
         click(new PixelPoint(chart.xPx(1200), chart.yPx(100)));
         key("DELETE");
