@@ -39,7 +39,7 @@ public final class CurvesChart {
         double low = values.getMin() - margin;
         double high = values.getMax() + margin;
         double left = Axes.leftMargin(low, high);
-        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), table.grid().firstRadPerS(),
+        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), width, table.grid().firstRadPerS(),
                 table.grid().lastRadPerS(), low, high);
     }
 
@@ -49,15 +49,16 @@ public final class CurvesChart {
     }
 
     private Drawing draw() {
-        shapes.addAll(plot.frame(CurveWords.axis(curve), width));
-        shapes.addAll(plot.speeds(plot.panel(), width));
+        shapes.addAll(plot.frame(CurveWords.axis(curve)));
+        shapes.addAll(plot.speeds(plot.panel()));
         installs.forEach(install -> install.pulls().forEach(pull -> over(pull, faint(install.part()))));
         installs.forEach(install -> over(install.mean(), new Pen(role(install.part()), 0.7, Shape.Dash.SOLID)));
         part(CurvePoint::meanA, new Pen(Role.A, 1.5, Shape.Dash.SOLID));
         part(CurvePoint::meanB, new Pen(Role.B, 2.8, Shape.Dash.BROKEN));
         letters();
-        shapes.addAll(SpeedPlot.foot(settings, HEIGHT, width));
-        return new Drawing(width, HEIGHT + SpeedPlot.beneath(settings, width), CurveWords.curvesTitle(curve),
+        Foot foot = new Foot(settings, width);
+        shapes.addAll(foot.under(HEIGHT));
+        return new Drawing(width, HEIGHT + foot.height(), CurveWords.curvesTitle(curve),
                 CurveWords.curvesDescription(curve), shapes);
     }
 

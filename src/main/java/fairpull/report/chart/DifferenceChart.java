@@ -48,7 +48,7 @@ public final class DifferenceChart {
         }
         double margin = high > low ? 0.08 * (high - low) : 1;
         double left = Axes.leftMargin(low - margin, high + margin);
-        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), curve.curves().grid().firstRadPerS(),
+        this.plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), width, curve.curves().grid().firstRadPerS(),
                 curve.curves().grid().lastRadPerS(), low - margin, high + margin);
     }
 
@@ -64,7 +64,7 @@ public final class DifferenceChart {
 
     private Drawing draw() {
         Stretches.of(curve).forEach(this::band);
-        shapes.addAll(plot.frame(CurveWords.changeAxis(curve), width));
+        shapes.addAll(plot.frame(CurveWords.changeAxis(curve)));
         shapes.add(across(0, Role.INK, 1.4, Shape.Dash.SOLID));
         worthwhile.ifPresent(gain -> shapes.add(across(gain, Role.GATE, 1.2, Shape.Dash.BROKEN)));
         for (List<CurvePoint> stretch : Stretches.of(curve)) {
@@ -74,9 +74,10 @@ public final class DifferenceChart {
         labels();
         Bounds strip = new Bounds(plot.panel().x(), HEIGHT, plot.panel().width(), STRIP);
         shownRanges(strip);
-        shapes.addAll(plot.speeds(strip, width));
-        shapes.addAll(SpeedPlot.foot(settings, strip.bottom(), width));
-        return new Drawing(width, strip.bottom() + SpeedPlot.beneath(settings, width), CurveWords.changeTitle(curve),
+        shapes.addAll(plot.speeds(strip));
+        Foot foot = new Foot(settings, width);
+        shapes.addAll(foot.under(strip.bottom()));
+        return new Drawing(width, strip.bottom() + foot.height(), CurveWords.changeTitle(curve),
                 CurveWords.ranges(curve), shapes);
     }
 

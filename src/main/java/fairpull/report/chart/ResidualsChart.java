@@ -83,15 +83,16 @@ public final class ResidualsChart {
                 speeds(panel);
             }
         }
-        shapes.addAll(SpeedPlot.foot(settings, bottom, Drawing.WIDTH));
-        return new Drawing(Drawing.WIDTH, bottom + SpeedPlot.beneath(settings, Drawing.WIDTH), CurveWords.residualTitle(),
+        Foot foot = new Foot(settings, Drawing.WIDTH);
+        shapes.addAll(foot.under(bottom));
+        return new Drawing(Drawing.WIDTH, bottom + foot.height(), CurveWords.residualTitle(),
                 CurveWords.residualDescription(curve), shapes);
     }
 
     private void panel(Residual residual, Bounds panel, boolean first) {
         Part part = residual.install().part();
         Role role = part == Part.A ? Role.A : Role.B;
-        SpeedPlot plot = new SpeedPlot(panel, grid.firstRadPerS(), grid.lastRadPerS(), -reach, reach);
+        SpeedPlot plot = new SpeedPlot(panel, Drawing.WIDTH, grid.firstRadPerS(), grid.lastRadPerS(), -reach, reach);
         Axes.lines(panel, new Scale(-reach, reach, panel.bottom(), panel.y()), MOST_LINES).stream()
                 .filter(shape -> first || !(shape instanceof Shape.Words)).forEach(shapes::add);
         String title = LetterWidths.fit(residual.install().label(), Shape.Type.STRONG, panel.width());

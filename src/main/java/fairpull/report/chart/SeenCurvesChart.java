@@ -21,11 +21,13 @@ public final class SeenCurvesChart {
 
     private final CurvePair pair;
     private final Unit unit;
+    private final double width;
     private final SpeedPlot plot;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private SeenCurvesChart(CurvePair pair) {
+    private SeenCurvesChart(CurvePair pair, double width) {
         this.pair = pair;
+        this.width = width;
         this.unit = pair.published().unit();
         double[] values = DoubleStream.concat(pair.before().values().stream(), pair.after().values().stream()).map(unit::fromSi).sorted()
                 .toArray();
@@ -33,14 +35,14 @@ public final class SeenCurvesChart {
         double highest = values[values.length - 1];
         double margin = Math.max(0.04 * (highest - lowest), 1e-9 * Math.max(1, Math.abs(highest)));
         double left = Axes.leftMargin(lowest - margin, highest + margin);
-        plot = new SpeedPlot(new Bounds(left, TOP, Drawing.WIDTH - left - RIGHT, HEIGHT - TOP),
+        plot = new SpeedPlot(new Bounds(left, TOP, width - left - RIGHT, HEIGHT - TOP), width,
                 Math.min(pair.before().range().lowRadPerS(), pair.after().range().lowRadPerS()),
                 Math.max(pair.before().range().highRadPerS(), pair.after().range().highRadPerS()), lowest - margin, highest + margin);
     }
 
     /** {@return the chart of a pair of curves} */
-    public static Drawing draw(CurvePair pair) {
-        return new SeenCurvesChart(pair).draw();
+    public static Chart of(CurvePair pair) {
+        return width -> new SeenCurvesChart(pair, width).draw();
     }
 
     private Drawing draw() {
@@ -52,8 +54,9 @@ public final class SeenCurvesChart {
         line(pair.before(), new Pen(Role.A, 1.5, Shape.Dash.SOLID));
         line(pair.after(), new Pen(Role.B, 2.4, Shape.Dash.BROKEN));
         letters();
-        shapes.addAll(SpeedPlot.foot(reading, HEIGHT));
-        return new Drawing(Drawing.WIDTH, HEIGHT + SpeedPlot.beneath(reading), SeenCurvesWords.title(pair),
+        Foot foot = new Foot(reading, width);
+        shapes.addAll(foot.under(HEIGHT));
+        return new Drawing(width, HEIGHT + foot.height(), SeenCurvesWords.title(pair),
                 SeenCurvesWords.description(pair), shapes);
     }
 

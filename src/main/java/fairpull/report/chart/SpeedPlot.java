@@ -11,10 +11,9 @@ final class SpeedPlot {
     /** Engine speed in so many figures leaves each room for its unit. */
     private static final int MOST_TICKS = 7;
     private static final double ROOM_OF_TICK = 75;
-    private static final double LINE_OF_FOOT = 15;
-    private static final double AXIS = 26;
 
     private final Bounds panel;
+    private final double width;
     private final Scale across;
     private final Scale up;
 
@@ -22,13 +21,15 @@ final class SpeedPlot {
      * Makes the frame.
      *
      * @param panel where it stands
+     * @param width the width of the drawing
      * @param lowRadPerS the lowest speed shown
      * @param highRadPerS the highest, above it
      * @param low the lowest value
      * @param high the highest, above {@code low}
      */
-    SpeedPlot(Bounds panel, double lowRadPerS, double highRadPerS, double low, double high) {
+    SpeedPlot(Bounds panel, double width, double lowRadPerS, double highRadPerS, double low, double high) {
         this.panel = panel;
+        this.width = width;
         this.across = new Scale(Units.RPM.fromSi(lowRadPerS), Units.RPM.fromSi(highRadPerS), panel.x(), panel.right());
         this.up = new Scale(low, high, panel.bottom(), panel.y());
     }
@@ -49,45 +50,14 @@ final class SpeedPlot {
         return new Point(x(radPerS), y(value));
     }
 
-    List<Shape> frame(String label, double width) {
+    List<Shape> frame(String label) {
         return Axes.up(panel, up, label, width);
     }
 
     /** {@return the speed axis along the lower edge of a strip that stands under the panel} */
-    List<Shape> speeds(Bounds strip, double width) {
+    List<Shape> speeds(Bounds strip) {
         int most = (int) Math.min(MOST_TICKS, strip.width() / ROOM_OF_TICK);
         return Axes.along(strip, across, most, value -> Numbers.THIN + Units.RPM.symbol(), width);
-    }
-
-    /** {@return how much room the speed axis and the settings take beneath a plot} */
-    static double beneath(String settings, double width) {
-        return AXIS + LINE_OF_FOOT * footLines(settings, width).size() + 4;
-    }
-
-    /** {@return the settings in small type under the speed axis, broken where they are joined} */
-    static List<Shape> foot(String settings, double bottom, double width) {
-        List<Shape> shapes = new ArrayList<>();
-        double y = bottom + AXIS + LINE_OF_FOOT - 3;
-        for (String line : footLines(settings, width)) {
-            shapes.add(new Shape.Words(new Point(2, y), line, Role.SOFT, Shape.Type.SMALL, Shape.Anchor.START));
-            y += LINE_OF_FOOT;
-        }
-        return shapes;
-    }
-
-    private static List<String> footLines(String settings, double width) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String part : settings.split(" · ")) {
-            String longer = line.isEmpty() ? part : line + " · " + part;
-            if (!line.isEmpty() && LetterWidths.of(longer, Shape.Type.SMALL) > width - 4) {
-                lines.add(line);
-                longer = part;
-            }
-            line = LetterWidths.fit(longer, Shape.Type.SMALL, width - 4);
-        }
-        lines.add(line);
-        return lines;
     }
 
     /**

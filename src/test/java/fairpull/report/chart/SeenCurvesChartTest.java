@@ -30,7 +30,8 @@ class SeenCurvesChartTest {
     private static Drawing chart(double errorKw) {
         CurveSource.Traced trace = new CurveSource.Traced("chart-trace.json");
         Publication.Curves published = new Publication.Curves("power", Units.KILOWATT, Units.RPM, trace, trace);
-        return SeenCurvesChart.draw(new CurvePair(published, curve(rpm -> 20 + rpm / 50, errorKw), curve(rpm -> 24 + rpm / 50, errorKw)));
+        CurvePair pair = new CurvePair(published, curve(rpm -> 20 + rpm / 50, errorKw), curve(rpm -> 24 + rpm / 50, errorKw));
+        return SeenCurvesChart.of(pair).wide(Drawing.WIDTH);
     }
 
     private static <S extends Shape> List<S> of(Drawing chart, Class<S> kind) {

@@ -96,7 +96,7 @@ final class TakenCard extends Card {
         if (view.trouble().isPresent()) {
             return new Prose(FaultWords.of(view.trouble().get()), Role.B, Look.Type.BODY);
         }
-        ScaledChart chart = new ScaledChart(view.drawing().orElseThrow());
+        ScaledChart chart = new ScaledChart(view.chart().orElseThrow());
         chart.setName("audit.taken.chart." + place);
         chart.setMinimumSize(wide(CHART));
         return chart;
