@@ -47,9 +47,7 @@ public final class AtomicWrite {
                 move(file.getValue(), file.getKey());
             }
         } finally {
-            for (Path temporary : filled.values()) {
-                Files.deleteIfExists(temporary);
-            }
+            filled.values().forEach(AtomicWrite::drop);
         }
     }
 
@@ -72,7 +70,7 @@ public final class AtomicWrite {
                 throw failed;
             }
         } finally {
-            Files.deleteIfExists(before);
+            drop(before);
         }
     }
 
@@ -100,8 +98,13 @@ public final class AtomicWrite {
             fill(target, temporary, fill);
             move(temporary, target);
         } finally {
-            Files.deleteIfExists(temporary);
+            drop(temporary);
         }
+    }
+
+    /** What is left of a temporary file; trouble with it must not hide why it was left. */
+    private static void drop(Path temporary) {
+        temporary.toFile().delete();
     }
 
     private static Path beside(Path target) {

@@ -11,7 +11,7 @@ final class DiskTrouble {
     private DiskTrouble() {
     }
 
-    /** {@return the trouble of writing a file; never of a temporary one, and never of none} */
+    /** {@return the trouble of writing a file: told of it, or of its folder where that is gone, never of a temporary file or of none} */
     static IOException of(Path meant, Path temporary, IOException trouble) {
         if (!(trouble instanceof FileSystemException named)) {
             return new FileSystemException(meant.toString(), null, trouble.getMessage());
@@ -20,7 +20,7 @@ final class DiskTrouble {
             return trouble;
         }
         return trouble instanceof AccessDeniedException ? new AccessDeniedException(meant.toString(), null, named.getReason())
-                : trouble instanceof NoSuchFileException ? new NoSuchFileException(meant.toString(), null, named.getReason())
+                : trouble instanceof NoSuchFileException ? new NoSuchFileException(String.valueOf(meant.toAbsolutePath().getParent()))
                 : new FileSystemException(meant.toString(), null, named.getReason());
     }
 }
