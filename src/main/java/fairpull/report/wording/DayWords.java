@@ -147,9 +147,10 @@ public final class DayWords {
         if (day.hours().isEmpty()) {
             return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
         }
-        String clock = String.format(Locale.ROOT, "%02d:%02d", minutes % MINUTES_A_DAY / 60, minutes % 60);
-        long days = minutes / MINUTES_A_DAY;
-        return days == 0 ? clock : clock + (days == 1 ? " the next day" : " " + days + " days later");
+        String clock = String.format(Locale.ROOT, "%02d:%02d", Math.floorMod(minutes, MINUTES_A_DAY) / 60, Math.floorMod(minutes, 60));
+        long days = Math.floorDiv(minutes, MINUTES_A_DAY);
+        return days == 0 ? clock
+                : clock + (days == 1 ? " the next day" : days == -1 ? " the day before" : " " + days + " days later");
     }
 
     private static String duration(double seconds) {
