@@ -3,6 +3,7 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
+import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.Outlook;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Correction;
@@ -15,7 +16,9 @@ import fairpull.io.json.PlanJson;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.Locale;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +55,18 @@ class PlanningTest {
         assertThat(PlanJson.indented(hand.document().plan())).isEqualTo(nothing);
         hand.redoAll();
         assertThat(PlanJson.indented(hand.document().plan())).isEqualTo(complete);
+    }
+
+    @Test
+    void aLimitOfTheSearchStandsAsItWasSet() {
+        Hand hand = Hand.on(Document.unsaved(ExamplePlan.plan()), home);
+        hand.go("page.sequence");
+        hand.type("days.hours", "8.5 h");
+        hand.settle();
+        assertThat(hand.find("days.hours", JTextField.class).getText().replaceAll("\\h", " ")).isEqualTo("8.5 h");
+        hand.type("days.installs", "5");
+        hand.settle();
+        assertThat(hand.find("days.installs", JTextField.class).getText()).isEqualTo("5");
     }
 
     private static void question(Hand hand) {

@@ -2,6 +2,7 @@ package fairpull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.formdev.flatlaf.FlatLaf;
 import fairpull.app.document.Document;
 import fairpull.app.task.Progress;
 import fairpull.app.usecase.JudgeFolder;
@@ -31,7 +32,9 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
+import javax.swing.text.View;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.AfterEach;
@@ -253,6 +256,23 @@ class PullsTest {
             }
         }
         assertThat(compared).isGreaterThan(50);
+    }
+
+    @Test
+    void aLongHeadOfAColumnIsReadInLines() throws IOException {
+        Hand hand = complete();
+        JTable table = hand.find("pulls.list", JTable.class);
+        Waiting.onWindowThread(() -> {
+            assertThat(table.getColumnName(3)).doesNotContain("<").contains("3000-6500 rpm, hp");
+            for (int round = 0; round < 2; round++) {
+                JLabel head = (JLabel) table.getTableHeader().getDefaultRenderer().getTableCellRendererComponent(table, "a < b & c", false, false,
+                        -1, 3);
+                assertThat(head.getClientProperty("html")).as("laid out in lines").isInstanceOf(View.class);
+                assertThat(head.getText()).contains("a &lt; b &amp; c");
+                FlatLaf.updateUI();
+                SwingUtilities.updateComponentTreeUI(table.getTableHeader());
+            }
+        });
     }
 
     @Test

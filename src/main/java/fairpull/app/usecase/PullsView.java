@@ -8,7 +8,9 @@ import fairpull.domain.finding.Fate;
 import fairpull.domain.finding.Notice;
 import fairpull.domain.finding.PullSeen;
 import fairpull.domain.plan.Condition;
+import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Measure;
+import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.PullId;
 import fairpull.engine.check.Checklist.Looked;
 import fairpull.io.folder.TestFolder;
@@ -20,6 +22,7 @@ import fairpull.report.wording.Times;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
@@ -122,6 +125,7 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
         private final List<String> trouble = new ArrayList<>();
         private final Progress progress;
         private final Evidence evidence;
+        private final Map<String, ZoneOffset> zones;
         private final Optional<Condition> temperature;
 
         Maker(TestFolder test, TestFolder.Content content, Progress progress) {
@@ -129,8 +133,20 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
             this.test = test;
             this.content = content;
             this.evidence = Evidence.of(test, content, this::hear, progress.part(0, 2));
+            this.zones = zones(content.plan(), evidence.pulls());
             this.temperature = TEMPERATURES.stream()
                     .filter(one -> evidence.pulls().stream().anyMatch(pull -> pull.conditionsSi().containsKey(one))).findFirst();
+        }
+
+        /** {@return the offset from UTC of the first start in the session of each install} */
+        private static Map<String, ZoneOffset> zones(Plan plan, List<PullSeen> pulls) {
+            Map<String, ZoneOffset> zones = new HashMap<>();
+            plan.sequence().sessions().forEach(session -> {
+                List<String> installs = session.installs().stream().map(Install::label).toList();
+                pulls.stream().filter(pull -> installs.contains(pull.pull().install())).flatMap(pull -> pull.startedAt().stream())
+                        .findFirst().ifPresent(start -> installs.forEach(install -> zones.put(install, start.getOffset())));
+            });
+            return zones;
         }
 
         private void hear(Optional<PullId> pull, InputException problem) {
@@ -173,9 +189,11 @@ public record PullsView(List<String> measures, boolean corrected, String tempera
             return new Row(pull.pull(), time(pull), pull.fate(), PlanWords.fate(pull.fate()), pull.reason(), values, factor, start, checks);
         }
 
-        private static Figure time(PullSeen pull) {
+        /** By the clock of the first pull of the session: pulls that were noted in other zones must not seem out of order. */
+        private Figure time(PullSeen pull) {
             OptionalDouble minutes = Double.isFinite(pull.minutes()) ? OptionalDouble.of(pull.minutes()) : OptionalDouble.empty();
-            return pull.startedAt().map(start -> new Figure(Times.clock(start), start.toEpochSecond()))
+            return pull.startedAt().map(start -> new Figure(Times.clock(start.withOffsetSameInstant(
+                    zones.getOrDefault(pull.pull().install(), start.getOffset()))), start.toEpochSecond()))
                     .orElseGet(() -> minutes.isPresent()
                             ? new Figure(Numbers.resolving(1, "min").with(minutes.getAsDouble()), minutes.getAsDouble()) : Figure.NONE);
         }

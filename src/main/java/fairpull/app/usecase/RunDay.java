@@ -21,6 +21,7 @@ import fairpull.report.wording.EntryWords;
 import fairpull.report.wording.RunWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,7 @@ import java.util.Set;
  * @param log the log as it stands
  */
 public record RunDay(Path folder, Plan plan, DayLog log) {
+    private static final Duration DAY_OF_WORK = Duration.ofHours(16);
 
     /** {@return the day of the test in a folder} */
     public static RunDay of(Path folder) throws IOException {
@@ -68,6 +70,18 @@ public record RunDay(Path folder, Plan plan, DayLog log) {
     /** {@return since when the car has stood, where it was left for hours} */
     public Optional<OffsetDateTime> leftAt(OffsetDateTime now) {
         return NextStep.leftAt(plan, log, now);
+    }
+
+    /**
+     * {@return a time as the day tells it: at the offset from UTC at which its last act was written down, wherever the computer is by now}
+     * A day that was left for longer than a day of work goes on by the clock of the computer.
+     */
+    public OffsetDateTime onItsClock(OffsetDateTime now) {
+        return log.standing().stream().filter(record -> record.entry() instanceof LogEntry.PullRun
+                || record.entry() instanceof LogEntry.Swap || record.entry() instanceof LogEntry.DayEnded).map(LogRecord::at)
+                .reduce((earlier, later) -> later)
+                .filter(last -> NextStep.isDone(plan, log) || Duration.between(last, now).compareTo(DAY_OF_WORK) < 0)
+                .map(last -> now.withOffsetSameInstant(last.getOffset())).orElse(now);
     }
 
     /** {@return whether the last act of the day lies in the future: the clock was set back} */

@@ -23,12 +23,13 @@ import java.time.OffsetDateTime;
  */
 public record RunFace(NextAction next, String head, String beside, String counting, String clock, String sign, String window) {
 
-    /** {@return the face of a day; a blind one does not name parts} */
-    public static RunFace of(RunDay day, OffsetDateTime now, boolean blind) {
+    /** {@return the face of a day by the clock of the computer; a blind one does not name parts} */
+    public static RunFace of(RunDay day, OffsetDateTime computer, boolean blind) {
+        OffsetDateTime now = day.onItsClock(computer);
         NextAction next = day.next(now);
         return new RunFace(next, RunWords.head(next), RunWords.beside(next, day.plan(), blind), RunWords.counting(next, now),
                 RunWords.clock(next, now), RunWords.sign(next, now),
-                window(day, next, now));
+                RunWords.elsewhere(window(day, next, now), now, computer));
     }
 
     private static String window(RunDay day, NextAction next, OffsetDateTime now) {

@@ -111,6 +111,12 @@ public final class RunWords {
                 + next.latest().map(to -> ", latest " + MINUTE.format(to)).orElse("")).orElse("");
     }
 
+    /** {@return a sentence with times of the day, which says so where the clock of the computer shows another hour} */
+    public static String elsewhere(String times, OffsetDateTime day, OffsetDateTime computer) {
+        return times.isEmpty() || day.getOffset().equals(computer.getOffset()) ? times
+                : times + "\nby the day’s clock (" + Times.zone(day) + "); this computer shows " + MINUTE.format(computer);
+    }
+
     /** {@return the band of a gate} */
     public static String band(GateNow now, UnitSystem system) {
         Unit unit = PlanWords.unitOf(now.gate().condition(), system);

@@ -15,8 +15,12 @@ public final class Times {
 
     /** {@return day, clock and offset} */
     public static String full(OffsetDateTime time) {
-        String offset = time.getOffset().equals(ZoneOffset.UTC) ? "" : time.getOffset().toString().replace('-', '−');
-        return MINUTE.format(time) + " UTC" + offset;
+        return MINUTE.format(time) + " " + zone(time);
+    }
+
+    /** {@return the offset from UTC} */
+    public static String zone(OffsetDateTime time) {
+        return "UTC" + (time.getOffset().equals(ZoneOffset.UTC) ? "" : time.getOffset().toString().replace('-', '−'));
     }
 
     /** {@return the clock to the second} */

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -65,7 +66,7 @@ final class Letters {
         List<Integer> named = new ArrayList<>(missing).subList(0, Math.min(missing.size(), MOST_NAMED));
         String more = missing.size() > named.size() ? " and " + (missing.size() - named.size()) + " more" : "";
         return MARK + " stands for a letter that the typefaces of this PDF lack: "
-                + named.stream().map(point -> String.format("U+%04X", point)).collect(Collectors.joining(", ")) + more
+                + named.stream().map(point -> String.format(Locale.ROOT, "U+%04X", point)).collect(Collectors.joining(", ")) + more
                 + ". The same page as HTML shows it.";
     }
 

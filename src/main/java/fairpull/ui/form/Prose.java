@@ -47,9 +47,13 @@ public final class Prose extends JTextArea {
 
     /** Text that is shown as it is, such as words with the names of files in them. */
     public static Prose verbatim() {
-        Prose prose = body("");
-        prose.verbatim = true;
-        return prose;
+        return body("").asWritten();
+    }
+
+    /** Shows what it is given as it is, from now on; returns itself. */
+    public Prose asWritten() {
+        verbatim = true;
+        return this;
     }
 
     @Override

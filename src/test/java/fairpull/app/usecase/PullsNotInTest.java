@@ -24,7 +24,7 @@ class PullsNotInTest {
     private Path folder;
     private OffsetDateTime now = OffsetDateTime.of(2026, 5, 9, 9, 0, 0, 0, ZoneOffset.UTC);
 
-    /** A1 is run with all its exports, B1 has two of its three counted pulls, the export of the second is not in. */
+    /** A1 is run with all its exports, B1 has two of its five counted pulls, the export of the second is not in. */
     private void run() throws IOException {
         folder = home.resolve("pump");
         var plan = KeepTest.open(Path.of("plans/electric-pump")).plan();
@@ -59,6 +59,21 @@ class PullsNotInTest {
         assertThat(told()).containsEntry("A1-5", "used:").containsEntry("B1-2", "not in yet: run, its export has not come in")
                 .containsEntry("B1-3", "not in yet: not yet due").containsEntry("A2-W1", "not in yet: not yet due");
         assertThat(told().values()).noneMatch(words -> words.contains("never"));
+    }
+
+    @Test
+    void timesOfASessionStandOnTheClockOfItsFirstPull() throws IOException {
+        run();
+        List<String> before = times();
+        assertThat(before).hasSize(11).startsWith("09:10:00").endsWith("10:50:00");
+        RunDay.of(folder).pullDone(now.plusMinutes(10).withOffsetSameInstant(ZoneOffset.ofHours(13)));
+        assertThat(times()).hasSize(12).startsWith(before.toArray(String[]::new)).endsWith("11:00:00");
+    }
+
+    /** {@return the times that are known, in the order of the plan} */
+    private List<String> times() throws IOException {
+        return PullsView.of(folder, Progress.none()).rows().stream().filter(row -> row.time().text().contains(":"))
+                .map(row -> row.time().text()).toList();
     }
 
     @Test

@@ -9,6 +9,7 @@ import fairpull.app.usecase.RigTyping;
 import fairpull.app.usecase.StartingPlan;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.unit.UnitSystem;
+import fairpull.ui.form.Prose;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -68,6 +69,14 @@ class LocalNumbersTest {
             }
             assertThat(RigTyping.pressure(hint("rig.tyres.hint", system))).isPresent();
         }
+    }
+
+    @Test
+    void namesOfFilesAreNoFigures() {
+        in("de-DE");
+        Prose prose = Prose.small("").asWritten();
+        prose.setText("run 2.5.csv");
+        assertThat(prose.getText()).isEqualTo("run 2.5.csv");
     }
 
     private static String hint(String key, UnitSystem system) {

@@ -18,6 +18,7 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableRowSorter;
 
 /** Every pull in a row, sorted by whichever column; what is chosen in it is chosen everywhere. */
@@ -48,10 +49,15 @@ final class PullTable extends JTable {
         getTableHeader().setPreferredSize(new Dimension(100, (int) (HEAD * Look.scale())));
         if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
             label.setVerticalAlignment(SwingConstants.TOP); // a head that wraps must not push its last line out
+            getTableHeader().setDefaultRenderer((table, value, isSelected, hasFocus, row, column) -> {
+                label.putClientProperty("html.disable", Boolean.FALSE); // a new look takes it back
+                return ((TableCellRenderer) label).getTableCellRendererComponent(table, lines(String.valueOf(value)), isSelected, hasFocus,
+                        row, column);
+            });
         }
     }
 
-    /** A head in as many lines as it needs. */
+    /** A head in as many lines as it needs, whatever stands in it shown as it is. */
     private static String lines(String head) {
         return Words.tip(head);
     }
@@ -113,13 +119,13 @@ final class PullTable extends JTable {
                 + (row.reason().isBlank() ? "" : ": " + row.reason()), false, 170));
         for (int measure = 0; measure < view.measures().size(); measure++) {
             int place = measure;
-            columns.add(new Column(lines(view.measures().get(measure)), row -> row.values().get(place), true, 110));
+            columns.add(new Column(LocalNumbers.shown(view.measures().get(measure)), row -> row.values().get(place), true, 110));
         }
         if (view.corrected()) {
             columns.add(new Column(Words.of("pulls.column.factor"), PullsView.Row::factor, true, 70));
         }
         if (!view.temperature().isEmpty()) {
-            columns.add(new Column(lines(view.temperature()), PullsView.Row::start, true, 90));
+            columns.add(new Column(view.temperature(), PullsView.Row::start, true, 90));
         }
         columns.add(new Column(Words.of("pulls.column.checks"), row -> row.checks().size(), true, 56));
         return columns;

@@ -44,6 +44,7 @@ final class NextCard extends Card {
         head.setName("run.head");
         clock.setName("run.clock");
         sign.setName("run.sign");
+        window.setName("run.window");
         trouble.setName("run.trouble");
         verdict.setName("run.verdict");
         add(new Line(Words.of("run.next"), Role.SOFT, Look.Type.STRONG));

@@ -254,8 +254,13 @@ public final class RunPage implements Page {
                 fault -> gates.refuse(condition, FaultWords.of(fault))));
     }
 
-    /** {@return the time on the clock of the day} */
+    /** {@return the time on the clock of the day, which may have begun in another zone than the computer is in now} */
     OffsetDateTime now() {
+        OffsetDateTime computer = computer();
+        return day.map(read -> read.onItsClock(computer)).orElse(computer);
+    }
+
+    private OffsetDateTime computer() {
         return OffsetDateTime.now(clock).truncatedTo(ChronoUnit.MILLIS);
     }
 
@@ -297,7 +302,7 @@ public final class RunPage implements Page {
     private void tick() {
         day.ifPresent(read -> {
             OffsetDateTime now = now();
-            RunFace face = RunFace.of(read, now, desk.isBlind());
+            RunFace face = RunFace.of(read, computer(), desk.isBlind());
             next.show(face);
             tones.at(face.next(), now).ifPresent(hertz -> {
                 if (acts.isLoud()) {

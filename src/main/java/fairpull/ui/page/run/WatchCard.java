@@ -8,6 +8,7 @@ import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;
+import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Insets;
@@ -33,9 +34,9 @@ final class WatchCard extends Card {
     private final int everyMs;
     private final Consumer<Path> found;
     private final Consumer<Optional<FolderWatch>> chosen;
-    private final Prose state = new Prose("", Role.INK, Look.Type.SMALL);
-    private final Prose news = new Prose("", Role.INK, Look.Type.SMALL);
-    private final Prose earlier = new Prose("", Role.SOFT, Look.Type.SMALL);
+    private final Prose state = new Prose("", Role.INK, Look.Type.SMALL).asWritten();
+    private final Prose news = new Prose("", Role.INK, Look.Type.SMALL).asWritten();
+    private final Prose earlier = new Prose("", Role.SOFT, Look.Type.SMALL).asWritten();
     private final List<String> heads = new ArrayList<>();
     private final JButton stop = Buttons.of("run.watch.stop", this::stop);
     private Optional<Polling> polling = Optional.empty();
@@ -143,9 +144,12 @@ final class WatchCard extends Card {
         return wanted.isPresent();
     }
 
-    /** Tells of a file: what became of it, and beneath what to know or do of it; of earlier ones only what became of them. */
+    /**
+     * Tells of a file: what became of it, and beneath what to know or do of it; of earlier ones only what became of them. Names of files
+     * are no figures, and stay as they are.
+     */
     void tell(String head, List<String> beneath) {
-        news.setText(Stream.concat(Stream.of(head), beneath.stream()).collect(Collectors.joining("\n")));
+        news.setText(Stream.concat(Stream.of(head), beneath.stream().map(LocalNumbers::shown)).collect(Collectors.joining("\n")));
         earlier.setText(String.join("\n", heads));
         heads.add(0, head);
         heads.subList(Math.min(heads.size(), MOST_EARLIER), heads.size()).clear();

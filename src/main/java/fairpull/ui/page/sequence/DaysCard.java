@@ -47,10 +47,12 @@ final class DaysCard extends Card {
         this.desk = desk;
         hours = new Entry<>("days.hours", PlanTyping::hoursAsMinutes, value -> {
             minutes = value;
+            showLimits();
             search();
         }, () -> { }).aside();
         installs = new Entry<>("days.installs", text -> PlanTyping.count(text, 2, 10), value -> {
             mostInstalls = value;
+            showLimits();
             search();
         }, () -> { }).aside();
         add(Prose.small(Words.of("days.sub")), "growx, wmin 0");
@@ -88,9 +90,13 @@ final class DaysCard extends Card {
         boolean blind = missing.refresh();
         chart.setVisible(!blind);
         answer.setVisible(!blind);
+        showLimits();
+        search();
+    }
+
+    private void showLimits() {
         hours.show(PlanTyping.hours(minutes));
         installs.show(Integer.toString(mostInstalls));
-        search();
     }
 
     private void search() {

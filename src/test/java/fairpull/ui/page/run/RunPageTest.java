@@ -67,6 +67,7 @@ class RunPageTest {
     /** A clock that goes when it is told to. */
     private static final class Hands extends Clock {
         private Instant now = MORNING.toInstant();
+        private ZoneId zone = ZoneOffset.UTC;
 
         void pass(double seconds) {
             now = now.plus(Duration.ofMillis(Math.round(seconds * 1000)));
@@ -74,7 +75,7 @@ class RunPageTest {
 
         @Override
         public ZoneId getZone() {
-            return ZoneOffset.UTC;
+            return zone;
         }
 
         @Override
@@ -315,6 +316,26 @@ class RunPageTest {
                 assertThat(text.getHeight()).as(name).isGreaterThanOrEqualTo(text.getPreferredSize().height);
             }
         });
+        kill();
+    }
+
+    @Test
+    void aDayKeepsItsClockWhereTheComputerIsInAnotherZone() throws IOException {
+        begin();
+        warmUps(KeepTest.open(folder).plan().sequence().installs().findFirst().orElseThrow());
+        press("run.done");
+        clock.pass(30);
+        String head = text("run.head");
+        String window = find("run.window", JTextArea.class).getText();
+        assertThat(window).matches("earliest 0[89]:\\d\\d, latest 0[89]:\\d\\d");
+        kill();
+        clock.zone = ZoneId.of("Pacific/Auckland");
+        start();
+        assertThat(text("run.head")).isEqualTo(head);
+        assertThat(find("run.window", JTextArea.class).getText()).startsWith(window + "\nby the day’s clock (UTC); this computer shows 2");
+        press("run.done");
+        assertThat(RunDay.of(folder).log().records()).extracting(record -> record.at().getOffset())
+                .containsOnly(ZoneOffset.UTC);
         kill();
     }
 
