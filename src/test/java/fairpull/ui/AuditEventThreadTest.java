@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The window of an audit answers at once on all its pages: typing, values by the hundred, a picture that is traced, its curves taken and
+ * The window of an audit answers at once on all its pages: typing, values by the hundred, a picture of twelve million pixels, one that is traced, its curves taken and
  * drawn, the standing in full. It measures time, so it runs only when asked.
  */
 @Tag("window")
@@ -42,13 +42,14 @@ class AuditEventThreadTest {
     void noEventHoldsTheWindowOfAnAuditLongerThanFiftyMilliseconds() throws IOException {
         Path file = Files.copy(Path.of("demo-data/published/silent.json"), home.resolve("silent.json"));
         Path picture = TracedExample.picture(Files.createDirectories(home.resolve("pictures")));
+        Path large = TracedExample.large(home.resolve("pictures"));
         try (OnScreen screen = OnScreen.started(home.resolve("settings"), Optional.of(file))) {
             EventWatch watch = EventWatch.begun();
             List<EventWatch.Held> last = List.of();
             for (int round = 1; round <= ROUNDS; round++) {
                 publish(screen, round);
                 procedure(screen, round);
-                trace(screen, picture);
+                trace(screen, large, picture);
                 screen.click("page.standing");
                 screen.settle();
                 screen.click("page.curves");
@@ -96,10 +97,12 @@ class AuditEventThreadTest {
         screen.settle();
     }
 
-    private static void trace(OnScreen screen, Path picture) {
+    private static void trace(OnScreen screen, Path large, Path picture) {
         screen.click("page.curves");
         AuditPane audit = screen.find("audit", AuditPane.class);
         TracingPane pane = ((CurvesPage) audit.pages().get(2)).tracing();
+        Waiting.onWindowThread(() -> pane.open(large));
+        screen.settle();
         Waiting.onWindowThread(() -> pane.open(picture));
         screen.settle();
         screen.find("tracing.picture", JComponent.class);

@@ -75,6 +75,12 @@ public final class TracedExample {
         return Files.write(folder.resolve("invented-chart.png"), chart().png());
     }
 
+    /** {@return a chart as large as a photograph} */
+    public static Path large(Path folder) throws IOException {
+        DrawnChart chart = new DrawnChart(4000, 3000, true, Color.WHITE).curve(DrawnChart::power, RED, 9);
+        return Files.write(folder.resolve("large-chart.png"), chart.png());
+    }
+
     /** {@return where in the picture as it is shown a mark of an axis is, such as x at 2000} */
     public static Point2D mark(TracingPane pane, boolean across, double value) {
         DrawnChart chart = chart();
