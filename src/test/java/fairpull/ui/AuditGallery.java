@@ -7,6 +7,7 @@ import fairpull.ui.frame.AuditPane;
 import fairpull.ui.page.audit.AuditDesk;
 import fairpull.ui.page.audit.AuditPage;
 import fairpull.ui.page.audit.Auditing;
+import fairpull.ui.page.audit.CurvesPage;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Mode;
 import java.io.IOException;
@@ -66,6 +67,15 @@ final class AuditGallery {
             Waiting.forQuiet();
             Waiting.onWindowThread(() -> writing.accept(page.key().replace("page.", "audit-").toLowerCase(Locale.ROOT), pane[0]));
         }
+        AuditPane[] curves = new AuditPane[1];
+        AuditDocument withCurves = KeepAudit.example("inlet");
+        Waiting.onWindowThread(() -> {
+            curves[0] = OffScreen.onScreenOf(scale, pane(withCurves, settings));
+            curves[0].pages().stream().filter(CurvesPage.class::isInstance).forEach(curves[0]::go);
+            OffScreen.laidOut(curves[0], width, height);
+        });
+        Waiting.forQuiet();
+        Waiting.onWindowThread(() -> writing.accept("audit-curves-drawn", curves[0]));
         AuditPane[] blank = new AuditPane[1];
         Waiting.onWindowThread(() -> {
             blank[0] = OffScreen.onScreenOf(scale, pane(AuditDocument.blank(), settings));

@@ -97,7 +97,7 @@ class EventThreadTest {
         screen.settle();
     }
 
-    private static void say(String round, List<EventWatch.Held> events) {
+    static void say(String round, List<EventWatch.Held> events) {
         System.out.println("Longest events, " + round + " round:");
         events.stream().limit(4).forEach(held -> System.out.printf("  %6.1f ms held, %6.1f ms wall: %.150s%n", held.heldMs(), held.wallMs(),
                 held.event()));

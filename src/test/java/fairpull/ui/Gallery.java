@@ -27,6 +27,7 @@ import javax.swing.SwingUtilities;
 public final class Gallery {
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
+    private static final double LARGE = 1.5;
 
     private Gallery() {
     }
@@ -69,6 +70,10 @@ public final class Gallery {
         SwingUtilities.invokeAndWait(() -> write(folder, "tracing", mode, scale, OffScreen.onScreenOf(scale, tracing)));
         TestPane[] judged = new TestPane[1];
         AuditGallery.draw(mode, 1, scale, WIDTH, HEIGHT, (name, shown) -> write(folder, name, mode, scale, shown));
+        if (scale == 1) {
+            AuditGallery.draw(mode, LARGE, scale, WIDTH, HEIGHT, (name, shown) -> write(folder, name + "-large", mode, scale, shown));
+            Waiting.onWindowThread(() -> Look.install(mode, 1));
+        }
         PullsGallery.draw(mode, WIDTH, HEIGHT, name -> Waiting.onWindowThread(() -> write(folder, name, mode, scale, judged[0])),
                 made -> judged[0] = made);
     }

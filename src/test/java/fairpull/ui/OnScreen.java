@@ -16,6 +16,7 @@ import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -32,6 +33,7 @@ import javax.imageio.ImageIO;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
+import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
@@ -77,8 +79,8 @@ final class OnScreen implements AutoCloseable {
         System.setProperty("fairpull.home", home.toString());
         Desktop.open(test);
         OnScreen screen = new OnScreen();
-        screen.until(() -> screen.windows().anyMatch(Window::isFocused));
-        screen.untilPlaced(screen.window());
+        screen.until(() -> frames().anyMatch(Window::isFocused));
+        screen.untilPlaced(got(() -> frames().findFirst().orElseThrow()));
         return screen;
     }
 
@@ -99,6 +101,11 @@ final class OnScreen implements AutoCloseable {
     /** {@return hands on windows that are there already} */
     static OnScreen there() {
         return new OnScreen();
+    }
+
+    /** The windows of whatever is open: tests, audits, lists. */
+    private static Stream<Window> frames() {
+        return Arrays.stream(Window.getWindows()).filter(Window::isShowing).filter(JFrame.class::isInstance);
     }
 
     private Stream<TestWindow> windows() {
@@ -246,6 +253,25 @@ final class OnScreen implements AutoCloseable {
             typed = got(field::getText);
         }
         assertThat(typed).isEqualTo(text);
+    }
+
+    /** Types into an entry that has the focus without being clicked, and ends with Enter. */
+    void typeOn(String name, String text) {
+        replace(find(name, JTextField.class), text);
+        stroke(KeyEvent.VK_ENTER);
+        settle();
+    }
+
+    /** Clicks a place within a component. */
+    void clickIn(String name, Point2D place) {
+        actions++;
+        clickAt(find(name, JComponent.class), place.getX(), place.getY());
+    }
+
+    /** Chooses in a box, by its place. */
+    void choosePlace(String name, int place) {
+        JComboBox<?> box = find(name, JComboBox.class);
+        choose(name, got(() -> box.getItemAt(place)));
     }
 
     /** Chooses in a box, by what it shows. */

@@ -20,6 +20,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** How the claims stand, in full: the same cards and figures as the report and the command line. */
 public final class StandingPage implements AuditPage {
+    private static final double LARGE = 1.25;
+
     private final AuditDesk desk;
     private final JPanel view = new JPanel(new MigLayout("insets 0, gap 16 16, fillx, wrap 1", "[grow, fill]"));
     private final Latest<List<Section>> laying = new Latest<>(SwingUtilities::invokeLater);
@@ -40,6 +42,12 @@ public final class StandingPage implements AuditPage {
     @Override
     public JComponent view() {
         return view;
+    }
+
+    /** In large type its charts need all the width to be read; what stands in the panel stands here too. */
+    @Override
+    public boolean isWide() {
+        return Look.scale() >= LARGE;
     }
 
     @Override

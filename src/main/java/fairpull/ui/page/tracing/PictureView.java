@@ -1,12 +1,14 @@
 package fairpull.ui.page.tracing;
 
 import fairpull.app.document.OpenedPicture;
+import fairpull.app.task.Latest;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.AxisDraft;
 import fairpull.domain.tracing.Picture;
 import fairpull.domain.tracing.PixelPoint;
 import fairpull.domain.tracing.Tracing;
 import fairpull.report.chart.Role;
+import fairpull.ui.form.FaultWords;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.BasicStroke;
@@ -20,10 +22,12 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 
 /** The picture with what was set in it, at any scale. */
 final class PictureView extends JPanel {
@@ -33,6 +37,7 @@ final class PictureView extends JPanel {
     private static final double STEP = 1.25;
 
     private final transient Bench bench;
+    private final transient Latest<BufferedImage> painting = new Latest<>(SwingUtilities::invokeLater);
     private transient Optional<OpenedPicture> shown = Optional.empty();
     private transient BufferedImage image;
     private double scale = 1;
@@ -59,14 +64,21 @@ final class PictureView extends JPanel {
         Optional<OpenedPicture> now = bench.document().opened();
         if (!now.equals(shown)) {
             shown = now;
-            image = now.map(opened -> image(opened.picture())).orElse(null);
-            fit();
+            image = null;
+            now.ifPresent(opened -> painting.ask(progress -> image(opened.picture()), ended -> ended.tell(this::show,
+                    fault -> bench.say(List.of(FaultWords.of(fault))))));
         }
         getAccessibleContext().setAccessibleDescription(bench.document().tracing().map(tracing -> Words.of("tracing.picture.state",
                 tracing.file().name(), tracing.a().points().size(), tracing.b().points().size())).orElse(Words.of("tracing.nothing")));
         repaint();
     }
 
+    private void show(BufferedImage made) {
+        image = made;
+        fit();
+    }
+
+    /** Millions of pixels: made beside the window's thread. */
     private static BufferedImage image(Picture picture) {
         BufferedImage made = new BufferedImage(picture.width(), picture.height(), BufferedImage.TYPE_INT_RGB);
         int[] row = new int[picture.width()];

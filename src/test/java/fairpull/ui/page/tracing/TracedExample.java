@@ -5,10 +5,12 @@ import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.Axes;
 import fairpull.domain.tracing.Axis;
 import fairpull.domain.tracing.AxisDraft;
+import fairpull.domain.tracing.PixelPoint;
 import fairpull.engine.tracing.DrawnChart;
 import fairpull.ui.OffScreen;
 import fairpull.ui.Waiting;
 import java.awt.Color;
+import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,6 +68,32 @@ public final class TracedExample {
         });
         Waiting.forQuiet();
         Waiting.onWindowThread(() -> bench.choose(OptionalInt.of(40)));
+    }
+
+    /** {@return the invented chart as a picture in a folder} */
+    public static Path picture(Path folder) throws IOException {
+        return Files.write(folder.resolve("invented-chart.png"), chart().png());
+    }
+
+    /** {@return a chart as large as a photograph} */
+    public static Path large(Path folder) throws IOException {
+        DrawnChart chart = new DrawnChart(4000, 3000, true, Color.WHITE).curve(DrawnChart::power, RED, 9);
+        return Files.write(folder.resolve("large-chart.png"), chart.png());
+    }
+
+    /** {@return where in the picture as it is shown a mark of an axis is, such as x at 2000} */
+    public static Point2D mark(TracingPane pane, boolean across, double value) {
+        DrawnChart chart = chart();
+        return shown(pane, across ? new PixelPoint(chart.xPx(value), chart.yPx(0)) : new PixelPoint(chart.xPx(1000), chart.yPx(value)));
+    }
+
+    /** {@return where in the picture as it is shown the line of a part runs at 5600 rpm} */
+    public static Point2D line(TracingPane pane, Part part) {
+        return shown(pane, chart().on(part == Part.A ? DrawnChart::power : TracedExample::changed, 5600));
+    }
+
+    private static Point2D shown(TracingPane pane, PixelPoint place) {
+        return new Point2D.Double(pane.view().x(place), pane.view().y(place));
     }
 
     static AxisDraft draft(Axis axis) {
