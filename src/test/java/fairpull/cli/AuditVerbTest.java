@@ -88,7 +88,7 @@ class AuditVerbTest {
 
         assertThat(Run.of("audit", file).words()).contains("To be asked", "did it stand on the rig over night?",
                 "the order ABA names no change of day",
-                "power at 5500 rpm stands at 5500 rpm, and the sweep runs from 2500 to 5000 rpm: where does the figure come from?");
+                "power at 5500 rpm stands at 5500 rpm, and the sweep runs from 2500 to 5000 rpm: was more of it run?");
     }
 
     @Test

@@ -7,7 +7,6 @@ import fairpull.domain.unit.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A curve of power beside one of torque, of one side: what both read at the speeds of the power curve that the other covers.
@@ -50,10 +49,18 @@ record PowerAndTorque(Side side, CurveSeen power, CurveSeen torque, List<Point> 
         CurveReading ofPower = new CurveReading(power);
         CurveReading ofTorque = new CurveReading(torque);
         double least = SHARE_OF_PEAK * ofPower.highest().value();
-        List<Point> points = IntStream.range(0, power.size()).mapToDouble(power.speedsRadPerS()::at).filter(ofTorque::covers)
-                .filter(speed -> ofPower.at(speed).value() >= least && ofPower.at(speed).value() > 0 && ofTorque.at(speed).value() > 0)
-                .mapToObj(speed -> point(ofPower.at(speed), ofTorque.at(speed))).toList();
-        return new PowerAndTorque(side, power, torque, points);
+        List<Point> points = new ArrayList<>();
+        for (int k = 0; k < power.size(); k++) {
+            double speed = power.speedsRadPerS().at(k);
+            CurveReading.Value one = ofPower.at(speed);
+            if (ofTorque.covers(speed) && one.value() >= least && one.value() > 0) {
+                CurveReading.Value other = ofTorque.at(speed);
+                if (other.value() > 0) {
+                    points.add(point(one, other));
+                }
+            }
+        }
+        return new PowerAndTorque(side, power, torque, List.copyOf(points));
     }
 
     private static Point point(CurveReading.Value power, CurveReading.Value torque) {

@@ -59,9 +59,13 @@ public final class AuditJson {
                 .number("pValue", optional(figure.test().map(test -> test.pValue())))
                 .number("exaggeration", optional(figure.errors().map(errors -> errors.exaggeration())))
                 .number("wrongSign", optional(figure.errors().map(errors -> errors.wrongSign())))
-                .number("explainingElevationM", figure.mixes().barometers())
-                .tree("scatter", scatter(figure.scatter()))
-                .trees("budget", figure.budget(), (term, part) -> term.text("kind", Mapper.word(part.kind()))
+                .number("explainingElevationM", figure.mixes().barometers());
+        if (figure.chance().tippingPull().isPresent()) {
+            tree.tree("scatter", scatter(figure.scatter()));
+        } else {
+            tree.nothing("scatter");
+        }
+        tree.trees("budget", figure.budget(), (term, part) -> term.text("kind", Mapper.word(part.kind()))
                         .number("ordinary", unit.differenceFromSi(part.ordinary())).number("worst", unit.differenceFromSi(part.worst())));
     }
 

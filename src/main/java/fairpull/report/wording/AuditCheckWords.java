@@ -85,7 +85,8 @@ final class AuditCheckWords {
                     + ", and " + (found.symbols().equals("best") ? "the best of its values is " : "its values average ")
                     + within(found, FoundFigure.OF_VALUES) + "; rounding allows ±" + within(found, FoundFigure.ALLOWED) + ".";
             case VALUES_DO_NOT_SCATTER -> "every value of " + found.about() + " after " + apart(found)
-                    + " the one before. Values that do not scatter cannot be tested; real ones do, unless their rounding hides it.";
+                    + " the one before. Values that do not scatter cannot be tested: coarse rounding takes their "
+                    + "scatter away, and so does reckoning one side from the other.";
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
             case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
@@ -96,10 +97,11 @@ final class AuditCheckWords {
                     + " over " + count(found, FoundFigure.POINTS) + " points in a row: a limit of the instrument looks like that, and so "
                     + "do values filled in.";
             case CURVE_STRETCH_COPIED -> count(found, FoundFigure.POINTS) + " points in a row of the curves of " + found.about()
-                    + " are equal to the last digit; two pulls are hardly ever. One file read for both looks like that.";
+                    + " are equal to the last digit, as two pulls hardly ever are: one file read for both looks like that, and so does "
+                    + "coarse rounding.";
             case CURVE_IS_MULTIPLE -> "the curve of " + found.about() + " after is the one before times "
                     + ratio(found, FoundFigure.FACTOR) + " in every point, within rounding, though two pulls differ in their noise. "
-                    + "A curve reckoned from the other looks like that.";
+                    + "A curve reckoned from the other looks like that, and so does one pull under two corrections.";
             case GAIN_AT_START_ONLY -> "up to " + Numbers.brief(found.unit().fromSi(found.si(FoundFigure.UNTIL)), found.unit().symbol())
                     + " the gain of " + found.about() + " is " + tenths(found, FoundFigure.GAIN_AT_START)
                     + " on average, above it " + tenths(found, FoundFigure.GAIN_AFTER)
@@ -107,17 +109,17 @@ final class AuditCheckWords {
             case CURVE_THINNED -> "of the " + count(found, FoundFigure.PUBLISHED_POINTS) + " points of the curve of " + found.about() + " "
                     + side(found) + " " + count(found, FoundFigure.POINTS) + " were looked at, evenly taken, with its highest and its "
                     + "last. What stands between them alone was not seen.";
-            case PICKED_PULLS -> pickedPulls(found, publication.procedure());
+            case PICKED_PULLS -> pickedPulls(found, publication);
             case PICKED_SPEED -> picked(found);
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
-                    + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way make up to "
-                    + tenths(found, FoundFigure.APPARENT_GAIN) + " of an unchanged car (common practice, no source).";
+                    + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way give an unchanged car up to "
+                    + AuditFigureWords.whole(found.told(FoundFigure.APPARENT_GAIN)) + " (common practice, no source).";
             case BAROMETERS -> barometers(found);
             case SMOOTHING -> String.join(" before, ", found.symbols().split(" → ", 2)) + " after: smoothing moves "
                     + "peaks, and whatever is read where a curve is steep.";
             case NO_RETURN -> (found.symbols().isEmpty() ? "the state before was not run again"
                     : "the order " + found.symbols() + " does not return to the state before")
-                    + ": heat, fuel and weather that moved meanwhile are in the difference.";
+                    + ": whatever moved meanwhile, such as heat, fuel and weather, is in the difference.";
             case ODDITIES -> OddityWords.text(found, publication);
         };
     }
@@ -137,12 +139,15 @@ final class AuditCheckWords {
                 + " (reading allows ±" + rpm(found, FoundFigure.SPEED_ALLOWED) + "). One of the axes or units may be mislabelled.";
     }
 
-    private static String pickedPulls(Found found, Procedure procedure) {
+    private static String pickedPulls(Found found, Publication publication) {
+        Procedure procedure = publication.procedure();
+        boolean known = procedure.scatter().flatMap(stated -> stated.pull().share(publication.figure(found.about()).before())).isPresent();
         double adds = found.told(FoundFigure.ADDS);
-        String size = Numbers.brief(Math.abs(adds), found.unit().symbol());
+        String size = Numbers.resolving(adds, found.unit().symbol()).with(Math.abs(adds));
         return found.about() + ": " + quoted(procedure.quoting().after()) + " after, against "
                 + quoted(procedure.quoting().before()) + " before, "
-                + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change.";
+                + (adds > 0 ? "adds " + size : "takes " + size + " off the gain") + " on average without any change, at "
+                + (known ? "the scatter that is known." : "ordinary scatter.");
     }
 
     private static String quoted(Optional<Quote> quote) {
@@ -152,16 +157,17 @@ final class AuditCheckWords {
 
     private static String picked(Found found) {
         double low = found.told(FoundFigure.FROM);
-        String among = Double.isNaN(low) ? "" : " of a sweep from " + Numbers.given(Math.rint(low)) + " to " + rpm(found, FoundFigure.TO);
+        String among = Double.isNaN(low) ? " of a sweep of usual length"
+                : " of a sweep from " + Numbers.given(Math.rint(low)) + " to " + rpm(found, FoundFigure.TO);
         return "chance alone takes the largest difference" + among + " beyond "
                 + Numbers.brief(found.told(FoundFigure.CRITICAL_VALUE), "") + " standard errors as often as one named before beyond "
-                + Numbers.brief(found.told(FoundFigure.NAMED_BEFORE), "") + ".";
+                + Numbers.brief(found.told(FoundFigure.NAMED_BEFORE), "") + ": in 5" + Numbers.THIN + "% of unchanged pairs.";
     }
 
     private static String barometers(Found found) {
         return "one correction rests on a pressure reduced to sea level, the other on the pressure at the rig"
                 + (Double.isNaN(found.told(FoundFigure.APPARENT_GAIN)) ? "; how much that makes cannot be told without the elevation."
-                : ": at " + Numbers.brief(found.told(FoundFigure.ELEVATION), "m") + " that alone gives "
+                : ": at " + Numbers.brief(found.told(FoundFigure.ELEVATION), "m") + " that alone gives an unchanged car "
                 + tenths(found, FoundFigure.APPARENT_GAIN) + ".");
     }
 

@@ -71,9 +71,9 @@ final class AuditClaimWords {
     private static String reason(AuditAnswer.OfClaim claim, Publication publication, String worst, String ordinary) {
         Publication.Figure figure = publication.figure(claim.claim().figure());
         return switch (claim.graded().reason()) {
-            case FIGURES_DISAGREE -> "the publication says two things about “" + figure.name() + "” that do not go together, as is told "
-                    + "below, and which one is right is open.";
-            case FIGURES_FALL_SHORT -> "the printed figures differ by " + DifferenceWords.gain(figure) + ", less than "
+            case FIGURES_DISAGREE -> "what is published about “" + figure.name() + "” does not go together, as is told below, and which "
+                    + "part of it is right is open.";
+            case FIGURES_FALL_SHORT -> "the printed figures come to " + DifferenceWords.noun(figure) + ", less than "
                     + claim.claim().gain().map(gain -> "the " + AuditFigureWords.printed(gain) + " claimed").orElse("is claimed")
                     + ", however they were rounded.";
             case SCATTER_UNKNOWN -> "it cannot be judged: how much such figures differ without any change is not known, as neither a "

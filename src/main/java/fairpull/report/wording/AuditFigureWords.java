@@ -14,6 +14,7 @@ import java.util.List;
 final class AuditFigureWords {
     /** What is smaller, as a share of the figure, is the noise of sums: no rig tells it. */
     private static final double NOTHING = 1e-6;
+    private static final double PERCENT = 100;
 
     private AuditFigureWords() {
     }
@@ -57,13 +58,15 @@ final class AuditFigureWords {
     }
 
     private static Said errors(TypeErrors errors) {
-        return new Said("If 1" + Numbers.THIN + "% were true", "such a comparison would tell it from chance in " + chance(errors.power())
+        return new Said("If 1" + Numbers.THIN + "% were true", "such a comparison would tell it from chance (error rate 5"
+                + Numbers.THIN + "%) in "
+                + chance(errors.power())
                 + " of cases; where it does, the gain comes out " + tooLarge(errors.exaggeration()) + " on average, and with the wrong "
                 + "sign in " + chance(errors.wrongSign()) + ".");
     }
 
     private static String tooLarge(double times) {
-        String told = Numbers.brief(times, "");
+        String told = Numbers.significant(times, 2);
         return told.equals("1") ? "of the true size" : told + " times too large";
     }
 
@@ -72,7 +75,8 @@ final class AuditFigureWords {
             return new Said("Chance alone", "both figures are equal: there is nothing for it to explain.");
         }
         String alone = "run twice without any change, a car differs by as much in " + chance(figure.chance().ordinary()) + " of cases at ";
-        String tips = " Above a pull scatter of " + percent(tipping) + " it is more than 5" + Numbers.THIN + "% of cases.";
+        String tips = " Above a pull scatter of " + Numbers.resolving(tipping * PERCENT, "%").with(tipping * PERCENT)
+                + " it is more than 5" + Numbers.THIN + "% of cases.";
         ScatterRange scatter = figure.scatter();
         if (scatter.pullStated()) {
             return new Said("Chance alone", alone + "the scatter that is known (pulls " + percent(scatter.ordinary().pull())
@@ -138,6 +142,11 @@ final class AuditFigureWords {
     /** {@return a share as percent with its sign, to a tenth} */
     static String tenths(double share) {
         return Numbers.resolving(1, "%").signed(100 * share);
+    }
+
+    /** {@return a share as percent with its sign, to the percent} */
+    static String whole(double share) {
+        return Numbers.resolving(PERCENT / 10, "%").signed(PERCENT * share);
     }
 
     static String printed(Printed figure) {

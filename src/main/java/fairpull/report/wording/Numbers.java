@@ -132,7 +132,8 @@ public final class Numbers {
         return significant(value, 6);
     }
 
-    private static String significant(double value, int digits) {
+    /** {@return the number with so many significant digits, without zeros at its end} */
+    static String significant(double value, int digits) {
         if (Double.isInfinite(value) || Double.isNaN(value)) {
             return Double.isNaN(value) ? "–" : value > 0 ? "∞" : MINUS + "∞";
         }

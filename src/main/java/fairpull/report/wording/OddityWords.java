@@ -28,7 +28,7 @@ final class OddityWords {
             case BEST_OF_ONE -> "the figure " + side + " is the best of one pull: were more run?";
             case SPEED_NOT_SWEPT -> found.about() + " stands at "
                     + AuditFigureWords.printed(publication.figure(found.about()).at().orElseThrow())
-                    + ", and the sweep runs" + swept(publication) + ": where does the figure come from?";
+                    + ", and the sweep runs" + swept(publication) + ": was more of it run?";
             case BAROMETER_WITHOUT_CORRECTION -> "the figures are as measured, and a barometer is named: was something corrected for air "
                     + "after all?";
         };

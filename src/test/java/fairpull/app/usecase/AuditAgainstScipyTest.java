@@ -84,6 +84,6 @@ class AuditAgainstScipyTest {
         assertThat(answer.figures()).flatExtracting(figure -> List.of(figure.chance().ordinary(), figure.chance().least(),
                 figure.chance().most())).containsOnly(Double.NaN);
         assertThat(AuditPublication.said(answer, AuditPublication.repeat(answer)).json()).contains("\"chanceAlone\" : null,",
-                "\"chanceLeast\" : null,", "\"chanceMost\" : null,");
+                "\"chanceLeast\" : null,", "\"chanceMost\" : null,", "\"scatter\" : null,");
     }
 }

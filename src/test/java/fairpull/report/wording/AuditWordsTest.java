@@ -30,11 +30,11 @@ class AuditWordsTest {
         assertThat(figures("200 hp", "201 hp", "")).contains("Above a pull scatter of");
     }
 
-    /** Expected largest of five standard normal values: 1.163 (Tippett 1925), at 0.7 % of 301.2 hp 2.45 hp. */
+    /** Expected largest of five standard normal values: 1.163 (Tippett 1925), at 0.7 % of 301.2 hp 2.5 hp. */
     @ParameterizedTest
-    @CsvSource({"5, best, 1, single, −2.5, 'a single pull after, against the best of 5 pulls before, takes 2.45 hp off the gain'",
-        "1, single, 5, best, +2.5, 'the best of 5 pulls after, against a single pull before, adds 2.45 hp'",
-        "5, mean, 5, best, +2.5, 'the best of 5 pulls after, against the mean of 5 pulls before, adds 2.45 hp'"})
+    @CsvSource({"5, best, 1, single, −2.5, 'a single pull after, against the best of 5 pulls before, takes 2.5 hp off the gain'",
+        "1, single, 5, best, +2.5, 'the best of 5 pulls after, against a single pull before, adds 2.5 hp'",
+        "5, mean, 5, best, +2.5, 'the best of 5 pulls after, against the mean of 5 pulls before, adds 2.5 hp'"})
     void pickingIsToldWithItsSignAndWhatIsQuoted(int before, String quotedBefore, int after, String quotedAfter, String adds, String said) {
         AuditAnswer answer = answer("301.2 hp", "305.8 hp", quotes(before, quotedBefore, after, quotedAfter));
 
@@ -63,6 +63,29 @@ class AuditWordsTest {
 
         assertThat(figures("200.00 hp", "204.00 hp", scatter)).contains("of the true size on average").doesNotContain("1 times too large");
         assertThat(figures("200.00 hp", "204.00 hp", "")).contains("times too large on average");
+    }
+
+    @Test
+    void aLossIsToldAsOneWhereAGainIsClaimed() {
+        assertThat(text(AuditWords.claims(answer("201.0 hp", "199.6 hp", "\"day\": \"same\"")))).contains("the printed figures come to 1.4"
+                + THIN + "hp of loss, less than is claimed");
+    }
+
+    /** 0.7 % of 200 hp times the expected maximum of five, 1.16296 (Tippett 1925), is 1.628 hp; 0.5 % is 1.163 hp. */
+    @Test
+    void whatPickingAddsIsToldWithItsScatter() {
+        String scatter = ", \"scatter\": {\"pull\": {\"deviation\": \"0.5 %\"}}";
+
+        assertThat(text(AuditWords.checks(answer("200.0 hp", "204.0 hp", quotes(1, "single", 5, "best")))))
+                .contains("adds 1.6" + THIN + "hp on average without any change, at ordinary scatter.");
+        assertThat(text(AuditWords.checks(answer("200.0 hp", "204.0 hp", quotes(1, "single", 5, "best") + scatter))))
+                .contains("adds 1.2" + THIN + "hp on average without any change, at the scatter that is known.");
+    }
+
+    @Test
+    void aPickedSpeedSaysOfWhichSweepAndHowOften() {
+        assertThat(text(AuditWords.checks(answer("200.0 hp", "204.0 hp", "\"namedBefore\": \"no\""))))
+                .contains("largest difference of a sweep of usual length beyond 3.3").contains("in 5" + THIN + "% of unchanged pairs.");
     }
 
     @Test
