@@ -262,6 +262,13 @@ final class OnScreen implements AutoCloseable {
         settle();
     }
 
+    /** Types to whatever has the focus, and ends with Enter. */
+    void typeAhead(String text) {
+        keys(text);
+        stroke(KeyEvent.VK_ENTER);
+        settle();
+    }
+
     /** Clicks a place within a component. */
     void clickIn(String name, Point2D place) {
         actions++;

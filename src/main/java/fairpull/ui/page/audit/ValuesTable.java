@@ -3,13 +3,12 @@ package fairpull.ui.page.audit;
 import fairpull.domain.audit.ValuesDraft.Side;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Input;
+import fairpull.ui.form.Keys;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
@@ -24,6 +23,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellEditor;
 
 /** A small table of two columns of values. What is not understood stays in its cell, and is told beneath the table. */
 final class ValuesTable extends JTable implements Input {
@@ -78,14 +78,27 @@ final class ValuesTable extends JTable implements Input {
                 pause.restart();
             }
         });
-        // what is typed over a value takes its place
-        editing.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                editing.selectAll();
-            }
-        });
+        // the key that begins a cell comes before the focus, and would be selected with what stood there
+        editing.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
         setDefaultEditor(Object.class, new DefaultCellEditor(editing));
+        Keys.bind(editing, "ENTER", this::goDown);
+    }
+
+    /** Enter ends a cell and goes to the one beneath it. */
+    private void goDown() {
+        int row = getEditingRow();
+        int column = getEditingColumn();
+        flush();
+        changeSelection(Math.min(row + 1, getRowCount() - 1), column, false, false);
+        requestFocusInWindow();
+    }
+
+    /** What is typed over a value takes its place. */
+    @Override
+    public Component prepareEditor(TableCellEditor editor, int row, int column) {
+        Component prepared = super.prepareEditor(editor, row, column);
+        editing.selectAll();
+        return prepared;
     }
 
     private void key(String stroke, Runnable work) {
