@@ -1,8 +1,8 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.AmendPlan;
 import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.keeping.AmendPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

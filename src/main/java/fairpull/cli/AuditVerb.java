@@ -1,8 +1,8 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.AuditPublication;
-import fairpull.app.usecase.KnownScatter;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.auditing.AuditPublication;
+import fairpull.app.usecase.planning.KnownScatter;
 import fairpull.domain.InputException;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Repeat;

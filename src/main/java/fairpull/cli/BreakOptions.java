@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.SearchDays;
+import fairpull.app.usecase.planning.SearchDays;
 import fairpull.domain.finding.SizeQuestion;
 import java.util.Collections;
 import java.util.List;

@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.CheckPlan;
+import fairpull.app.usecase.keeping.CheckPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;

@@ -1,11 +1,11 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.CorrectAir;
-import fairpull.app.usecase.CorrectTable;
-import fairpull.app.usecase.TypedAir;
-import fairpull.app.usecase.TypedSensors;
-import fairpull.app.usecase.TypedWindow;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.conditions.CorrectAir;
+import fairpull.app.usecase.conditions.CorrectTable;
+import fairpull.app.usecase.typing.TypedAir;
+import fairpull.app.usecase.typing.TypedSensors;
+import fairpull.app.usecase.typing.TypedWindow;
 import fairpull.domain.air.Simulation;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.NewPlan;
+import fairpull.app.usecase.planning.NewPlan;
 import java.util.List;
 import picocli.CommandLine.Option;
 

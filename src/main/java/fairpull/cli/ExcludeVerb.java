@@ -1,8 +1,8 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.ExcludePull;
 import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.pulls.ExcludePull;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
 import java.nio.file.Path;

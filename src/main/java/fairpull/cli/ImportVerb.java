@@ -1,10 +1,10 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.ImportPulls;
-import fairpull.app.usecase.PreviewExport;
-import fairpull.app.usecase.StatedCorrection;
-import fairpull.app.usecase.TakenPulls;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.pulls.ImportPulls;
+import fairpull.app.usecase.pulls.PreviewExport;
+import fairpull.app.usecase.pulls.TakenPulls;
+import fairpull.app.usecase.typing.StatedCorrection;
 import fairpull.domain.plan.Correction;
 import java.io.IOException;
 import java.nio.file.Path;

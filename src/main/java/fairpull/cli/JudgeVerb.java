@@ -1,10 +1,10 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
-import fairpull.app.usecase.JudgeCurves;
-import fairpull.app.usecase.JudgeTable;
-import fairpull.app.usecase.JudgeFolder;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.judging.JudgeCurves;
+import fairpull.app.usecase.judging.JudgeFolder;
+import fairpull.app.usecase.judging.JudgeTable;
 import fairpull.domain.finding.JudgeSettings;
 import fairpull.domain.plan.Better;
 import java.io.IOException;

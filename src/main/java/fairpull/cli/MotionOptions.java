@@ -1,6 +1,6 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.TypedMotion;
+import fairpull.app.usecase.planning.TypedMotion;
 import picocli.CommandLine.Option;
 
 /** What a pull accelerates, for logs of speed without power. */

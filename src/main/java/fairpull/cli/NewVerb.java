@@ -1,8 +1,8 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.NewPlan;
 import fairpull.app.usecase.Receipt;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.NewPlan;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Rig;

@@ -1,10 +1,10 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.NotePull;
-import fairpull.app.usecase.NoteTable;
 import fairpull.app.usecase.Receipt;
-import fairpull.app.usecase.RunDay;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.pulls.NotePull;
+import fairpull.app.usecase.pulls.NoteTable;
+import fairpull.app.usecase.running.RunDay;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.LogEntry;

@@ -2,10 +2,10 @@ package fairpull.cli;
 
 import fairpull.app.task.Progress;
 import fairpull.app.usecase.Answer;
-import fairpull.app.usecase.Prove;
-import fairpull.app.usecase.TypedLooks;
-import fairpull.app.usecase.TypedTruth;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.Prove;
+import fairpull.app.usecase.typing.TypedLooks;
+import fairpull.app.usecase.typing.TypedTruth;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.plan.Better;
 import fairpull.domain.proof.ProofQuestion;

@@ -1,7 +1,7 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.ReportRequest;
-import fairpull.app.usecase.WriteReport;
+import fairpull.app.usecase.judging.ReportRequest;
+import fairpull.app.usecase.judging.WriteReport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;

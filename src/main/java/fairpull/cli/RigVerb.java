@@ -1,7 +1,7 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.RigRecords;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.shelf.RigRecords;
 import fairpull.domain.plan.Correction;
 import java.io.IOException;
 import java.nio.file.Path;

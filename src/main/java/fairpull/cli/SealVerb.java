@@ -1,7 +1,7 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Receipt;
-import fairpull.app.usecase.SealPlan;
+import fairpull.app.usecase.keeping.SealPlan;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;

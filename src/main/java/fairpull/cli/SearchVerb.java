@@ -1,8 +1,8 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
-import fairpull.app.usecase.SearchDays;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.SearchDays;
 import fairpull.domain.finding.SizeQuestion;
 import fairpull.domain.search.Costs;
 import fairpull.domain.search.Range;

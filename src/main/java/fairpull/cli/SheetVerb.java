@@ -1,7 +1,7 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.SheetRequest;
-import fairpull.app.usecase.WriteSheet;
+import fairpull.app.usecase.keeping.SheetRequest;
+import fairpull.app.usecase.keeping.WriteSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import picocli.CommandLine.Command;

@@ -1,8 +1,8 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
-import fairpull.app.usecase.SizePlan;
-import fairpull.app.usecase.TypedLooks;
+import fairpull.app.usecase.planning.SizePlan;
+import fairpull.app.usecase.typing.TypedLooks;
 import fairpull.domain.finding.SizeQuestion;
 import java.util.Locale;
 import picocli.CommandLine.Command;

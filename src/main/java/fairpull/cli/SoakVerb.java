@@ -1,7 +1,7 @@
 package fairpull.cli;
 
 import fairpull.app.usecase.Answer;
-import fairpull.app.usecase.PlanSoak;
+import fairpull.app.usecase.conditions.PlanSoak;
 import fairpull.domain.heat.SoakAnswer;
 import java.io.IOException;
 import java.nio.file.Path;

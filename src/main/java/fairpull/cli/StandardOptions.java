@@ -1,7 +1,7 @@
 package fairpull.cli;
 
-import fairpull.app.usecase.TypedStandard;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.typing.TypedStandard;
 import fairpull.domain.air.Induction;
 import fairpull.domain.plan.Correction;
 import java.util.Arrays;

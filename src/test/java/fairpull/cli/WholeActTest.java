@@ -2,9 +2,9 @@ package fairpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.RunDay;
-import fairpull.app.usecase.TakeExport;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.running.RunDay;
+import fairpull.app.usecase.running.TakeExport;
 import fairpull.domain.pull.LogEntry;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;

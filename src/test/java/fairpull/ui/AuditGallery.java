@@ -2,7 +2,7 @@ package fairpull.ui;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.KeepAudit;
 import fairpull.ui.frame.AuditPane;
 import fairpull.ui.page.audit.AuditDesk;
 import fairpull.ui.page.audit.AuditPage;

@@ -1,9 +1,9 @@
 package fairpull.ui;
 
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.RunDay;
-import fairpull.app.usecase.TakeExport;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.running.RunDay;
+import fairpull.app.usecase.running.TakeExport;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Gate;
 import fairpull.domain.plan.Hours;

@@ -2,7 +2,7 @@ package fairpull.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.limits.CoolDowns;
 import java.awt.event.InputEvent;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.SequenceEdits;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;

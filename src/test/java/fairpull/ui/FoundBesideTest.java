@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.report.chart.Chart;
 import fairpull.report.chart.Drawing;
 import fairpull.ui.form.ScaledChart;

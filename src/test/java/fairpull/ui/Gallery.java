@@ -2,8 +2,8 @@ package fairpull.ui;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.ExamplePlan;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.planning.ExamplePlan;
 import fairpull.ui.frame.HelpView;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;

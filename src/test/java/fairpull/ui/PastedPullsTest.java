@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.app.document.Document;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.unit.UnitSystem;
 import java.awt.datatransfer.StringSelection;
 import java.nio.file.Path;

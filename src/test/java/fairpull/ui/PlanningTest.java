@@ -3,9 +3,9 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
-import fairpull.app.usecase.ExamplePlan;
-import fairpull.app.usecase.Outlook;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.ExamplePlan;
+import fairpull.app.usecase.planning.Outlook;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Plan;

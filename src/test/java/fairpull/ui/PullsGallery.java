@@ -2,7 +2,7 @@ package fairpull.ui;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.ui.frame.Pages;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.page.Page;

@@ -1,10 +1,10 @@
 package fairpull.ui;
 
 import fairpull.app.task.Progress;
-import fairpull.app.usecase.ImportPulls;
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.PreparedImport;
-import fairpull.app.usecase.StatedCorrection;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.pulls.ImportPulls;
+import fairpull.app.usecase.pulls.PreparedImport;
+import fairpull.app.usecase.typing.StatedCorrection;
 import fairpull.domain.plan.Correction;
 import java.awt.image.BufferedImage;
 import java.lang.management.ManagementFactory;

@@ -3,7 +3,7 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.FindingView;
+import fairpull.app.usecase.judging.FindingView;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.frame.TestPane;
 import fairpull.ui.theme.Look;

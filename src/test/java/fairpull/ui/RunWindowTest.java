@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import fairpull.app.usecase.FindingView;
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.RunDay;
+import fairpull.app.usecase.judging.FindingView;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.running.RunDay;
 import fairpull.cli.CommandLineProgram;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Part;

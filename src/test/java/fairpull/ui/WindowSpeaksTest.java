@@ -3,11 +3,11 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
-import fairpull.app.usecase.AirCheck;
-import fairpull.app.usecase.ExamplePlan;
-import fairpull.app.usecase.HeatCheck;
-import fairpull.app.usecase.ListTests;
-import fairpull.app.usecase.ListedTest;
+import fairpull.app.usecase.conditions.AirCheck;
+import fairpull.app.usecase.conditions.HeatCheck;
+import fairpull.app.usecase.planning.ExamplePlan;
+import fairpull.app.usecase.shelf.ListTests;
+import fairpull.app.usecase.shelf.ListedTest;
 import fairpull.domain.Remedy.Surface;
 import fairpull.domain.air.AirNotice;
 import fairpull.domain.heat.HeatNotice;

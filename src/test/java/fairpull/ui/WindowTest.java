@@ -3,7 +3,7 @@ package fairpull.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.io.folder.TestFolder;

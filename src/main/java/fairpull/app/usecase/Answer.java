@@ -74,7 +74,7 @@ public record Answer(String text, String json) {
     }
 
     /** {@return the answer of a proof} */
-    static Answer of(ProofQuestion question, ProofAnswer answer, String order, String unit) {
+    public static Answer of(ProofQuestion question, ProofAnswer answer, String order, String unit) {
         return new Answer(TextPlan.proof(question, answer, order, unit),
                 ProofJson.document(question, answer, ProofWords.warnings(question, answer)));
     }

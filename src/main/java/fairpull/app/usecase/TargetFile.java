@@ -5,17 +5,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Where something may be written that is made from a test. */
-final class TargetFile {
+public final class TargetFile {
     private TargetFile() {
     }
 
     /** Refuses a folder, and a file that the test keeps for itself. */
-    static void check(Path folder, Path target, String example) {
+    public static void check(Path folder, Path target, String example) {
         check(folder, "--out", target, example);
     }
 
     /** The same for a file that was named by another option. */
-    static void check(Path folder, String option, Path target, String example) {
+    public static void check(Path folder, String option, Path target, String example) {
         Path wanted = target.toAbsolutePath().normalize();
         Path test = folder.toAbsolutePath().normalize();
         if (Files.isDirectory(wanted)) {
@@ -27,7 +27,7 @@ final class TargetFile {
     }
 
     /** Refuses a file, and a folder that the test keeps for itself. */
-    static void checkFolder(Path folder, String option, Path target) {
+    public static void checkFolder(Path folder, String option, Path target) {
         Path wanted = target.toAbsolutePath().normalize();
         Path test = folder.toAbsolutePath().normalize();
         if (Files.isRegularFile(wanted)) {

@@ -2,10 +2,10 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.task.Job;
-import fairpull.app.usecase.AuditPublication;
-import fairpull.app.usecase.KeepAudit;
-import fairpull.app.usecase.KeepCurves;
 import fairpull.app.usecase.KeepFile;
+import fairpull.app.usecase.auditing.AuditPublication;
+import fairpull.app.usecase.auditing.KeepAudit;
+import fairpull.app.usecase.tracing.KeepCurves;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Publication;

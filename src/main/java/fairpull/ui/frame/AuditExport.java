@@ -1,7 +1,7 @@
 package fairpull.ui.frame;
 
-import fairpull.app.usecase.AuditPublication;
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.AuditPublication;
+import fairpull.app.usecase.auditing.KeepAudit;
 import fairpull.domain.audit.AuditAnswer;
 import java.io.IOException;
 import java.nio.file.Path;

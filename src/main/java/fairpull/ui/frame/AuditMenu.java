@@ -2,7 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.KeepAudit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.JMenu;

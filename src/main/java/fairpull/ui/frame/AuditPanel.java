@@ -1,6 +1,6 @@
 package fairpull.ui.frame;
 
-import fairpull.app.usecase.AuditView;
+import fairpull.app.usecase.auditing.AuditView;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;

@@ -1,6 +1,6 @@
 package fairpull.ui.frame;
 
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Function;

@@ -1,9 +1,9 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
-import fairpull.app.usecase.Outlook;
-import fairpull.app.usecase.PlanProof;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.Outlook;
+import fairpull.app.usecase.planning.PlanProof;
 import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;

@@ -2,9 +2,9 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepReport;
-import fairpull.app.usecase.KeepReport.Kind;
-import fairpull.app.usecase.KeepReport.Wish;
+import fairpull.app.usecase.judging.KeepReport;
+import fairpull.app.usecase.judging.KeepReport.Kind;
+import fairpull.app.usecase.judging.KeepReport.Wish;
 import fairpull.ui.page.finding.FindingPage;
 import fairpull.ui.page.finding.ReportOptions;
 import fairpull.ui.theme.Words;

@@ -3,7 +3,7 @@ package fairpull.ui.frame;
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.Outlook;
+import fairpull.app.usecase.planning.Outlook;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.search.Costs;
 import fairpull.ui.form.Buttons;

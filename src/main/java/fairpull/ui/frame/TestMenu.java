@@ -2,7 +2,7 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepReport;
+import fairpull.app.usecase.judging.KeepReport;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;

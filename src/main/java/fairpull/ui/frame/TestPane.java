@@ -2,8 +2,8 @@ package fairpull.ui.frame;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepAudit;
-import fairpull.app.usecase.KeepReport;
+import fairpull.app.usecase.auditing.KeepAudit;
+import fairpull.app.usecase.judging.KeepReport;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.Page;
 import fairpull.ui.page.finding.FindingPage;

@@ -3,7 +3,7 @@ package fairpull.ui.strip;
 import fairpull.app.document.Document;
 import fairpull.app.document.Edit;
 import fairpull.app.document.SequenceEdits;
-import fairpull.app.usecase.DayFound;
+import fairpull.app.usecase.running.DayFound;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Session;

@@ -3,7 +3,7 @@ package fairpull.app.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Install;
 import fairpull.domain.plan.Part;
 import fairpull.domain.plan.Plan;

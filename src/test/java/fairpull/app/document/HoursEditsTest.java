@@ -3,8 +3,8 @@ package fairpull.app.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Break;
 import fairpull.domain.plan.Hours;
 import fairpull.domain.plan.Session;

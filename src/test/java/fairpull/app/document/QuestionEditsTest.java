@@ -2,8 +2,8 @@ package fairpull.app.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.unit.UnitSystem;

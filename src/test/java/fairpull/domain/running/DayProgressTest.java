@@ -2,7 +2,7 @@ package fairpull.domain.running;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.ExamplePlan;
+import fairpull.app.usecase.planning.ExamplePlan;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;

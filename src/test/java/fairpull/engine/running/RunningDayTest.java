@@ -3,7 +3,7 @@ package fairpull.engine.running;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fairpull.app.usecase.ExamplePlan;
+import fairpull.app.usecase.planning.ExamplePlan;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Break;

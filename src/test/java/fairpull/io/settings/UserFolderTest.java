@@ -2,7 +2,7 @@ package fairpull.io.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.io.json.PlanJson;

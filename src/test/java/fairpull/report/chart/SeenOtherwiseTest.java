@@ -3,7 +3,7 @@ package fairpull.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.unit.UnitSystem;
 import java.awt.Color;
@@ -11,11 +11,11 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** A and B by somebody with green-blind eyes, and by everybody on a copy in grey. */
 class SeenOtherwiseTest {

@@ -2,7 +2,7 @@ package fairpull.report.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.AuditPublication;
+import fairpull.app.usecase.auditing.AuditPublication;
 import fairpull.domain.audit.AuditAnswer;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,8 +2,8 @@ package fairpull.ui.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import fairpull.app.usecase.ExamplePlan;
 import fairpull.app.usecase.KeepFile;
+import fairpull.app.usecase.planning.ExamplePlan;
 import fairpull.domain.day.DayClock;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.Palette;

@@ -1,7 +1,7 @@
 package fairpull.ui.frame;
 
 import fairpull.app.document.AuditDocument;
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.KeepAudit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;

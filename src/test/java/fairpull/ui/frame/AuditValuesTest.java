@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.AuditPublication;
+import fairpull.app.usecase.auditing.AuditPublication;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Publication.Values;
 import fairpull.domain.audit.ValuesDraft;

@@ -11,12 +11,12 @@ import static fairpull.ui.frame.Seat.within;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.ImportPulls;
-import fairpull.app.usecase.KeepReport.Kind;
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.LooksTyping;
-import fairpull.app.usecase.RunDay;
-import fairpull.app.usecase.StatedCorrection;
+import fairpull.app.usecase.judging.KeepReport.Kind;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.planning.LooksTyping;
+import fairpull.app.usecase.pulls.ImportPulls;
+import fairpull.app.usecase.running.RunDay;
+import fairpull.app.usecase.typing.StatedCorrection;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
 import java.io.IOException;

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Settings;
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.KeepAudit;
 import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.Waiting;
 import java.io.BufferedReader;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import fairpull.app.document.Document;
 import fairpull.app.document.QuestionEdits;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.ExamplePlan;
+import fairpull.app.usecase.planning.ExamplePlan;
 import fairpull.domain.plan.Plan;
 import fairpull.engine.planning.PlanReview;
 import fairpull.ui.OffScreen;

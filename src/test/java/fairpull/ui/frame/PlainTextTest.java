@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Document;
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.ui.CopiedTest;
 import fairpull.ui.OffScreen;
 import java.awt.Component;

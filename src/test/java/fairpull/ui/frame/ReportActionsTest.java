@@ -9,8 +9,8 @@ import static fairpull.ui.frame.Seat.type;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.KeepReport.Kind;
-import fairpull.app.usecase.KeepTest;
+import fairpull.app.usecase.judging.KeepReport.Kind;
+import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.cli.CommandLineProgram;
 import fairpull.ui.CopiedTest;
 import java.io.IOException;

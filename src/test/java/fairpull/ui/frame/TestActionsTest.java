@@ -11,8 +11,8 @@ import static fairpull.ui.frame.Seat.typing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.document.Unsaved;
-import fairpull.app.usecase.KeepTest;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.UnitSystem;
 import java.io.IOException;

@@ -3,10 +3,10 @@ package fairpull.ui.theme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import fairpull.app.usecase.GateTyping;
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.RigTyping;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.planning.StartingPlan;
+import fairpull.app.usecase.typing.GateTyping;
+import fairpull.app.usecase.typing.RigTyping;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.unit.UnitSystem;
 import fairpull.ui.form.Prose;

@@ -2,7 +2,7 @@ package fairpull.ui.page.audit;
 
 import fairpull.app.document.AuditDocument;
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.AuditTyping;
+import fairpull.app.usecase.auditing.AuditTyping;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.theme.Words;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.usecase.AuditTyping;
+import fairpull.app.usecase.auditing.AuditTyping;
 import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication.Claim;

@@ -1,8 +1,8 @@
 package fairpull.ui.page.audit;
 
 import fairpull.app.document.OpenedPicture;
-import fairpull.app.usecase.KeepCurves;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.tracing.KeepCurves;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.tracing.Tracing;
 import fairpull.ui.form.Teller;

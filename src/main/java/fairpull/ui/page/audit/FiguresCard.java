@@ -1,7 +1,7 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.usecase.AuditTyping;
-import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.auditing.AuditTyping;
+import fairpull.app.usecase.planning.PlanTyping;
 import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.plan.Better;

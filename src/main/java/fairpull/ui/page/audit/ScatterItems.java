@@ -1,6 +1,6 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.usecase.AuditTyping;
+import fairpull.app.usecase.auditing.AuditTyping;
 import fairpull.domain.audit.Procedure;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.domain.audit.StatedScatter.Layer;

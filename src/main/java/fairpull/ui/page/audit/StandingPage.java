@@ -1,9 +1,9 @@
 package fairpull.ui.page.audit;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.AuditSections;
-import fairpull.app.usecase.AuditView;
-import fairpull.app.usecase.FindingView.Section;
+import fairpull.app.usecase.auditing.AuditSections;
+import fairpull.app.usecase.auditing.AuditView;
+import fairpull.app.usecase.judging.FindingView.Section;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.usecase.KeepAudit;
+import fairpull.app.usecase.auditing.KeepAudit;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Columns;

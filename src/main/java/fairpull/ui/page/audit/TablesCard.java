@@ -1,7 +1,7 @@
 package fairpull.ui.page.audit;
 
-import fairpull.app.usecase.AuditTyping;
-import fairpull.app.usecase.KeepCurves;
+import fairpull.app.usecase.auditing.AuditTyping;
+import fairpull.app.usecase.tracing.KeepCurves;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.unit.Unit;
 import fairpull.ui.form.Buttons;

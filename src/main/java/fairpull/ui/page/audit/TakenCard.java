@@ -2,7 +2,7 @@ package fairpull.ui.page.audit;
 
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.CurvesView;
+import fairpull.app.usecase.auditing.CurvesView;
 import fairpull.domain.audit.CurveSource;
 import fairpull.domain.audit.Publication.Curves;
 import fairpull.report.chart.Role;

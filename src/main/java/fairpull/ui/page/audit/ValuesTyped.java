@@ -1,7 +1,7 @@
 package fairpull.ui.page.audit;
 
 import fairpull.app.usecase.UsageException;
-import fairpull.app.usecase.ValuesTyping;
+import fairpull.app.usecase.auditing.ValuesTyping;
 import fairpull.domain.audit.FigureDraft;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication.Values.Each;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.finding;
 
-import fairpull.app.usecase.NotYetOver;
+import fairpull.app.usecase.judging.NotYetOver;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.finding;
 
-import fairpull.app.usecase.FindingView.Section;
+import fairpull.app.usecase.judging.FindingView.Section;
 import fairpull.report.chart.Chart;
 import fairpull.ui.form.Columns;
 import fairpull.ui.theme.Look;

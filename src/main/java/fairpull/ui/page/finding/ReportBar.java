@@ -1,7 +1,7 @@
 package fairpull.ui.page.finding;
 
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.KeepReport;
+import fairpull.app.usecase.judging.KeepReport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Choice;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.finding;
 
-import fairpull.app.usecase.KeepReport;
+import fairpull.app.usecase.judging.KeepReport;
 import java.awt.Component;
 import javax.swing.SwingUtilities;
 

@@ -1,7 +1,7 @@
 package fairpull.ui.page.finding;
 
-import fairpull.app.usecase.FindingView.Answered;
-import fairpull.app.usecase.FindingView.Section;
+import fairpull.app.usecase.judging.FindingView.Answered;
+import fairpull.app.usecase.judging.FindingView.Section;
 import fairpull.report.chart.Chart;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.limits;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.AirCheck;
+import fairpull.app.usecase.conditions.AirCheck;
 import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;

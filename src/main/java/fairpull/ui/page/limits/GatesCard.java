@@ -1,7 +1,7 @@
 package fairpull.ui.page.limits;
 
 import fairpull.app.document.RigEdits;
-import fairpull.app.usecase.GateTyping;
+import fairpull.app.usecase.typing.GateTyping;
 import fairpull.domain.plan.Condition;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.limits;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.HeatCheck;
+import fairpull.app.usecase.conditions.HeatCheck;
 import fairpull.domain.plan.Plan;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.PlanStrip;

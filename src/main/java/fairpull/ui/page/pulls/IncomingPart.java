@@ -1,10 +1,10 @@
 package fairpull.ui.page.pulls;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.ExportView;
-import fairpull.app.usecase.ImportPulls;
-import fairpull.app.usecase.IncomingPulls;
-import fairpull.app.usecase.StatedCorrection;
+import fairpull.app.usecase.pulls.ExportView;
+import fairpull.app.usecase.pulls.ImportPulls;
+import fairpull.app.usecase.pulls.IncomingPulls;
+import fairpull.app.usecase.typing.StatedCorrection;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.pull.DecimalMark;
 import fairpull.domain.pull.PullId;

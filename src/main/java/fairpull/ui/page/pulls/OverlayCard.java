@@ -1,7 +1,7 @@
 package fairpull.ui.page.pulls;
 
 import fairpull.app.task.Job;
-import fairpull.app.usecase.PullCurves;
+import fairpull.app.usecase.pulls.PullCurves;
 import fairpull.domain.curve.SweptCurve;
 import fairpull.domain.plan.Part;
 import fairpull.domain.pull.PullId;

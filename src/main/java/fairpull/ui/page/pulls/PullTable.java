@@ -1,6 +1,6 @@
 package fairpull.ui.page.pulls;
 
-import fairpull.app.usecase.PullsView;
+import fairpull.app.usecase.pulls.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;

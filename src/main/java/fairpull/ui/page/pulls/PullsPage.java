@@ -2,7 +2,7 @@ package fairpull.ui.page.pulls;
 
 import fairpull.app.document.Document;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.PullsView;
+import fairpull.app.usecase.pulls.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.FaultWords;

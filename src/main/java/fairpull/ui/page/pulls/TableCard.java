@@ -1,8 +1,8 @@
 package fairpull.ui.page.pulls;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.ExcludePull;
-import fairpull.app.usecase.PullsView;
+import fairpull.app.usecase.pulls.ExcludePull;
+import fairpull.app.usecase.pulls.PullsView;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;

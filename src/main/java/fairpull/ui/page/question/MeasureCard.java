@@ -1,7 +1,7 @@
 package fairpull.ui.page.question;
 
 import fairpull.app.document.QuestionEdits;
-import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.planning.PlanTyping;
 import fairpull.domain.plan.Correction;
 import fairpull.domain.plan.Measure;
 import fairpull.domain.plan.Plan;

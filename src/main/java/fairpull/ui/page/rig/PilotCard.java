@@ -1,8 +1,8 @@
 package fairpull.ui.page.rig;
 
 import fairpull.app.document.RigEdits;
-import fairpull.app.usecase.ScatterSource;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.ScatterSource;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Prose;

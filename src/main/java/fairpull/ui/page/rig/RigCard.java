@@ -1,8 +1,8 @@
 package fairpull.ui.page.rig;
 
 import fairpull.app.document.RigEdits;
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.RigTyping;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.typing.RigTyping;
 import fairpull.domain.plan.Drift;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Sensor;

@@ -2,10 +2,10 @@ package fairpull.ui.page.rig;
 
 import fairpull.app.document.RigEdits;
 import fairpull.app.task.Job;
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.RigTyping;
-import fairpull.app.usecase.ScatterSource;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.planning.ScatterSource;
+import fairpull.app.usecase.typing.RigTyping;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Rig;
 import fairpull.domain.plan.Scatter;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.run;
 
-import fairpull.app.usecase.RunDay;
+import fairpull.app.usecase.running.RunDay;
 import fairpull.domain.running.GateNow;
 import fairpull.domain.running.NextAction;
 import fairpull.ui.form.Buttons;

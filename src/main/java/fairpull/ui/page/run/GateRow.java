@@ -1,6 +1,6 @@
 package fairpull.ui.page.run;
 
-import fairpull.app.usecase.RunFace;
+import fairpull.app.usecase.running.RunFace;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.running.GateNow;
 import fairpull.domain.unit.UnitSystem;

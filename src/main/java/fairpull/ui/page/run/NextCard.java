@@ -1,7 +1,7 @@
 package fairpull.ui.page.run;
 
-import fairpull.app.usecase.FindingView;
-import fairpull.app.usecase.RunFace;
+import fairpull.app.usecase.judging.FindingView;
+import fairpull.app.usecase.running.RunFace;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;

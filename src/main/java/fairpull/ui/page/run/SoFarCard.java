@@ -1,6 +1,6 @@
 package fairpull.ui.page.run;
 
-import fairpull.app.usecase.SoFar;
+import fairpull.app.usecase.running.SoFar;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.Marked;
 import fairpull.report.chart.SoFarChart;

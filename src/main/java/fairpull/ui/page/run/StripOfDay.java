@@ -1,6 +1,6 @@
 package fairpull.ui.page.run;
 
-import fairpull.app.usecase.RunDay;
+import fairpull.app.usecase.running.RunDay;
 import fairpull.domain.day.DayClock;
 import fairpull.domain.pull.PullId;
 import fairpull.report.chart.PlanStrip;

@@ -3,7 +3,7 @@ package fairpull.ui.page.run;
 import fairpull.app.task.FolderWatch;
 import fairpull.app.task.Job;
 import fairpull.app.task.Polling;
-import fairpull.app.usecase.TakeExport;
+import fairpull.app.usecase.running.TakeExport;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.sequence;
 
-import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.planning.PlanTyping;
 import fairpull.domain.search.Costs;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;

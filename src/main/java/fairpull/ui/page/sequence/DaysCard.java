@@ -1,9 +1,9 @@
 package fairpull.ui.page.sequence;
 
 import fairpull.app.document.SequenceEdits;
-import fairpull.app.usecase.PlanSearch;
-import fairpull.app.usecase.PlanTyping;
-import fairpull.app.usecase.StartingPlan;
+import fairpull.app.usecase.planning.PlanSearch;
+import fairpull.app.usecase.planning.PlanTyping;
+import fairpull.app.usecase.planning.StartingPlan;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Sequence;
 import fairpull.domain.search.SearchAnswer;

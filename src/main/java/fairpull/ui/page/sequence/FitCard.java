@@ -2,7 +2,7 @@ package fairpull.ui.page.sequence;
 
 import fairpull.app.document.SequenceEdits;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.DayRemedies;
+import fairpull.app.usecase.planning.DayRemedies;
 import fairpull.domain.plan.Plan;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.FaultWords;

@@ -2,7 +2,7 @@ package fairpull.ui.page.sequence;
 
 import fairpull.app.document.Edit;
 import fairpull.app.document.SequenceEdits;
-import fairpull.app.usecase.PlanTyping;
+import fairpull.app.usecase.planning.PlanTyping;
 import fairpull.domain.plan.Install;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.Entry;

@@ -2,8 +2,8 @@ package fairpull.ui.page.sequence;
 
 import fairpull.app.document.RigEdits;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.LooksTyping;
 import fairpull.app.usecase.UsageException;
+import fairpull.app.usecase.planning.LooksTyping;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;

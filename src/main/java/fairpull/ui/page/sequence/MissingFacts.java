@@ -1,6 +1,6 @@
 package fairpull.ui.page.sequence;
 
-import fairpull.app.usecase.StillToSay;
+import fairpull.app.usecase.planning.StillToSay;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Prose;
 import fairpull.ui.page.Desk;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.sequence;
 
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.PlanSearch;
+import fairpull.app.usecase.planning.PlanSearch;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.unit.Unit;
 import fairpull.report.chart.PullsChart;

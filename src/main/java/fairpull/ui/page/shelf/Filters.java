@@ -1,7 +1,7 @@
 package fairpull.ui.page.shelf;
 
-import fairpull.app.usecase.ListedTest;
-import fairpull.app.usecase.ListedTest.Outcome;
+import fairpull.app.usecase.shelf.ListedTest;
+import fairpull.app.usecase.shelf.ListedTest.Outcome;
 import fairpull.ui.form.Choice;
 import fairpull.ui.page.shelf.TestRows.Row;
 import fairpull.ui.theme.Words;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.shelf;
 
-import fairpull.app.usecase.ListedTest;
-import fairpull.app.usecase.ListedTest.Outcome;
+import fairpull.app.usecase.shelf.ListedTest;
+import fairpull.app.usecase.shelf.ListedTest.Outcome;
 import fairpull.report.chart.Drawing;
 import fairpull.report.chart.DrawingPainter;
 import fairpull.ui.page.shelf.TestRows.Row;

@@ -2,9 +2,9 @@ package fairpull.ui.page.shelf;
 
 import fairpull.app.task.Job;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.ListedTest;
-import fairpull.app.usecase.RigOverTime;
-import fairpull.app.usecase.RigOverTime.OfKey;
+import fairpull.app.usecase.shelf.ListedTest;
+import fairpull.app.usecase.shelf.RigOverTime;
+import fairpull.app.usecase.shelf.RigOverTime.OfKey;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Card;
 import fairpull.ui.form.FaultWords;

@@ -1,8 +1,8 @@
 package fairpull.ui.page.shelf;
 
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.ListedTest;
-import fairpull.app.usecase.ListedTest.Outcome;
+import fairpull.app.usecase.shelf.ListedTest;
+import fairpull.app.usecase.shelf.ListedTest.Outcome;
 import fairpull.ui.page.Desk;
 import fairpull.ui.page.shelf.TestRows.Column;
 import fairpull.ui.page.shelf.TestRows.Row;

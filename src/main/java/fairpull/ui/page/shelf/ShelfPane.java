@@ -2,8 +2,8 @@ package fairpull.ui.page.shelf;
 
 import fairpull.app.document.Settings;
 import fairpull.app.task.Job;
-import fairpull.app.usecase.ListTests;
-import fairpull.app.usecase.ListedTest;
+import fairpull.app.usecase.shelf.ListTests;
+import fairpull.app.usecase.shelf.ListedTest;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.FaultWords;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.shelf;
 
-import fairpull.app.usecase.ListedTest;
+import fairpull.app.usecase.shelf.ListedTest;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.shelf;
 
-import fairpull.app.usecase.ListedTest;
+import fairpull.app.usecase.shelf.ListedTest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;

@@ -1,7 +1,7 @@
 package fairpull.ui.page.tracing;
 
-import fairpull.app.usecase.TraceChart;
-import fairpull.app.usecase.TraceTyping;
+import fairpull.app.usecase.tracing.TraceChart;
+import fairpull.app.usecase.tracing.TraceTyping;
 import fairpull.domain.tracing.AxisDraft;
 import fairpull.domain.tracing.AxisScale;
 import fairpull.domain.tracing.Tracing;

@@ -2,8 +2,8 @@ package fairpull.ui.page.tracing;
 
 import fairpull.app.document.TracingDocument;
 import fairpull.app.task.Latest;
-import fairpull.app.usecase.TraceChart;
-import fairpull.app.usecase.TraceTyping;
+import fairpull.app.usecase.tracing.TraceChart;
+import fairpull.app.usecase.tracing.TraceTyping;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.AxisDraft;
 import fairpull.domain.tracing.FollowedLine;

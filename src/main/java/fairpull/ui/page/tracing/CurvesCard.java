@@ -1,6 +1,6 @@
 package fairpull.ui.page.tracing;
 
-import fairpull.app.usecase.TraceTyping;
+import fairpull.app.usecase.tracing.TraceTyping;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.TracedLine;
 import fairpull.report.chart.Role;

@@ -1,6 +1,6 @@
 package fairpull.ui.page.tracing;
 
-import fairpull.app.usecase.TraceTable;
+import fairpull.app.usecase.tracing.TraceTable;
 import fairpull.ui.form.Buttons;
 import fairpull.ui.form.Card;
 import fairpull.ui.theme.LocalNumbers;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import fairpull.app.document.Settings;
-import fairpull.app.usecase.TraceChart;
+import fairpull.app.usecase.tracing.TraceChart;
 import fairpull.domain.plan.Part;
 import fairpull.domain.tracing.PixelPoint;
 import fairpull.domain.tracing.PointSource;
