@@ -80,6 +80,30 @@ class EventThreadTest {
         }
     }
 
+    @Test
+    void noEventHoldsTheWindowWhileAFindingIsRead() throws IOException {
+        Path test = CopiedTest.of(Path.of("plans/electric-pump"), home.resolve("pump"));
+        try (OnScreen screen = OnScreen.started(home.resolve("settings"), Optional.of(test))) {
+            EventWatch watch = EventWatch.begun();
+            List<EventWatch.Held> last = List.of();
+            for (int round = 1; round <= PULLS; round++) {
+                screen.click("page.finding");
+                screen.settle();
+                screen.click("finding.everything");
+                screen.settle();
+                screen.click("finding.again");
+                screen.settle();
+                screen.click("page.pulls");
+                screen.settle();
+                last = watch.taken();
+                say("finding " + round, last);
+            }
+            watch.end();
+            assertThat(last).hasSizeGreaterThan(20);
+            assertThat(last.get(0).heldMs()).as(last.get(0).toString()).isLessThan(LONGEST_MS);
+        }
+    }
+
     /** A gate, a pull aborted and taken back, the pull, its export, then a look at the page of the pulls. */
     private static void run(OnScreen screen, Path rig, int pull) throws IOException {
         screen.untilSays("run.head", "Pull " + pull + " on A1");

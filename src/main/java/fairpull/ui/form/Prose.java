@@ -3,6 +3,7 @@ package fairpull.ui.form;
 import fairpull.report.chart.Role;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
+import java.awt.Dimension;
 import java.awt.Insets;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
@@ -15,6 +16,10 @@ public final class Prose extends JTextArea {
     private final Role role;
     private final Look.Type type;
     private boolean verbatim;
+    /** Sizes, until anything changes: a layout asks for each several times, and each time all lines would be broken anew. */
+    private transient Dimension preferred;
+    private transient Dimension least;
+    private transient Dimension most;
 
     /** Text of a role and size. */
     public Prose(String text, Role role, Look.Type type) {
@@ -59,6 +64,32 @@ public final class Prose extends JTextArea {
     @Override
     public void setText(String text) {
         super.setText(verbatim ? text : LocalNumbers.shown(text));
+    }
+
+    @Override
+    public void invalidate() {
+        preferred = null;
+        least = null;
+        most = null;
+        super.invalidate();
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        preferred = preferred == null ? super.getPreferredSize() : preferred;
+        return new Dimension(preferred);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        least = least == null ? super.getMinimumSize() : least;
+        return new Dimension(least);
+    }
+
+    @Override
+    public Dimension getMaximumSize() {
+        most = most == null ? super.getMaximumSize() : most;
+        return new Dimension(most);
     }
 
     private void dress() {

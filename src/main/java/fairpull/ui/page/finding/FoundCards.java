@@ -69,7 +69,7 @@ final class FoundCards {
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension((int) Math.ceil((Chart.NARROWEST + AROUND) * Look.scale()), super.getMinimumSize().height);
+            return new Dimension((int) Math.ceil((Chart.NARROWEST + AROUND) * Look.scale()), 0);
         }
     }
 }
