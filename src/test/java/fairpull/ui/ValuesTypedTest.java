@@ -35,7 +35,9 @@ class ValuesTypedTest {
             screen.typeAhead("213.8 hp");
             assertThat(at(table, 0, 1)).isEqualTo("214.1 hp");
             assertThat(at(table, 1, 1)).isEqualTo("213.8 hp");
-            screen.clickIn("audit.values", new Point2D.Double(cell.getCenterX(), cell.getCenterY()));
+            // a second click there, soon after the first one, would be a double one and put the caret into what stands there
+            screen.press(0, KeyEvent.VK_UP);
+            screen.press(0, KeyEvent.VK_UP);
             screen.typeAhead("215");
             assertThat(at(table, 0, 1)).as("in place of what stood there").isEqualTo("215 hp");
             screen.press(0, KeyEvent.VK_DELETE);
