@@ -80,9 +80,10 @@ public record FrontChart(Drawing drawing, List<Point> spots) {
         spots.forEach(spot -> shapes.add(new Shape.Ring(spot, 4.5, Role.INK, 1.6)));
     }
 
-    /** An order stands at the first of its days, clear of the mark of the plan; names that would run into others are left out. */
+    /** An order stands at the first of its days, clear of the plan's mark and of all other words; where that cannot be it is left out. */
     private static void names(List<Shape> shapes, List<SearchRow> front, List<Point> spots, Optional<Shape.Disc> mark, double width) {
         List<Bounds> taken = new ArrayList<>(mark.map(FrontChart::around).stream().toList());
+        shapes.stream().filter(Shape.Words.class::isInstance).map(words -> ((Shape.Words) words).bounds()).forEach(taken::add);
         String last = "";
         for (int place = 0; place < front.size(); place++) {
             String order = front.get(place).order();
