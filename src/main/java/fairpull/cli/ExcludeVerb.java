@@ -6,6 +6,7 @@ import fairpull.app.usecase.pulls.ExcludePull;
 import fairpull.domain.pull.PullId;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,9 +37,9 @@ final class ExcludeVerb extends Verb {
         PullId named = PullId.parse(pull).orElseThrow(() -> new UsageException("PULL", "expected a pull such as B2-4, found “" + pull
                 + "”"));
         if (readmit) {
-            ExcludePull.readmit(folder, named, because, now());
+            ExcludePull.readmit(folder, List.of(named), because, now());
         } else {
-            ExcludePull.exclude(folder, named, because, now());
+            ExcludePull.exclude(folder, List.of(named), because, now());
         }
         answer(Receipt.counted(named, readmit));
     }

@@ -143,7 +143,7 @@ class TamperingTest {
             lines.remove(lines.size() - 1);
             lines.remove(lines.size() - 1);
         }).in(test);
-        assertThat(warnings("judge")).anyMatch(warning -> warning.startsWith("Planned, but never came in: A2-2"));
+        assertThat(warnings("judge")).anyMatch(warning -> warning.startsWith("Not in yet: A2-2"));
     }
 
     @Test

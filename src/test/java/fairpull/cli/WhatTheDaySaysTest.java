@@ -58,7 +58,7 @@ class WhatTheDaySaysTest {
         Run.of("note", test, "A1-2", "--aborted", "felt wrong").succeeded();
 
         assertThat(warnings()).anyMatch(said -> said.startsWith("Begun and not finished: A1-2 (felt wrong)"))
-                .anyMatch(said -> said.startsWith("Planned, but never came in: ") && said.contains("B1-2") && !said.contains("A1-2"));
+                .anyMatch(said -> said.startsWith("Not in yet: ") && said.contains("B1-2") && !said.contains("A1-2"));
     }
 
     @Test

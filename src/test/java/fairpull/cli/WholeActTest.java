@@ -3,9 +3,11 @@ package fairpull.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.app.usecase.keeping.KeepTest;
+import fairpull.app.usecase.pulls.ExcludePull;
 import fairpull.app.usecase.running.RunDay;
 import fairpull.app.usecase.running.TakeExport;
 import fairpull.domain.pull.LogEntry;
+import fairpull.domain.pull.PullId;
 import fairpull.io.folder.TestFolder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -78,6 +80,8 @@ class WholeActTest {
                 act("a notebook", 3, (test, home) -> SmallTest.write(home.resolve("book.csv"),
                         "pull,coolant (C),remark\nA1-1,90,\nA1-2,91,wärmer\n"),
                         (test, home) -> Run.of("note", test, "--table", home.resolve("book.csv")).succeeded()),
+                act("several pulls left out", 2, (test, home) -> exports(test, "A1-1", "B1-1"), (test, home) -> ExcludePull.exclude(test,
+                        List.of(new PullId("A1", false, 1), new PullId("B1", false, 1)), "both cold", Run.NOW)),
                 act("an act taken back", 2, (test, home) -> Run.of("note", test, "A1-1", "--gate-overridden", "coolant=late",
                         "--gate-overridden", "intake-air=late").succeeded(), (test, home) -> RunDay.of(test).undo(Run.NOW)));
     }

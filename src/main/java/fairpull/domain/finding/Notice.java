@@ -66,6 +66,8 @@ public record Notice(Code code, List<Double> figures, List<String> names) {
         MAPPING_CHANGED_BY_HAND(Severity.ALARM),
         /** Planned pulls that never came. Names: pulls. */
         PULLS_MISSING(Severity.WARNING),
+        /** Planned pulls that are not in while the day is under way. Names: pulls. */
+        PULLS_AWAITED(Severity.WARNING),
         /** Pulls left out, with the verdict that would stand with them. Names: pulls. */
         PULLS_EXCLUDED(Severity.INFORMATION),
         /** Exports that were read anew after they had come in, with other columns or units. Names: pulls with their reasons. */

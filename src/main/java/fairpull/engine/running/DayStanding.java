@@ -121,6 +121,11 @@ final class DayStanding {
                 .filter(pull -> !(pull.warmUp() && counting)).findFirst();
     }
 
+    /** {@return the first pull of the install that follows; empty in the last one} */
+    Optional<PullId> firstAhead() {
+        return reached + 1 < installs.size() ? PlannedClock.pullsOf(installs.get(reached + 1)).stream().findFirst() : Optional.empty();
+    }
+
     /** {@return when the car was last driven in the session, also for a pull that was stopped} */
     Optional<OffsetDateTime> lastDriven(Session session) {
         Set<String> labels = new HashSet<>(session.installs().stream().map(Install::label).toList());

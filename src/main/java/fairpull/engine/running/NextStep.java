@@ -7,12 +7,14 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.plan.Session;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry.Swap.Phase;
+import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
 import fairpull.domain.running.NextAction;
 import fairpull.domain.running.NextAction.Kind;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -63,6 +65,15 @@ public final class NextStep {
         return Set.copyOf(new DayStanding(plan, log).driven().keySet());
     }
 
+    /** {@return the pulls that were never driven to their end, and that the day has gone past} */
+    public static Set<PullId> passed(Plan plan, DayLog log) {
+        DayStanding day = new DayStanding(plan, log);
+        List<PullId> left = PlannedClock.of(plan.sequence()).minutes().keySet().stream().filter(pull -> !day.driven().containsKey(pull))
+                .toList();
+        Optional<PullId> next = isDone(plan, log) ? Optional.empty() : day.nextPull().or(() -> day.firstAhead());
+        return Set.copyOf(next.map(first -> left.subList(0, left.indexOf(first))).orElse(left));
+    }
+
     /** {@return the place of the session that the day is in} */
     public static int session(Plan plan, DayLog log) {
         DayStanding day = new DayStanding(plan, log);
@@ -91,14 +102,14 @@ public final class NextStep {
 
     private NextAction betweenInstalls() {
         int done = day.reached() + 1;
-        boolean last = done == day.installs().size();
+        if (done == day.installs().size()) {
+            // the last look is the finding itself, and needs no act of its own
+            return NextAction.atAnyTime(Kind.DONE, "");
+        }
         boolean lookPlanned = day.plan().looks().map(looks -> looks.afterInstalls().contains(done)).orElse(false);
         boolean looked = day.log().looks().stream().anyMatch(look -> look.afterInstalls() == done);
         if (lookPlanned && !looked) {
             return NextAction.atAnyTime(Kind.LOOK, day.current().label());
-        }
-        if (last) {
-            return NextAction.atAnyTime(Kind.DONE, "");
         }
         Install next = day.installs().get(done);
         return NextAction.atAnyTime(day.isFirstOfSession(next) ? Kind.SET_UP : Kind.SWAP, next.label());

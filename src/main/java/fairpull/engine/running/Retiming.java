@@ -58,21 +58,30 @@ public final class Retiming {
         return retiming.seconds(shown, retiming.date(retiming.driven(labels).stream().map(Map.Entry::getValue).findFirst().orElse(shown)));
     }
 
-    /** The same without some pulls that are still to come; an install that loses all of them loses its swap as well. */
+    /** The same without some pulls that are still to come; an install that loses all of them loses its swap as well, a session its day. */
     static List<DayClock> of(DayStanding day, OffsetDateTime now, Set<PullId> without) {
         return new Retiming(day, now, without).days();
     }
 
     private List<DayClock> days() {
         Pace pace = Pace.of(day.plan().sequence());
-        return day.plan().sequence().sessions().stream().map(session -> clock(session, pace)).toList();
+        return day.plan().sequence().sessions().stream().flatMap(session -> clock(session, pace).stream()).toList();
     }
 
-    private DayClock clock(Session session, Pace pace) {
+    /** A session that was not begun, from its set-up on; empty where all of its pulls are dropped. */
+    private Optional<DayClock> toCome(Session session, Pace pace) {
+        if (without.isEmpty()) {
+            return Optional.of(DayClock.of(session, pace));
+        }
+        List<DayEvent> ahead = ahead(session, pace);
+        return ahead.isEmpty() ? Optional.empty() : Optional.of(DayClock.resumed(session, pace, List.of(), 0, ahead));
+    }
+
+    private Optional<DayClock> clock(Session session, Pace pace) {
         List<Map.Entry<PullId, OffsetDateTime>> driven = driven(labels(session));
         Optional<OffsetDateTime> last = day.lastDriven(session);
         if (last.isEmpty()) {
-            return DayClock.of(session, pace);
+            return toCome(session, pace);
         }
         LocalDate date = date(driven.isEmpty() ? last.get() : driven.get(0).getValue());
         List<DayEvent> done = done(driven, date, pace);
@@ -80,7 +89,7 @@ public final class Retiming {
         done.sort(Comparator.comparingDouble(DayEvent::startS));
         double after = seconds(last.get(), date) + pace.pullIntervalS();
         double free = day.leftAt(now).isPresent() ? after : Math.max(seconds(now, date), after);
-        return DayClock.resumed(withHours(session, done, free), pace, done, free, ahead(session, pace));
+        return Optional.of(DayClock.resumed(withHours(session, done, free), pace, done, free, ahead(session, pace)));
     }
 
     private static Set<String> labels(Session session) {
@@ -129,10 +138,14 @@ public final class Retiming {
             }
             List<PullId> pulls = PlannedClock.pullsOf(install).stream().filter(pull -> !day.driven().containsKey(pull))
                     .filter(pull -> place > day.reached() || !isPassed(pull)).filter(pull -> !without.contains(pull)).toList();
-            if (place > day.reached() && pulls.stream().anyMatch(pull -> !pull.warmUp())) {
-                ahead.add(new DayEvent(Kind.SWAP, install.label(), 0, 0, pace.swapS()));
-            } else if (place > day.reached()) {
+            boolean isBegun = place == day.reached() && day.lastDriven(session).isPresent();
+            if (!isBegun && pulls.stream().allMatch(PullId::warmUp)) {
                 continue;
+            }
+            if (day.isFirstOfSession(install) && day.lastDriven(session).isEmpty()) {
+                ahead.add(new DayEvent(Kind.SET_UP, install.label(), 0, 0, pace.setUpS()));
+            } else if (place > day.reached()) {
+                ahead.add(new DayEvent(Kind.SWAP, install.label(), 0, 0, pace.swapS()));
             }
             pulls.forEach(pull -> ahead.add(new DayEvent(pull.warmUp() ? Kind.WARM_UP : Kind.PULL, pull.install(), pull.number(), 0,
                     pace.pullIntervalS())));

@@ -141,7 +141,8 @@ public final class ColumnGuess {
     }
 
     private static GuessedColumn read(ExportColumn column) {
-        ColumnWords words = ColumnWords.of(column.name());
+        String name = ColumnWords.withoutSpeedNamed(column.name());
+        ColumnWords words = ColumnWords.of(name);
         if (!column.isNumeric()) {
             String none = column.noValues() > 0 ? "never has a value" : "is empty";
             return nothing(column, column.firstText().isPresent() ? "holds text" : none);
@@ -150,11 +151,11 @@ public final class ColumnGuess {
             return new GuessedColumn(column, Optional.of(Quantity.TIME), Optional.of(Units.SECOND), Evidence.NAME_AND_UNIT,
                     "its cells are times of day");
         }
-        Optional<Unit> unit = column.unitText().isEmpty() ? unitAmongWords(column, words) : UnitText.find(column.unitText());
+        Optional<Unit> unit = column.unitText().isEmpty() ? unitAmongWords(name, words) : UnitText.find(column.unitText());
         if (unit.isPresent()) {
             return byUnit(column, unit.get(), words);
         }
-        Optional<UnitAtEnd> atEnd = column.unitText().isEmpty() ? UnitAtEnd.of(column.name()) : Optional.empty();
+        Optional<UnitAtEnd> atEnd = column.unitText().isEmpty() ? UnitAtEnd.of(name) : Optional.empty();
         Optional<Quantity> contradicted = atEnd.flatMap(UnitAtEnd::contradicted);
         if (contradicted.isPresent()) {
             return nothing(column, "its words say " + GuessedColumn.words(contradicted.get()) + ", but its unit "
@@ -170,20 +171,20 @@ public final class ColumnGuess {
         if (words.isElsewhere(quantity.get())) {
             return nothing(column, "the name speaks of something else");
         }
-        Optional<Unit> named = column.unitText().isEmpty() ? words.unit(column.name()) : Optional.empty();
+        Optional<Unit> named = column.unitText().isEmpty() ? words.unit(name) : Optional.empty();
         return named.filter(found -> found.quantity() == quantity.get())
                 .map(found -> new GuessedColumn(column, quantity, named, Evidence.NAME_AND_UNIT,
                         "the name says " + GuessedColumn.words(quantity.get()) + " in " + found.symbol()))
                 .orElseGet(() -> byName(column, quantity.get()));
     }
 
-    /** Power at 3000 1/min is power: the unit only counts where the words do not speak for another quantity. */
-    private static Optional<Unit> unitAmongWords(ExportColumn column, ColumnWords words) {
+    /** The unit only counts where the words do not speak for another quantity. */
+    private static Optional<Unit> unitAmongWords(String name, ColumnWords words) {
         if (words.isUnitOfTime()) {
-            return Units.find(column.name());
+            return Units.find(name);
         }
         boolean ofSpeed = words.quantity().map(named -> named == Quantity.ENGINE_SPEED || named == Quantity.SPEED).orElse(true);
-        return ofSpeed ? UnitText.amongWords(column.name()) : Optional.empty();
+        return ofSpeed ? UnitText.amongWords(name) : Optional.empty();
     }
 
     private static GuessedColumn byUnit(ExportColumn column, Unit unit, ColumnWords words) {

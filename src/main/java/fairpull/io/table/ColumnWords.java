@@ -25,6 +25,10 @@ final class ColumnWords {
     /** Where a unit with a capital in it begins at the end of a word: kW must not be read as W, nor hPa as Pa. */
     private static final Pattern UNIT_AT_END = Pattern.compile("(?<=\\p{Ll})(?=(?:kW|kPa|hPa|inHg)(?!\\p{L}))");
 
+    /** The speed at which something is read. Common practice, no source. */
+    private static final Pattern AT_SPEED = Pattern.compile("(?<=\\S)\\s*(?:@|\\b(?:at|bei)\\b)\\s*\\d[\\d., ]*"
+            + "(?:rpm\\b|(?:1|u|r|rev)/min\\b|min-1(?!\\d)|min⁻¹)", Pattern.CASE_INSENSITIVE);
+
     static {
         WORDS.put(Quantity.ENGINE_SPEED, Set.of("rpm", "revs", "drehzahl"));
         WORDS.put(Quantity.POWER, Set.of("power", "pwr", "leistung", "hp", "bhp", "whp", "kw", "ps"));
@@ -43,6 +47,11 @@ final class ColumnWords {
 
     private ColumnWords(List<String> words) {
         this.words = words;
+    }
+
+    /** {@return a header without the engine speed that it names: “Power at 3000 rpm” is power} */
+    static String withoutSpeedNamed(String header) {
+        return AT_SPEED.matcher(header).replaceAll("").strip();
     }
 
     static ColumnWords of(String name) {

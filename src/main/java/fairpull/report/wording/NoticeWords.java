@@ -44,6 +44,7 @@ public final class NoticeWords {
                     .on(surface) + ", as a correction may be missing or applied twice.";
             case CORRECTED_HERE, AIR_CARRIED, AIR_CARRIED_LONG, FACTOR_SPREAD, FACTOR_STEP, FACTOR_OUTSIDE ->
                     CorrectionWords.sentence(notice);
+            case PULLS_AWAITED -> "Not in yet: " + names(notice) + "; bring them in, or note why they were not run.";
             case PULLS_MISSING -> "Planned, but never came in: " + names(notice) + "; bring them in, or note why they were not run.";
             case PULLS_EXCLUDED -> "Left out, with the reason in the table of pulls: " + names(notice)
                     + "; the finding with them is given beside it.";

@@ -53,7 +53,7 @@ public final class RunWords {
             case SET_UP, SWAP, SWAP_UNDER_WAY -> blind || next.install().isEmpty() ? ""
                     : "on goes: " + (next.install().startsWith(Part.A.name()) ? plan.question().partA() : plan.question().partB());
             case BREAK -> "then " + pull(next.pull().orElseThrow());
-            case LOOK -> "planned here, before the next swap; go to Finding to take it";
+            case LOOK -> "planned here, before the next swap; what it shows stands on Finding";
             case DONE -> "";
             case WARM_UP, PULL -> next.again() ? "again: it was aborted" : "";
         };
@@ -210,8 +210,13 @@ public final class RunWords {
                 : ": the car did not come back; look for what changed.");
     }
 
-    /** {@return what is known of a pull while the day is run; without its value for blind eyes} */
-    public static String pull(PullId pull, DayLog log, Optional<String> value) {
+    /**
+     * {@return what is known of a pull while the day is run}
+     *
+     * @param isPassed whether the day went past it without it
+     * @param value its value; empty for blind eyes, and where there is none
+     */
+    public static String pull(PullId pull, DayLog log, boolean isPassed, Optional<String> value) {
         List<String> known = new ArrayList<>();
         Optional.ofNullable(log.aborted().get(pull)).ifPresent(stopped -> known.add("aborted: " + stopped.reason()));
         Optional.ofNullable(log.repeated().get(pull)).ifPresent(stopped -> known.add("run again after: " + stopped.reason()));
@@ -220,7 +225,10 @@ public final class RunWords {
         Optional.ofNullable(log.excluded().get(pull)).ifPresent(out -> known.add("left out: " + out.reason()));
         log.gatesOverridden().getOrDefault(pull, Map.of())
                 .forEach((condition, reason) -> known.add(condition.words() + " overridden: " + reason));
-        return pull + (known.isEmpty() ? ": not run yet." : ": " + String.join("; ", known) + ".");
+        if (known.isEmpty()) {
+            known.add(isPassed ? "not run, and the day went on without it" : "not run yet");
+        }
+        return pull + ": " + String.join("; ", known) + ".";
     }
 
     /** {@return that the day is done, and which exports the finding still waits for} */
@@ -237,8 +245,7 @@ public final class RunWords {
 
     /** {@return why nothing is told of it, and when something will be} */
     public static List<String> whyNotYetOver(Plan plan, DayProgress progress) {
-        String when = progress.nextLook().isPresent() ? noVerdict(plan, Math.min(progress.reached(), progress.nextLook().get() - 1))
-                : noVerdict(plan, progress.installs() - 1);
+        String when = whenNext(plan, progress);
         return List.of("Whoever sees a verdict while the day is run can stop when luck is good: an unchanged car then passes for a gain "
                 + "more often than the plan allows. Values, scatter and the return to A stand on the page Run.",
                 when + (progress.missing().isEmpty() ? "" : " Missing until then: " + some(progress.missing()) + "."));
@@ -251,8 +258,18 @@ public final class RunWords {
                 + when.substring(1, when.length() - 1);
     }
 
-    /** {@return why there is no verdict yet} */
-    public static String noVerdict(Plan plan, int installsDone) {
+    /** {@return why there is no verdict, or that there may be one now} */
+    public static String noVerdict(Plan plan, DayProgress progress) {
+        String last = plan.sequence().installs().skip(Math.max(0, progress.reached() - 1L)).findFirst().orElseThrow().label();
+        return progress.isLookDue() ? "The look planned after " + last + " can be taken now; no verdict before it."
+                : whenNext(plan, progress);
+    }
+
+    private static String whenNext(Plan plan, DayProgress progress) {
+        return noVerdict(plan, progress.nextLook().map(after -> Math.min(progress.reached(), after - 1)).orElse(progress.installs() - 1));
+    }
+
+    private static String noVerdict(Plan plan, int installsDone) {
         Optional<Integer> look = plan.looks().flatMap(looks -> looks.afterInstalls().stream().filter(after -> after > installsDone)
                 .findFirst());
         int at = look.orElse((int) plan.sequence().installs().count());

@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What went wrong, in one sentence for people. */
 public final class FaultWords {
@@ -36,7 +38,17 @@ public final class FaultWords {
 
     /** {@return the same as sentences for lines of their own: what went wrong, then what to do, where that is known apart} */
     public static List<String> sentences(Throwable fault) {
+        return sentences(fault, of(fault));
+    }
+
+    /** {@return the same of a file that is named already} */
+    public static List<String> sentences(Throwable fault, Path named) {
         String whole = of(fault);
+        return sentences(fault, Stream.of(named + ": ", named + ", ", named.getFileName() + ": ", named.getFileName() + ", ")
+                .filter(whole::startsWith).findFirst().map(name -> whole.substring(name.length())).orElse(whole));
+    }
+
+    private static List<String> sentences(Throwable fault, String whole) {
         String remedy = fault instanceof InputException unusable ? unusable.remedy().on(Surface.WINDOW) : "";
         List<String> parts = remedy.isEmpty() || !whole.endsWith("; " + remedy) ? List.of(whole)
                 : List.of(whole.substring(0, whole.length() - remedy.length() - 2), remedy);

@@ -58,6 +58,11 @@ public final class ReasonBar extends JPanel {
         SwingUtilities.invokeLater(field::requestFocusInWindow);
     }
 
+    /** Goes on being asked for where the focus went elsewhere. */
+    public void focus() {
+        field.requestFocusInWindow();
+    }
+
     private void asks(boolean now) {
         setVisible(now);
         asking.accept(now);

@@ -9,6 +9,7 @@ import fairpull.domain.day.DayEvent;
 import fairpull.domain.plan.Break;
 import fairpull.domain.plan.Condition;
 import fairpull.domain.plan.Hours;
+import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.LogEntry;
@@ -233,6 +234,47 @@ class RunningDayTest {
         assertThat(cut.gainAfter().getAsDouble()).isCloseTo(best, within(1e-12));
         assertThat(gainIfItFits(standing, Set.copyOf(cut.dropped()))).isCloseTo(best, within(1e-12));
         assertThat(cut.gainBefore().getAsDouble()).isLessThan(best);
+    }
+
+    @Test
+    void pullsAreDroppedOfADayThatWasNotBegunAsWell() {
+        hours(LocalTime.of(11, 20));
+        DayClock asPlanned = Retiming.of(plan, log(), now).get(0);
+        Cut cut = CutSearch.of(plan, log(), now).orElseThrow();
+        assertThat(cut.lateS()).isEqualTo(asPlanned.lateS());
+        assertThat(cut.dropped()).isNotEmpty();
+        DayClock shorter = Retiming.of(new DayStanding(plan, log()), now, Set.copyOf(cut.dropped())).get(0);
+        assertThat(shorter.lateS()).isZero();
+        assertThat(shorter.events().get(0).kind()).isEqualTo(DayEvent.Kind.SET_UP);
+        assertThat(shorter.installs().get(0).startS()).isEqualTo(asPlanned.installs().get(0).startS());
+    }
+
+    @Test
+    void aLookIsNextBeforeASwapButTheLastOneIsTheFindingItself() {
+        plan = plan.withLooks(Optional.of(new Looks(Looks.Spending.OBRIEN_FLEMING, List.of(3, 5))));
+        for (String install : List.of("A1", "B1", "A2", "B2", "A3")) {
+            if (!install.equals("A1")) {
+                swap(install, 8);
+            }
+            run(7);
+            assertThat(next().kind()).as(install).isEqualTo(switch (install) {
+                case "A2" -> NextAction.Kind.LOOK;
+                case "A3" -> NextAction.Kind.DONE;
+                default -> NextAction.Kind.SWAP;
+            });
+        }
+        assertThat(NextStep.isDone(plan, log())).isTrue();
+    }
+
+    @Test
+    void pullsThatTheDayWentPastWereNotRun() {
+        run(2);
+        assertThat(NextStep.passed(plan, log())).isEmpty();
+        run(2);
+        swap("B1", 8);
+        run(1);
+        assertThat(NextStep.passed(plan, log())).containsExactlyInAnyOrder(new PullId("A1", false, 3), new PullId("A1", false, 4),
+                new PullId("A1", false, 5));
     }
 
     private double gainIfItFits(DayStanding standing, Set<PullId> gone) {

@@ -44,6 +44,7 @@ class ColumnGuessTest {
         "Geschwindigkeit km/h|SPEED|km/h", "v km/h|SPEED|km/h", "Speed mi/h|SPEED|mph", "Power kW|POWER|kW", "Torque Nm|TORQUE|N·m",
         "Torque lb ft|TORQUE|lbf·ft", "Torque lb-ft|TORQUE|lbf·ft", "Torque kgf m|TORQUE|kgf·m", "Temp C|TEMPERATURE|°C",
         "Coolant temp deg C|TEMPERATURE|°C", "Oil temp °F|TEMPERATURE|°F", "Boost bar|PRESSURE|bar", "Throttle %|FRACTION|%",
+        "Power at 3000 rpm hp|POWER|hp", "Power at 3000 rpm (kW)|POWER|kW", "Torque @ 4,500 1/min Nm|TORQUE|N·m",
         "RPM/1000|ENGINE_SPEED|rpm×1000", "Engine speed rpm x 1000|ENGINE_SPEED|rpm×1000"})
     void headersSayQuantityAndUnit(String header, Quantity quantity, String symbol) throws IOException {
         GuessedColumn guessed = only("other\tx", header);

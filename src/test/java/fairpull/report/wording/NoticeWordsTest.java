@@ -30,7 +30,7 @@ class NoticeWordsTest {
         assertThat(sentence(Notice.Code.SEALED_AGAIN)).contains("3 times");
         assertThat(sentence(Notice.Code.LOG_CHANGED_BY_HAND)).contains("entry 3 ");
         for (Notice.Code code : List.of(Notice.Code.OUTLIERS, Notice.Code.ONE_PULL_DECIDES, Notice.Code.ONE_INSTALL_DECIDES,
-                Notice.Code.EXPORT_CHANGED_BY_HAND, Notice.Code.MAPPING_CHANGED_BY_HAND, Notice.Code.PULLS_MISSING,
+                Notice.Code.EXPORT_CHANGED_BY_HAND, Notice.Code.MAPPING_CHANGED_BY_HAND, Notice.Code.PULLS_MISSING, Notice.Code.PULLS_AWAITED,
                 Notice.Code.PULLS_EXCLUDED, Notice.Code.GATES_BROKEN)) {
             assertThat(sentence(code)).as(code.name()).contains("B1-2, A2-4");
         }

@@ -30,8 +30,15 @@ class RunWordsTest {
         DayLog log = new DayLog(List.of(line(1, new LogEntry.GateOverridden(PULL, Condition.COOLANT, "fan is slow")),
                 line(2, new LogEntry.GateOverridden(PULL, Condition.INTAKE_AIR, "no time")),
                 line(3, new LogEntry.GateOverridden(PULL, Condition.COOLANT, "fan has failed"))));
-        assertThat(RunWords.pull(PULL, log, Optional.empty()))
+        assertThat(RunWords.pull(PULL, log, false, Optional.empty()))
                 .contains("coolant at pull start overridden: fan has failed", "intake air at pull start overridden: no time").doesNotContain("slow");
+    }
+
+    @Test
+    void aPullThatTheDayWentPastIsNotSaidToCome() {
+        DayLog none = new DayLog(List.of());
+        assertThat(RunWords.pull(PULL, none, false, Optional.empty())).isEqualTo("A1-2: not run yet.");
+        assertThat(RunWords.pull(PULL, none, true, Optional.empty())).isEqualTo("A1-2: not run, and the day went on without it.");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 class FaultWordsTest {
@@ -27,6 +28,16 @@ class FaultWordsTest {
         assertThat(FaultWords.sentences(new InputException(Place.none(), "it is broken; in two places", "mend it"))).containsExactly(
                 "It is broken; in two places.", "Mend it.");
         assertThat(FaultWords.sentences(new UsageException("--out", "name a file"))).containsExactly("Name a file.");
+    }
+
+    /** As in the watched folder, where the name of the file stands in the line above. */
+    @Test
+    void aFileThatIsNamedAlreadyIsNotNamedAgain() {
+        Path file = Path.of("rig", "run3.csv");
+        assertThat(FaultWords.sentences(new InputException(Place.of("run3.csv"), "this may be the stopped pull", "say which"), file))
+                .containsExactly("This may be the stopped pull.", "Say which.");
+        assertThat(FaultWords.sentences(new InputException(Place.of(file.toString(), 256), "it is cut off", "export it again"), file))
+                .containsExactly("Line 256: it is cut off.", "Export it again.");
     }
 
     @Test

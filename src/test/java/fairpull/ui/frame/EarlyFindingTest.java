@@ -16,6 +16,7 @@ import fairpull.app.usecase.keeping.KeepTest;
 import fairpull.app.usecase.planning.LooksTyping;
 import fairpull.app.usecase.pulls.ImportPulls;
 import fairpull.app.usecase.running.RunDay;
+import fairpull.app.usecase.running.SoFar;
 import fairpull.app.usecase.typing.StatedCorrection;
 import fairpull.domain.plan.Looks;
 import fairpull.domain.plan.Plan;
@@ -110,9 +111,11 @@ class EarlyFindingTest {
         done(() -> test.pane().finding());
         nothingIsTold();
 
+        assertThat(SoFar.of(kept).said()).contains("The look planned after A2 can be taken now; no verdict before it.");
         click(test, "finding.look");
         assertThat(names()).contains("finding.verdict");
         assertThat(RunDay.of(kept).log().looks()).hasSize(1);
+        assertThat(SoFar.of(kept).said()).contains("No verdict before the end, after A3.");
     }
 
     @Test

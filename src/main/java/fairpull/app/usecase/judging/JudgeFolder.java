@@ -52,7 +52,6 @@ import java.util.stream.Stream;
 /** Judges a test by its plan: reads the folder, gathers the evidence, judges every measure, and says what does not fit. */
 public final class JudgeFolder {
     private static final Set<Fate> WITH_EXCLUDED = EnumSet.of(Fate.USED, Fate.EXCLUDED);
-    private static final Set<Fate> NOT_IN = EnumSet.of(Fate.AWAITED, Fate.MISSING);
 
     private final TestFolder test;
     private final TestFolder.Content content;
@@ -190,7 +189,8 @@ public final class JudgeFolder {
         if (!progress.isOver() && plan.looks().isEmpty()) {
             notices.add(Notice.of(Code.DAY_NOT_OVER, (double) progress.in(), (double) progress.counted()));
         }
-        name(notices, Code.PULLS_MISSING, pulls(seen -> NOT_IN.contains(seen.fate()) && isDue(seen)));
+        name(notices, Code.PULLS_AWAITED, pulls(seen -> seen.fate() == Fate.AWAITED && isDue(seen)));
+        name(notices, Code.PULLS_MISSING, pulls(seen -> seen.fate() == Fate.MISSING && isDue(seen)));
         name(notices, Code.PULLS_EXCLUDED, withReasons(Fate.EXCLUDED));
         name(notices, Code.PULLS_READ_ANEW,
                 content.log().readAnew().stream().map(taken -> taken.pull() + " (" + taken.readAnew().orElseThrow() + ")").toList());

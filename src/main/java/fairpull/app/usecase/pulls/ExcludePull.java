@@ -10,16 +10,22 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Set;
 
-/** Leaves a pull out with a reason, or takes that back. The pull stays on file, and every finding shows it. */
+/** Leaves pulls out with a reason, or takes that back. They stay on file, and every finding shows them. */
 public final class ExcludePull {
     private ExcludePull() {
     }
 
-    /** Leaves a pull out. */
-    public static void exclude(Path folder, PullId pull, String because, OffsetDateTime now) throws IOException {
+    /** Leaves pulls out, all or none. */
+    public static void exclude(Path folder, List<PullId> pulls, String because, OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
         TestFolder.Content content = test.read();
+        pulls.forEach(pull -> check(folder, content, pull));
+        test.append(now, pulls.stream().map(pull -> (LogEntry) new LogEntry.Excluded(pull, because)).toList());
+    }
+
+    private static void check(Path folder, TestFolder.Content content, PullId pull) {
         if (!content.log().pulls().containsKey(pull) || pull.warmUp()) {
             throw new InputException(Place.of(folder.toString()), "no counted pull " + pull + " has come in",
                     "name a pull that was imported");
@@ -28,15 +34,15 @@ public final class ExcludePull {
             throw new InputException(Place.of(folder.toString()), "pull " + pull + " is left out already",
                     new Remedy("take that back with --readmit", "take it back in beneath the table of pulls"));
         }
-        test.append(now, List.of(new LogEntry.Excluded(pull, because)));
     }
 
-    /** Takes an exclusion back. */
-    public static void readmit(Path folder, PullId pull, String because, OffsetDateTime now) throws IOException {
+    /** Takes exclusions back, all or none. */
+    public static void readmit(Path folder, List<PullId> pulls, String because, OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
-        if (!test.read().log().excluded().containsKey(pull)) {
+        Set<PullId> out = test.read().log().excluded().keySet();
+        pulls.stream().filter(pull -> !out.contains(pull)).findFirst().ifPresent(pull -> {
             throw new InputException(Place.of(folder.toString()), "pull " + pull + " is not left out", "name a pull that is");
-        }
-        test.append(now, List.of(new LogEntry.Readmitted(pull, because)));
+        });
+        test.append(now, pulls.stream().map(pull -> (LogEntry) new LogEntry.Readmitted(pull, because)).toList());
     }
 }

@@ -14,6 +14,7 @@ import fairpull.domain.plan.Plan;
 import fairpull.domain.pull.DayLog;
 import fairpull.domain.pull.PlannedClock;
 import fairpull.domain.pull.PullId;
+import fairpull.domain.running.DayProgress;
 import fairpull.engine.judging.Judge;
 import fairpull.engine.running.NextStep;
 import fairpull.engine.running.PooledScatter;
@@ -35,14 +36,16 @@ import java.util.stream.Collectors;
  * What may be shown of a day that is not over: values, scatter, whether the car came back. Never the change, its interval or a p-value.
  *
  * @param log the log that it was read from
+ * @param passed the pulls that were not run, and that the day has gone past
  * @param values the counted pulls that came in, by install in the order of the plan
  * @param unit of the values
  * @param said in sentences
  * @param found once the day is over, what was found: alarms, if any, and the verdict; empty before
  */
-public record SoFar(DayLog log, Map<Install, Map<PullId, Double>> values, String unit, List<String> said,
+public record SoFar(DayLog log, Set<PullId> passed, Map<Install, Map<PullId, Double>> values, String unit, List<String> said,
         List<FindingView.Section> found) {
     public SoFar {
+        passed = Set.copyOf(passed);
         said = List.copyOf(said);
         found = List.copyOf(found);
     }
@@ -51,7 +54,7 @@ public record SoFar(DayLog log, Map<Install, Map<PullId, Double>> values, String
     public String of(PullId pull, boolean blind) {
         Numbers numbers = Numbers.resolving(spread(), unit);
         Optional<Double> value = values.values().stream().flatMap(one -> Optional.ofNullable(one.get(pull)).stream()).findFirst();
-        return RunWords.pull(pull, log, value.filter(known -> !blind).map(numbers::with));
+        return RunWords.pull(pull, log, passed.contains(pull), value.filter(known -> !blind).map(numbers::with));
     }
 
     /** A tenth of what all values cover, or of a percent of one that stands alone: a figure gets two digits more. */
@@ -85,9 +88,9 @@ public record SoFar(DayLog log, Map<Install, Map<PullId, Double>> values, String
             DayFound.of(folder).ifPresent(day -> found.addAll(day.said()));
             said.add(RunWords.waitingFor(missing(plan, content.log())));
         } else {
-            said.add(RunWords.noVerdict(plan, values.size()));
+            said.add(RunWords.noVerdict(plan, DayProgress.of(plan, content.log())));
         }
-        return new SoFar(content.log(), values, deciding.unit().symbol(), said, found);
+        return new SoFar(content.log(), NextStep.passed(plan, content.log()), values, deciding.unit().symbol(), said, found);
     }
 
     private static List<PullId> missing(Plan plan, DayLog log) {

@@ -148,13 +148,11 @@ final class TableCard extends Card {
         Path test = folder.orElseThrow();
         writing.ask(progress -> {
             try {
-                for (PullId pull : pulls) {
-                    OffsetDateTime now = OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
-                    if (out) {
-                        ExcludePull.exclude(test, pull, why, now);
-                    } else {
-                        ExcludePull.readmit(test, pull, why, now);
-                    }
+                OffsetDateTime now = OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS);
+                if (out) {
+                    ExcludePull.exclude(test, pulls, why, now);
+                } else {
+                    ExcludePull.readmit(test, pulls, why, now);
                 }
                 return pulls;
             } catch (IOException failed) {

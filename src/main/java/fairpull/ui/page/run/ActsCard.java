@@ -102,27 +102,35 @@ final class ActsCard extends Card {
         reason.ask(key, why -> page.act(at, (day, now) -> answered.apply(why).on(seen.on(day, now), now)));
     }
 
+    /** While a reason is asked for, the keys of the day are not in view, and bring back to it. */
+    private boolean isAsking() {
+        if (reason.isVisible()) {
+            reason.focus();
+        }
+        return reason.isVisible();
+    }
+
     private void done() {
-        if (done.isEnabled()) {
+        if (done.isEnabled() && !isAsking()) {
             page.act(page.now(), page.meant(RunDay::pullDone));
         }
     }
 
     private void abort() {
-        if (abort.isEnabled()) {
+        if (abort.isEnabled() && !isAsking()) {
             ask("run.reason.abort", why -> (day, now) -> day.aborted(why, now));
         }
     }
 
     private void swap() {
-        if (swap.isEnabled()) {
+        if (swap.isEnabled() && !isAsking()) {
             page.act(page.now(), page.meant(RunDay::swap));
         }
     }
 
     /** The reason is of the pull whose gates were in view, also where its export comes in while the reason is typed. */
     private void goOn() {
-        if (go.isEnabled()) {
+        if (go.isEnabled() && !isAsking()) {
             page.nextPull().ifPresent(pull -> {
                 OffsetDateTime at = page.now();
                 reason.ask("run.reason.go", why -> page.act(at, (day, now) -> day.goOn(pull, why, now)));
@@ -132,12 +140,15 @@ final class ActsCard extends Card {
 
     /** Once the day is done, nothing is taken back unasked. */
     private void undo() {
-        if (undo.isEnabled() && isDone) {
+        if (!undo.isEnabled() || isAsking()) {
+            return;
+        }
+        if (isDone) {
             Map<String, Runnable> answers = new LinkedHashMap<>();
             answers.put("run.undo.no", () -> { });
             answers.put("run.undo.yes", this::takeBack);
             Teller.around(this).ask(Words.of("run.undo.question", last), answers);
-        } else if (undo.isEnabled()) {
+        } else {
             takeBack();
         }
     }
@@ -149,7 +160,7 @@ final class ActsCard extends Card {
 
     /** Binds the keys to the page. */
     void bindKeys(JComponent view) {
-        DayKeys.bind(view, "SPACE", this::done);
+        DayKeys.bindSpaceBar(view, this::done);
         DayKeys.bind(view, "X", this::abort);
         DayKeys.bind(view, "S", this::swap);
         DayKeys.bind(view, "G", this::goOn);

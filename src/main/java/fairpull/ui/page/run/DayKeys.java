@@ -1,18 +1,28 @@
 package fairpull.ui.page.run;
 
 import java.awt.Component;
+import java.awt.KeyEventDispatcher;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
+import java.awt.event.HierarchyEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
+import javax.swing.Action;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.MenuSelectionManager;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /** Keys of the day: they work wherever the focus is on the page in view, but in fields what is typed is typed. */
 final class DayKeys {
     /** Keyboards repeat a held key after about half a second, then many times a second. */
     private static final long REPEATS_NS = 700_000_000;
+
+    private static final String SPACE = "SPACE";
 
     private DayKeys() {
     }
@@ -27,6 +37,47 @@ final class DayKeys {
             button.getInputMap().put(KeyStroke.getKeyStroke(key + "SPACE"), "none");
             button.getInputMap().put(KeyStroke.getKeyStroke(key + "ENTER"), key.isEmpty() ? "pressed" : "released");
         }
+    }
+
+    /**
+     * Has the space bar do something while {@code page} is in view, whatever has the focus: the page in the path that was clicked last as
+     * well, which would press itself once more. A button elsewhere that does something of its own, such as an answer, keeps it.
+     */
+    static void bindSpaceBar(JComponent page, Runnable work) {
+        bind(page, SPACE, work);
+        Action action = page.getActionMap().get(SPACE);
+        KeyEventDispatcher heard = key -> {
+            boolean ours = key.getKeyCode() == KeyEvent.VK_SPACE && key.getModifiersEx() == 0 && isMeant(page) && action.isEnabled();
+            if (ours && key.getID() == KeyEvent.KEY_PRESSED) {
+                action.actionPerformed(new ActionEvent(page, ActionEvent.ACTION_PERFORMED, SPACE));
+            }
+            return ours;
+        };
+        page.addHierarchyListener(change -> {
+            if ((change.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
+                KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+                keys.removeKeyEventDispatcher(heard);
+                if (page.isShowing()) {
+                    keys.addKeyEventDispatcher(heard);
+                }
+            }
+        });
+    }
+
+    /** A reading begins with no blank: in a field for one that is still empty, the space bar says that a pull is done. */
+    static void readings(JTextField field) {
+        field.putClientProperty(SPACE, Boolean.TRUE);
+    }
+
+    private static boolean isTyping(Component focused) {
+        boolean isEmptyReading = focused instanceof JTextField field && field.getClientProperty(SPACE) != null && field.getText().isBlank();
+        return focused instanceof JTextComponent text && text.isEditable() && !isEmptyReading;
+    }
+
+    private static boolean isMeant(JComponent page) {
+        KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        return SwingUtilities.getWindowAncestor(page) == keys.getFocusedWindow() && !(keys.getFocusOwner() instanceof JButton)
+                && MenuSelectionManager.defaultManager().getSelectedPath().length == 0;
     }
 
     /** Has a key do something while {@code page} is in view. */
@@ -49,7 +100,7 @@ final class DayKeys {
             @Override
             public boolean isEnabled() {
                 Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-                boolean typing = focused instanceof JTextComponent text && text.isEditable();
+                boolean typing = stroke.equals(SPACE) ? isTyping(focused) : focused instanceof JTextComponent text && text.isEditable();
                 return page.isShowing() && !typing;
             }
         });

@@ -38,6 +38,7 @@ final class GateRow {
         label = new Line(Words.of(key), Role.INK, Look.Type.BODY);
         label.setLabelFor(field);
         field.setName(key);
+        DayKeys.readings(field);
         field.setToolTipText(Words.tip(Words.of("run.gate.tip")));
         field.getAccessibleContext().setAccessibleName(Words.of(key));
         field.addActionListener(event -> entered.accept(condition, LocalNumbers.typed(field.getText().strip())));

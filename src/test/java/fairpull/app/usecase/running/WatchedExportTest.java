@@ -119,7 +119,7 @@ class WatchedExportTest {
         warmUp();
         day().pullDone(NOW.plusMinutes(8));
         TakeExport.take(test, export("run_1.csv", "A1-2"), NOW.plusMinutes(9));
-        ExcludePull.exclude(test, FIRST, "wrong file", NOW.plusMinutes(10));
+        ExcludePull.exclude(test, List.of(FIRST), "wrong file", NOW.plusMinutes(10));
         day().undo(NOW.plusMinutes(11));
         TakeExport.take(test, export("run_2.csv", "A1-1"), NOW.plusMinutes(12));
 
