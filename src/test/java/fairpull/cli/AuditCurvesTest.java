@@ -40,7 +40,7 @@ class AuditCurvesTest {
                 "barometers", "smoothing", "no-return");
         assertThat(states(audited, "clear")).contains("curves-identity", "curves-meet", "curve-plateau", "curve-stretch-copied");
         assertThat(Run.of("audit", PUBLISHED.resolve("inlet.json")).words()).contains("Text and plot", "printed as 182.6 hp",
-                "and the curve shows 177.40 hp; reading and rounding allow ±0.29 hp", "at 350 m that alone gives an unchanged car +5.1 %.", "order AB does not return").doesNotContain("NaN");
+                "and the curve of power shows 177.40 hp; reading and rounding allow ±0.29 hp", "at 350 m that alone gives an unchanged car +5.1 %.", "order AB does not return").doesNotContain("NaN");
     }
 
     @Test

@@ -285,14 +285,16 @@ def rows(publication):
         name, d = figure["name"], after - before
         engine = unit in ("hp", "kW", "N·m", "lbf·ft")
         values = figure.get("values")
+        pulls = values and values["each"] not in ("install", "specimen") and by_pulls(values)
         if engine:
-            quotes, order = publication.ordinary_quotes(), publication.order()
-            by = {key: publication.ordinary(d, before, half, quotes, publication.scatter(before, shares, few), order)
+            quotes, order = (pulls[0], None) if pulls else (publication.ordinary_quotes(), publication.order())
+            scattering = pulls[1] if pulls else lambda shares, few: publication.scatter(before, shares, few)
+            by = {key: publication.ordinary(d, before, half, quotes, scattering(shares, few), order)
                   for key, shares, few in (("chanceAlone", USUAL, INF), ("chanceLeast", LEAST, INF), ("chanceMost", MOST, 4))}
             for key, difference in by.items():
                 yield name, key, difference.chance()
             usual = by["chanceAlone"]
-            yield name, "tippingPullScatter", usual.tipping(publication.scatter(before, USUAL, INF)[0][0])
+            yield name, "tippingPullScatter", usual.tipping(scattering(USUAL, INF)[0][0])
             if usual.df > 2:
                 wrong, times = usual.errors()
                 yield name, "wrongSign", wrong
@@ -305,13 +307,10 @@ def rows(publication):
             yield name, "pValue", float(test.pvalue)
             if values["each"] == "pull":
                 level, d, half = float(np.mean(one)), float(np.mean(other) - np.mean(one)), half_b
-                pooled = math.sqrt((np.var(one, ddof=1) * (len(one) - 1) + np.var(other, ddof=1) * (len(other) - 1))
-                                   / (len(one) + len(other) - 2))
-                quotes = [("mean", len(one)), ("mean", len(other))]
-                scatter = lambda shares: ([pooled / level, shares[1], shares[2]], [len(one) + len(other) - 2, INF, INF])
-                yield from ends(name, publication.ordinary(d, level, half, quotes, scatter(USUAL), None),
-                                publication.worst(d, level, half, quotes, scatter(MOST), None),
-                                publication.worst(d, level, half, quotes, scatter(MOST), None))
+                quotes, scatter = pulls
+                yield from ends(name, publication.ordinary(d, level, half, quotes, scatter(USUAL, INF), None),
+                                publication.worst(d, level, half, quotes, scatter(MOST, INF), None),
+                                publication.worst(d, level, half, quotes, scatter(MOST, INF), None))
             else:
                 ci = test.confidence_interval(0.95)
                 for key in ("ordinary", "worst"):
@@ -321,6 +320,15 @@ def rows(publication):
             most = publication.scatter(before, MOST, 4)
             yield from ends(name, usual, publication.worst(d, before, half, publication.worst_quotes(True), most, order),
                             publication.worst(d, before, half, publication.worst_quotes(False), most, order))
+
+
+def by_pulls(values):
+    """Pulls one by one: the mean of each side, and their own pooled scatter in place of the pulls'."""
+    one, other = ([printed(text)[0] for text in values[side]] for side in ("before", "after"))
+    freedom = len(one) + len(other) - 2
+    pooled = math.sqrt((np.var(one, ddof=1) * (len(one) - 1) + np.var(other, ddof=1) * (len(other) - 1)) / freedom)
+    return ([("mean", len(one)), ("mean", len(other))],
+            lambda shares, few: ([pooled / float(np.mean(one)), shares[1], shares[2]], [freedom, INF, INF]))
 
 
 def ends(name, ordinary, near, far):

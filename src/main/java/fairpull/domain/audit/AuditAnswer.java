@@ -1,5 +1,6 @@
 package fairpull.domain.audit;
 
+import fairpull.domain.air.AirState;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,9 +47,10 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
      * What gives an unchanged car as much where it differs between both figures; for power and torque, as far as it is not excluded.
      *
      * @param standards the pair of standards whose mixing comes nearest
+     * @param air in which they are mixed
      * @param barometers the elevation in m at which mixed barometers alone give as much
      */
-    public record Mixes(Optional<StandardsMixed> standards, OptionalDouble barometers) {
+    public record Mixes(Optional<StandardsMixed> standards, AirState air, OptionalDouble barometers) {
     }
 
     /**
@@ -60,6 +62,11 @@ public record AuditAnswer(Publication publication, List<CurvePair> curves, List<
      * @param someGain how the claim would stand were it of any gain at all
      */
     public record OfClaim(Publication.Claim claim, GradedClaim graded, boolean byValues, Grade someGain) {
+    }
+
+    /** {@return what the figure of a claim can show} */
+    public OfFigure figureOf(OfClaim claim) {
+        return figures.stream().filter(figure -> figure.figure().name().equals(claim.claim().figure())).findFirst().orElseThrow();
     }
 
     /** {@return the figure in whose unit it is said how much matters: the first of power or torque without values one by one} */

@@ -41,5 +41,10 @@ public record BudgetTerm(Kind kind, double ordinary, double worst) {
         public boolean isShift() {
             return shift;
         }
+
+        /** {@return whether it moves one figure as a whole, however many values stand behind it} */
+        public boolean movesAlways() {
+            return ordinal() >= RIG.ordinal();
+        }
     }
 }

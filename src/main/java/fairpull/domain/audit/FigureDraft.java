@@ -40,9 +40,10 @@ public record FigureDraft(String name, Optional<Printed> before, Optional<Printe
         return new FigureDraft(other, before, after, better, at, values);
     }
 
-    /** {@return the same with another figure before} */
+    /** {@return the same with another figure before; the first one of a quantity says which direction is usually a gain} */
     public FigureDraft withBefore(Optional<Printed> other) {
-        return new FigureDraft(name, other, after, better, at, values);
+        Better direction = before.isPresent() || other.isEmpty() ? better : Better.usual(other.get().unit().quantity());
+        return new FigureDraft(name, other, after, direction, at, values);
     }
 
     /** {@return the same with another figure after} */

@@ -1,5 +1,6 @@
 package fairpull.engine.audit;
 
+import fairpull.domain.air.AirState;
 import fairpull.domain.air.Barometer;
 import fairpull.domain.audit.Assumed;
 import fairpull.domain.audit.AuditAnswer;
@@ -60,27 +61,45 @@ public final class Audit {
     }
 
     private AuditAnswer.OfFigure figure(Publication.Figure figure) {
-        ScatterRange scatter = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
+        ScatterRange scatter = scatter(figure);
         PublishedDifference ordinary = difference(figure, scatter.ordinary());
-        boolean scatters = scatters(figure);
-        return new AuditAnswer.OfFigure(figure, scatter, chance(figure, ordinary, scatter), mixes(figure),
+        boolean scatters = scatters(figure) && !repeatsInstalls(figure);
+        ChanceAlone chance = scatters ? chance(figure, ordinary, scatter) : ChanceAlone.UNKNOWN;
+        return new AuditAnswer.OfFigure(figure, scatter, chance, mixes(figure),
                 scatters && ordinary.degreesOfFreedom() > FEWEST_WITH_A_MEAN
                         ? Optional.of(ordinary.errorsAt(TRUE_GAIN * figure.before().si())) : Optional.empty(),
-                figure.values().filter(Publication.Values::scatter).map(ByValues::test), scatters ? budget(figure, scatter) : List.of());
+                figure.values().filter(Publication.Values::scatter).map(ByValues::test),
+                scatters(figure) ? budget(figure, scatter) : List.of());
     }
 
     private ChanceAlone chance(Publication.Figure figure, PublishedDifference ordinary, ScatterRange scatter) {
-        return !scatters(figure) ? ChanceAlone.UNKNOWN : new ChanceAlone(ordinary.chanceAlone(),
+        return new ChanceAlone(ordinary.chanceAlone(),
                 difference(figure, scatter.least()).chanceAlone(), difference(figure, scatter.most()).chanceAlone(),
                 OptionalDouble.of(ordinary.tippingFactor() * scatter.ordinary().pull()), chances(ordinary, scatter));
     }
 
+    /** Of values that are pulls, or may be, their own scatter counts; strap-downs and days they do not repeat. */
+    private ScatterRange scatter(Publication.Figure figure) {
+        ScatterRange known = PlausibleScatter.of(publication.procedure().scatter(), figure.before());
+        return pulls(figure).map(values -> ByValues.scatter(values, known)).orElse(known);
+    }
+
+    private static Optional<Publication.Values> pulls(Publication.Figure figure) {
+        return figure.values().filter(values -> values.scatter() && !repeatsInstalls(figure));
+    }
+
+    /** Values that are said to repeat whole installs tell their scatter themselves, and that of a rig says nothing beside it. */
+    private static boolean repeatsInstalls(Publication.Figure figure) {
+        return figure.values().filter(values -> values.each().isPresent() && ByValues.repeatInstalls(values)).isPresent();
+    }
+
     private AuditAnswer.Mixes mixes(Publication.Figure figure) {
         Procedure procedure = publication.procedure();
+        AirState air = RangeOfAir.usual(procedure);
         boolean corrected = figure.isOfEngine();
         double gain = figure.gainSi() / figure.before().si();
         return new AuditAnswer.Mixes(corrected && gain != 0
-                ? MixedStandards.nearest(gain, procedure.correcting().corrections(), MixedStandards.REFERENCE) : Optional.empty(),
+                ? MixedStandards.nearest(gain, procedure.correcting().corrections(), air) : Optional.empty(), air,
                 corrected && Assumptions.mayMixBarometers(procedure)
                         ? BarometerMix.elevationGiving(Assumptions.correction(procedure), gain) : OptionalDouble.empty());
     }
@@ -93,10 +112,11 @@ public final class Audit {
     /** What moves the figure, in the order of {@link BudgetTerm.Kind}; what does not move it at all is left out. */
     private List<BudgetTerm> budget(Publication.Figure figure, ScatterRange scatter) {
         PublishedDifference ordinary = difference(figure, scatter.ordinary());
-        PublishedDifference worst = difference(figure, Assumptions.worst(procedureOf(figure), scatter.most(), pickedCritical));
+        PublishedDifference worst = difference(figure, Assumptions.worst(procedureBehind(figure), scatter.most(), pickedCritical));
         return Arrays.stream(BudgetTerm.Kind.values())
                 .map(kind -> new BudgetTerm(kind, ordinary.deviation(kind), worst.deviation(kind)))
-                .filter(term -> term.ordinary() != 0 || term.worst() != 0).toList();
+                .filter(term -> term.ordinary() != 0 || term.worst() != 0)
+                .filter(term -> !repeatsInstalls(figure) || term.kind().movesAlways()).toList();
     }
 
     private static List<ChanceAlone.At> chances(PublishedDifference ordinary, ScatterRange scatter) {
@@ -107,7 +127,7 @@ public final class Audit {
     }
 
     private PublishedDifference difference(Publication.Figure figure, ScatterShares scatter) {
-        return difference(figure, Assumptions.ordinary(procedureOf(figure), scatter, pickedCritical));
+        return difference(figure, Assumptions.ordinary(procedureBehind(figure), scatter, pickedCritical));
     }
 
     static PublishedDifference difference(Publication.Figure figure, Assumed assumed) {
@@ -118,6 +138,11 @@ public final class Audit {
     private static Grading.Pair pair(Publication.Figure figure) {
         double halfDigit = Math.hypot(figure.before().halfDigitSi(), figure.after().halfDigitSi()) / Math.sqrt(2);
         return new Grading.Pair(figure.gainSi(), figure.before().si(), halfDigit);
+    }
+
+    /** Where values are pulls, or may be, the figure is their mean. */
+    private Procedure procedureBehind(Publication.Figure figure) {
+        return pulls(figure).map(values -> ByValues.means(procedureOf(figure), values)).orElseGet(() -> procedureOf(figure));
     }
 
     /** Only power and torque move with the air: any other figure is taken as one that nothing of it can move. */

@@ -70,19 +70,24 @@ final class ByValues {
     private Ends ofPulls() {
         TTest pooled = PublishedValues.pooled(values.before(), values.after());
         double before = values.before().stream().average().orElseThrow();
-        int one = values.before().size();
-        int other = values.after().size();
-        double deviation = pooled.standardError() / Math.sqrt(1.0 / one + 1.0 / other);
-        // pulls of one install: the order of installs says nothing of them
-        Procedure ofOne = procedure.with(procedure.returning().withOrder(Optional.empty()));
-        Procedure means = ofOne.with(ofOne.quoting().withQuotes(new Quote(Quote.Kind.MEAN, one),
-                new Quote(Quote.Kind.MEAN, other)));
         Better better = figure.better();
         Grading.Pair pair = new Grading.Pair(better.gainOf(pooled.difference()), before, figure.before().halfDigitSi());
-        return Grading.ends(pair, means, pickedCritical, scattering(deviation / before, pooled.degreesOfFreedom()));
+        return Grading.ends(pair, means(procedure, values), pickedCritical, scatter(values, scatter));
     }
 
-    private ScatterRange scattering(double pull, double freedom) {
+    /** {@return the procedure with a mean of the values on either side; of one install: the order says nothing of them} */
+    static Procedure means(Procedure procedure, Values values) {
+        Procedure ofOne = procedure.with(procedure.returning().withOrder(Optional.empty()));
+        return ofOne.with(ofOne.quoting().withQuotes(new Quote(Quote.Kind.MEAN, values.before().size()),
+                new Quote(Quote.Kind.MEAN, values.after().size())));
+    }
+
+    /** {@return the scatter with that of values, taken for pulls, in place of the pulls'} */
+    static ScatterRange scatter(Values values, ScatterRange scatter) {
+        TTest pooled = PublishedValues.pooled(values.before(), values.after());
+        double deviation = pooled.standardError() / Math.sqrt(1.0 / values.before().size() + 1.0 / values.after().size());
+        double pull = deviation / values.before().stream().average().orElseThrow();
+        double freedom = pooled.degreesOfFreedom();
         return new ScatterRange(with(scatter.least(), pull, freedom), with(scatter.ordinary(), pull, freedom),
                 with(scatter.most(), pull, freedom), true, scatter.refitStated());
     }

@@ -29,7 +29,7 @@ final class CurvesIdentity implements Question {
             PowerAndTorque.Point worst = both.points().stream().max(Comparator.comparingDouble(CurvesIdentity::beyond)).orElseThrow();
             boolean off = Math.abs(both.ratio() - 1) > PowerAndTorque.LIMIT + both.allowance();
             if (off || beyond(worst) > ROW_LIMIT) {
-                found.add(Found.of("", both.side(), Units.ONE).with(FoundFigure.RATIO, both.ratio())
+                found.add(Found.of(both.names(), both.side(), Units.ONE).with(FoundFigure.RATIO, both.ratio())
                         .with(FoundFigure.RATIO_ALLOWED, both.allowance()).with(FoundFigure.WORST_BEYOND, beyond(worst))
                         .with(FoundFigure.WORST_AT, worst.speed()).saying(off ? mixUp(both) : ""));
             }

@@ -29,7 +29,7 @@ final class CurvesMeet implements Question {
                     && both.points().get(both.points().size() - 1).speed() > expected * (1 + allowed);
             looked |= covered || met.isPresent();
             if (met.isPresent() ? Math.abs(met.getAsDouble() / expected - 1) > allowed : covered) {
-                found.add(Found.of("", both.side(), Units.RPM).with(FoundFigure.EXPECTED_SPEED, expected)
+                found.add(Found.of(both.names(), both.side(), Units.RPM).with(FoundFigure.EXPECTED_SPEED, expected)
                         .with(FoundFigure.MET_SPEED, met.orElse(Double.NaN)).with(FoundFigure.SPEED_ALLOWED, expected * allowed)
                         .saying(both.power().unit().symbol() + ", " + both.torque().unit().symbol()));
             }

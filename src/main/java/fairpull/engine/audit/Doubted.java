@@ -15,8 +15,7 @@ final class Doubted {
 
     static boolean by(List<AuditCheck> checks, Publication publication, Publication.Figure figure) {
         return checks.stream().anyMatch(check -> check.found().stream().anyMatch(found -> switch (check.code()) {
-            case TEXT_AGAINST_PLOT, FIGURES_IDENTITY, VALUES_AGAINST_FIGURES -> List.of(found.about().split(", ")).contains(figure.name())
-                    || found.about().equals(figure.name());
+            case TEXT_AGAINST_PLOT, FIGURES_IDENTITY, VALUES_AGAINST_FIGURES -> found.names().contains(figure.name());
             case CURVES_IDENTITY, CURVES_MEET -> isOf(figure, Quantity.POWER) || isOf(figure, Quantity.TORQUE);
             case CURVE_STRETCH_COPIED, CURVE_IS_MULTIPLE -> publication.curves().stream()
                     .anyMatch(curves -> curves.name().equals(found.about()) && isOf(figure, curves.unit().quantity()));

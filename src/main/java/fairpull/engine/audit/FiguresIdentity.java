@@ -13,24 +13,41 @@ import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Printed power against printed torque × engine speed, for every pair of figures at one named speed, before and after
- * ({@link PairIdentity}).
+ * ({@link PairIdentity}). Where several stand at one speed, as at the wheels and at the engine, two that do not come to each other count
+ * only if neither comes to another one.
  */
 final class FiguresIdentity implements Question {
     @Override
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
-        List<Found> found = new ArrayList<>();
-        int looked = 0;
+        List<Both> all = new ArrayList<>();
         for (Publication.Figure power : at(publication, Quantity.POWER)) {
             for (Publication.Figure torque : at(publication, Quantity.TORQUE)) {
                 if (isOneSpeed(power.at().orElseThrow(), torque.at().orElseThrow())) {
-                    looked += look(power, torque, Side.BEFORE, found) + look(power, torque, Side.AFTER, found);
+                    look(power, torque, Side.BEFORE).ifPresent(all::add);
+                    look(power, torque, Side.AFTER).ifPresent(all::add);
                 }
             }
         }
-        return AuditCheck.of(Code.FIGURES_IDENTITY, looked > 0, found);
+        List<Found> found = all.stream().filter(both -> !both.identity().holds())
+                .filter(both -> all.stream().noneMatch(other -> other.identity().holds() && other.shares(both))).map(Both::found).toList();
+        return AuditCheck.of(Code.FIGURES_IDENTITY, !all.isEmpty(), found);
+    }
+
+    /** Power beside torque of one side at one speed. */
+    private record Both(Publication.Figure power, Publication.Figure torque, Side side, Printed speed, IdentityOfFigures identity) {
+        boolean shares(Both other) {
+            return side == other.side && (power.equals(other.power) || torque.equals(other.torque));
+        }
+
+        Found found() {
+            return Found.of(List.of(power.name(), torque.name()), side, Units.ONE).with(FoundFigure.RATIO, identity.ratio())
+                    .with(FoundFigure.LEAST_RATIO, identity.low()).with(FoundFigure.MOST_RATIO, identity.high())
+                    .with(FoundFigure.SPEED, speed.si()).saying(identity.mixUp());
+        }
     }
 
     private static List<Publication.Figure> at(Publication publication, Quantity quantity) {
@@ -42,20 +59,12 @@ final class FiguresIdentity implements Question {
         return Math.abs(one.si() - other.si()) <= Math.max(one.halfDigitSi(), other.halfDigitSi());
     }
 
-    private static int look(Publication.Figure power, Publication.Figure torque, Side side, List<Found> found) {
+    private static Optional<Both> look(Publication.Figure power, Publication.Figure torque, Side side) {
         Printed ofPower = side == Side.BEFORE ? power.before() : power.after();
         Printed ofTorque = side == Side.BEFORE ? torque.before() : torque.after();
         Printed speed = finer(power.at().orElseThrow(), torque.at().orElseThrow());
-        if (!(says(ofPower) && says(ofTorque) && says(speed))) {
-            return 0;
-        }
-        IdentityOfFigures identity = PairIdentity.of(ofPower, ofTorque, speed);
-        if (!identity.holds()) {
-            found.add(Found.of(power.name() + ", " + torque.name(), side, Units.ONE).with(FoundFigure.RATIO, identity.ratio())
-                    .with(FoundFigure.LEAST_RATIO, identity.low()).with(FoundFigure.MOST_RATIO, identity.high())
-                    .with(FoundFigure.SPEED, speed.si()).saying(identity.mixUp()));
-        }
-        return 1;
+        return says(ofPower) && says(ofTorque) && says(speed)
+                ? Optional.of(new Both(power, torque, side, speed, PairIdentity.of(ofPower, ofTorque, speed))) : Optional.empty();
     }
 
     private static boolean says(Printed figure) {

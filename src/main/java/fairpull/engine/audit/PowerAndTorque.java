@@ -12,11 +12,12 @@ import java.util.List;
  * A curve of power beside one of torque, of one side: what both read at the speeds of the power curve that the other covers.
  *
  * @param side before or after
+ * @param names what the curves of power and of torque are called
  * @param power the curve of power
  * @param torque the curve of torque
  * @param points speeds where power is a fifth of its largest or more: below, reading says more than the engine
  */
-record PowerAndTorque(Side side, CurveSeen power, CurveSeen torque, List<Point> points) {
+record PowerAndTorque(Side side, List<String> names, CurveSeen power, CurveSeen torque, List<Point> points) {
     /** A ratio further from 1 is neither rounding nor reading; common practice, no source (as for exports). */
     static final double LIMIT = 0.0035;
     private static final double SHARE_OF_PEAK = 0.2;
@@ -32,20 +33,34 @@ record PowerAndTorque(Side side, CurveSeen power, CurveSeen torque, List<Point> 
     record Point(double speed, double ratio, double allowance) {
     }
 
-    /** {@return every curve of power beside every one of torque, before and after, where they share five speeds or more} */
+    /**
+     * {@return every curve of power beside every one of torque, before and after, where they share five speeds or more; where several of a
+     * quantity were published, as of two gears, two that do not agree stand beside each other only if neither agrees with another one}
+     */
     static List<PowerAndTorque> of(List<CurvePair> curves) {
         List<PowerAndTorque> all = new ArrayList<>();
         for (CurvePair power : curves.stream().filter(pair -> pair.before().unit().quantity() == Quantity.POWER).toList()) {
             for (CurvePair torque : curves.stream().filter(pair -> pair.before().unit().quantity() == Quantity.TORQUE).toList()) {
-                all.add(of(Side.BEFORE, power.before(), torque.before()));
-                all.add(of(Side.AFTER, power.after(), torque.after()));
+                List<String> names = List.of(power.published().name(), torque.published().name());
+                all.add(of(Side.BEFORE, names, power.before(), torque.before()));
+                all.add(of(Side.AFTER, names, power.after(), torque.after()));
             }
         }
         all.removeIf(both -> both.points.size() < FEWEST);
-        return all;
+        return all.stream().filter(both -> all.stream().noneMatch(other -> other != both && other.agrees() && other.shares(both))
+                || both.agrees()).toList();
     }
 
-    private static PowerAndTorque of(Side side, CurveSeen power, CurveSeen torque) {
+    private boolean agrees() {
+        return Math.abs(ratio() - 1) <= LIMIT + allowance();
+    }
+
+    /** Of one side, curves are the same where they are one object: two of equal points may have two names. */
+    private boolean shares(PowerAndTorque other) {
+        return side == other.side && (power == other.power || torque == other.torque);
+    }
+
+    private static PowerAndTorque of(Side side, List<String> names, CurveSeen power, CurveSeen torque) {
         CurveReading ofPower = new CurveReading(power);
         CurveReading ofTorque = new CurveReading(torque);
         double least = SHARE_OF_PEAK * ofPower.highest().value();
@@ -60,7 +75,7 @@ record PowerAndTorque(Side side, CurveSeen power, CurveSeen torque, List<Point> 
                 }
             }
         }
-        return new PowerAndTorque(side, power, torque, List.copyOf(points));
+        return new PowerAndTorque(side, names, power, torque, List.copyOf(points));
     }
 
     private static Point point(CurveReading.Value power, CurveReading.Value torque) {

@@ -4,7 +4,6 @@ import fairpull.domain.audit.AuditCheck;
 import fairpull.domain.audit.AuditCheck.Code;
 import fairpull.domain.audit.AuditCheck.Side;
 import fairpull.domain.audit.CurvePair;
-import fairpull.domain.audit.CurveSeen;
 import fairpull.domain.audit.Found;
 import fairpull.domain.audit.FoundFigure;
 import fairpull.domain.audit.Printed;
@@ -17,7 +16,7 @@ import java.util.regex.Pattern;
 /**
  * Figures of the text against the curves of the same quantity. A figure at a named speed must be what the curve shows there; any other must
  * not lie above all of the curve, and one that is called a peak or maximum must be its highest value; all within reading and rounding of
- * both ({@link CurveReading}).
+ * both ({@link CurveReading}). Where several pairs of curves of a quantity were published, as of two gears, it is enough that one shows it.
  */
 final class TextAgainstPlot implements Question {
     private static final Pattern PEAK = Pattern.compile("\\b(peak|max|maximum|highest)\\b", Pattern.CASE_INSENSITIVE);
@@ -26,32 +25,48 @@ final class TextAgainstPlot implements Question {
     public AuditCheck put(Publication publication, List<CurvePair> curves) {
         List<Found> found = new ArrayList<>();
         boolean looked = false;
+        List<Read> all = curves.stream().map(Read::of).toList();
         for (Publication.Figure figure : publication.figures()) {
-            for (CurvePair pair : curves) {
-                if (pair.before().unit().quantity() == figure.before().unit().quantity()) {
-                    looked |= look(figure, figure.before(), pair.before(), Side.BEFORE, found);
-                    looked |= look(figure, figure.after(), pair.after(), Side.AFTER, found);
-                }
+            List<List<Found>> against = all.stream().filter(read -> read.isOf(figure)).map(read -> look(figure, read)).toList();
+            looked |= !against.isEmpty();
+            if (against.stream().noneMatch(List::isEmpty)) {
+                against.forEach(found::addAll);
             }
         }
         return AuditCheck.of(Code.TEXT_AGAINST_PLOT, looked, found);
     }
 
-    private static boolean look(Publication.Figure figure, Printed printed, CurveSeen curve, Side side, List<Found> found) {
-        CurveReading reading = new CurveReading(curve);
+    /** A pair of curves to be read off, made once for all figures. */
+    private record Read(CurvePair pair, CurveReading before, CurveReading after) {
+        static Read of(CurvePair pair) {
+            return new Read(pair, new CurveReading(pair.before()), new CurveReading(pair.after()));
+        }
+
+        boolean isOf(Publication.Figure figure) {
+            return pair.before().unit().quantity() == figure.before().unit().quantity()
+                    && figure.at().map(speed -> before.covers(speed.si()) || after.covers(speed.si())).orElse(true);
+        }
+    }
+
+    private static List<Found> look(Publication.Figure figure, Read read) {
+        List<Found> found = new ArrayList<>();
+        look(figure, figure.before(), read.before(), Side.BEFORE).ifPresent(found::add);
+        look(figure, figure.after(), read.after(), Side.AFTER).ifPresent(found::add);
+        return found.stream().map(one -> one.saying(read.pair().published().name())).toList();
+    }
+
+    private static Optional<Found> look(Publication.Figure figure, Printed printed, CurveReading reading, Side side) {
         Optional<Printed> at = figure.at();
         if (at.isPresent() && !reading.covers(at.get().si())) {
-            return false;
+            return Optional.empty();
         }
         CurveReading.Value shown = at.map(speed -> at(reading, speed)).orElseGet(reading::highest);
         double allowed = shown.allowance() + printed.halfDigitSi();
         double apart = printed.si() - shown.value();
         boolean bothWays = at.isPresent() || PEAK.matcher(figure.name()).find();
-        if (bothWays ? Math.abs(apart) > allowed : apart > allowed) {
-            found.add(Found.of(figure.name(), side, printed.unit()).with(FoundFigure.PRINTED, printed.si())
-                    .with(FoundFigure.SHOWN, shown.value()).with(FoundFigure.ALLOWED, allowed));
-        }
-        return true;
+        return (bothWays ? Math.abs(apart) : apart) <= allowed ? Optional.empty()
+                : Optional.of(Found.of(figure.name(), side, printed.unit()).with(FoundFigure.PRINTED, printed.si())
+                        .with(FoundFigure.SHOWN, shown.value()).with(FoundFigure.ALLOWED, allowed));
     }
 
     /** The printed speed is rounded too: as far as the curve moves within that. */

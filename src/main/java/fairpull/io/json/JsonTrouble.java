@@ -29,19 +29,21 @@ final class JsonTrouble {
             Pattern.compile("(?<kind>Null|Missing)(?: value for| required) creator property '(?<field>[^']*)'");
     private static final Pattern REPEATED_FIELD = Pattern.compile("Duplicate field '(?<field>[^']*)'.*", Pattern.DOTALL);
 
+    private static final String CORRECT_IT = "correct it there";
+
     private JsonTrouble() {
     }
 
     /** {@return the trouble as it is told, without a line} */
     static InputException told(JsonProcessingException trouble, String file) {
-        return new InputException(InputException.Place.of(file), where(trouble) + what(trouble), remedy(trouble));
+        return said(InputException.Place.of(file), where(trouble) + what(trouble), remedy(trouble));
     }
 
     /** {@return the trouble with a text, as it is told; {@code firstLine} is that of the text in its file} */
     static InputException told(JsonProcessingException trouble, String text, String file, int firstLine) {
         JsonLocation location = unknownField(trouble).flatMap(field -> JsonPlaces.of(text, field)).orElse(trouble.getLocation());
         InputException.Place place = location == null ? InputException.Place.of(file) : at(location, file, firstLine);
-        return new InputException(place, where(trouble) + what(trouble), remedy(trouble));
+        return said(place, where(trouble) + what(trouble), remedy(trouble));
     }
 
     /** {@return what the domain refuses of a file that was read, with the line of the field where one is to blame} */
@@ -49,7 +51,7 @@ final class JsonTrouble {
         InputException.Place place = reason instanceof RefusedPart refused
                 ? JsonPlaces.of(text, JsonPointer.compile("/" + refused.part())).map(location -> at(location, file, 1))
                         .orElse(InputException.Place.of(file)) : InputException.Place.of(file);
-        return new InputException(place, String.valueOf(reason.getMessage()), "correct it there");
+        return said(place, String.valueOf(reason.getMessage()), CORRECT_IT);
     }
 
     private static InputException.Place at(JsonLocation location, String file, int firstLine) {
@@ -147,10 +149,17 @@ final class JsonTrouble {
                 : "an object in braces";
     }
 
+    /** What is refused may say itself what to do, behind its last semicolon. */
+    private static InputException said(InputException.Place place, String words, String otherwise) {
+        int end = words.lastIndexOf("; ");
+        return end < 0 ? new InputException(place, words, otherwise)
+                : new InputException(place, words.substring(0, end), words.substring(end + 2));
+    }
+
     private static String remedy(JsonProcessingException trouble) {
         if (trouble instanceof UnrecognizedPropertyException unknown) {
             return "known here: " + unknown.getKnownPropertyIds().stream().map(String::valueOf).sorted().collect(Collectors.joining(", "));
         }
-        return "correct it there";
+        return CORRECT_IT;
     }
 }

@@ -42,9 +42,10 @@ record PublicationFile(int publicationVersion, String title, Optional<String> re
     record FigureFields(String name, String before, String after, Optional<String> better, Optional<String> at,
             Optional<ValuesFields> values) {
         Publication.Figure figure(FieldText.Of here) {
-            return new Publication.Figure(FieldText.plain(name), here.field("before", before, FieldText::printed),
-                    here.field("after", after, FieldText::printed),
-                    here.item("better", better, word -> FieldText.constant(word, Better.values(), "better")).orElse(Better.MORE),
+            Printed first = here.field("before", before, FieldText::printed);
+            return new Publication.Figure(FieldText.plain(name), first, here.field("after", after, FieldText::printed),
+                    here.item("better", better, word -> FieldText.constant(word, Better.values(), "better"))
+                            .orElse(Better.usual(first.unit().quantity())),
                     here.item("at", at, FieldText::printed),
                     FieldText.opt(values).map(given -> given.values(here.inner("values"))));
         }

@@ -77,7 +77,7 @@ final class AuditCheckWords {
 
     private static String text(AuditCheck.Code code, Found found, Publication publication) {
         return switch (code) {
-            case FIGURES_IDENTITY -> found.about() + " " + side(found) + ": power is " + ratio(found, FoundFigure.RATIO)
+            case FIGURES_IDENTITY -> quoted(found) + " " + side(found) + ": power is " + ratio(found, FoundFigure.RATIO)
                     + " times torque × engine speed at " + rpm(found, FoundFigure.SPEED) + ", and rounding allows "
                     + ratio(found, FoundFigure.LEAST_RATIO) + " to " + ratio(found, FoundFigure.MOST_RATIO)
                     + ". The figures do not agree with each other" + mixUp(found) + ".";
@@ -90,8 +90,8 @@ final class AuditCheckWords {
             case CURVES_IDENTITY -> curvesIdentity(found);
             case CURVES_MEET -> meet(found);
             case TEXT_AGAINST_PLOT -> found.about() + " " + side(found) + " is printed as " + printed(found, publication)
-                    + ", and the curve shows " + within(found, FoundFigure.SHOWN) + "; reading and rounding allow ±"
-                    + within(found, FoundFigure.ALLOWED) + ".";
+                    + ", and the curve of " + found.symbols() + " shows " + within(found, FoundFigure.SHOWN)
+                    + "; reading and rounding allow ±" + within(found, FoundFigure.ALLOWED) + ".";
             case CURVE_PLATEAU -> "the curve of " + found.about() + " " + side(found) + " stands at "
                     + Numbers.given(found.told(FoundFigure.VALUE), found.unit().symbol())
                     + " over " + count(found, FoundFigure.POINTS) + " points in a row: a limit of the instrument looks like that, and so "
@@ -114,7 +114,7 @@ final class AuditCheckWords {
             case UNCORRECTED_DAYS -> "the figures are of two days and neither is corrected: air between 5 and 35" + Numbers.THIN
                     + "°C and a barometer that moves by 2.5" + Numbers.THIN + "% either way give an unchanged car up to "
                     + AuditFigureWords.whole(found.told(FoundFigure.APPARENT_GAIN)) + " (common practice, no source).";
-            case BAROMETERS -> barometers(found);
+            case BAROMETERS -> barometers(found) + ".";
             case SMOOTHING -> String.join(" before, ", found.symbols().split(" → ", 2)) + " after: smoothing moves "
                     + "peaks, and whatever is read where a curve is steep.";
             case NO_RETURN -> (found.symbols().isEmpty() ? "the state before was not run again"
@@ -125,7 +125,8 @@ final class AuditCheckWords {
     }
 
     private static String curvesIdentity(Found found) {
-        return "along the curves " + side(found) + " power is " + AuditFigureWords.tenths(found.told(FoundFigure.RATIO) - 1)
+        return "along the curves " + quoted(found) + " " + side(found)
+                + " power is " + AuditFigureWords.tenths(found.told(FoundFigure.RATIO) - 1)
                 + " off torque × engine speed in the middle (reading allows ±"
                 + AuditFigureWords.percent(found.told(FoundFigure.RATIO_ALLOWED)) + "), at worst by "
                 + AuditFigureWords.percent(found.told(FoundFigure.WORST_BEYOND)) + " more than that, at "
@@ -134,7 +135,8 @@ final class AuditCheckWords {
 
     private static String meet(Found found) {
         return "printed in " + found.symbols().replace(", ", " and ") + ", power and torque are the same number at "
-                + rpm(found, FoundFigure.EXPECTED_SPEED) + ", by the definition of both units; the curves " + side(found)
+                + rpm(found, FoundFigure.EXPECTED_SPEED) + ", by the definition of both units; the curves "
+                + quoted(found) + " " + side(found)
                 + (Double.isNaN(found.told(FoundFigure.MET_SPEED)) ? " do not meet" : " meet at " + rpm(found, FoundFigure.MET_SPEED))
                 + " (reading allows ±" + rpm(found, FoundFigure.SPEED_ALLOWED) + "). One of the axes or units may be mislabelled.";
     }
@@ -164,11 +166,23 @@ final class AuditCheckWords {
                 + Numbers.brief(found.told(FoundFigure.NAMED_BEFORE), "") + ": in 5" + Numbers.THIN + "% of unchanged pairs.";
     }
 
+    /** {@return what two kinds of barometer make of an unchanged car, of a publication that says it had them; without its full stop} */
+    static String barometers(AuditAnswer answer) {
+        return answer.checks().stream().filter(check -> check.code() == AuditCheck.Code.BAROMETERS)
+                .flatMap(check -> check.found().stream()).map(AuditCheckWords::barometers).findFirst()
+                .orElse("one correction rests on the pressure at the rig, the other on a pressure reduced to sea level");
+    }
+
     private static String barometers(Found found) {
         return "one correction rests on a pressure reduced to sea level, the other on the pressure at the rig"
-                + (Double.isNaN(found.told(FoundFigure.APPARENT_GAIN)) ? "; how much that makes cannot be told without the elevation."
+                + (Double.isNaN(found.told(FoundFigure.APPARENT_GAIN)) ? "; how much that makes cannot be told without the elevation"
                 : ": at " + Numbers.brief(found.told(FoundFigure.ELEVATION), "m") + " that alone gives an unchanged car "
-                + tenths(found, FoundFigure.APPARENT_GAIN) + ".");
+                + tenths(found, FoundFigure.APPARENT_GAIN));
+    }
+
+    /** Names of two, each by itself: a name may hold a comma. */
+    private static String quoted(Found found) {
+        return "“" + String.join("” and “", found.names()) + "”";
     }
 
     private static String mixUp(Found found) {

@@ -11,9 +11,13 @@ import fairpull.domain.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How the claims of a publication stand. */
 final class AuditClaimWords {
+    /** How often an unchanged figure lies beyond the upper end of a 95 % interval. */
+    private static final double ONE_SIDED = 0.025;
+
     private AuditClaimWords() {
     }
 
@@ -41,18 +45,26 @@ final class AuditClaimWords {
 
     /** {@return each claim with its grade, the reason and the figures behind it} */
     static List<Said> claims(AuditAnswer answer) {
-        return answer.claims().stream().map(claim -> new Said("“" + claim.claim().words() + "”", grade(claim.graded().grade()) + ": "
-                + reason(answer, claim))).toList();
+        List<Said> said = new ArrayList<>(answer.claims().stream().map(claim -> new Said("“" + claim.claim().words() + "”",
+                grade(claim.graded().grade()) + ": " + reason(answer, claim))).toList());
+        several(answer).ifPresent(said::add);
+        return said;
+    }
+
+    /** One in forty of unchanged figures comes out as a gain, and of several one does more often (Boole's inequality). */
+    private static Optional<Said> several(AuditAnswer answer) {
+        long figures = answer.claims().stream().map(claim -> claim.claim().figure()).distinct().count();
+        boolean shown = answer.claims().stream().anyMatch(claim -> claim.graded().grade() == Grade.SHOWN);
+        return figures < 2 || !shown ? Optional.empty() : Optional.of(new Said("Claims of " + figures + " figures",
+                "each is judged by itself, at " + Numbers.level(0.95) + ": were nothing changed, one or more of " + figures
+                        + " figures would come out as a gain in up to " + Numbers.chance(Math.min(1, ONE_SIDED * figures))
+                        + " of publications."));
     }
 
     /** {@return why a claim stands as it does, with the figures behind it} */
     static String reason(AuditAnswer answer, AuditAnswer.OfClaim claim) {
-        return reason(claim, answer.publication(), atWorst(scatter(answer, claim), answer), known(scatter(answer, claim)));
-    }
-
-    private static ScatterRange scatter(AuditAnswer answer, AuditAnswer.OfClaim claim) {
-        return answer.figures().stream().filter(figure -> figure.figure().name().equals(claim.claim().figure()))
-                .map(AuditAnswer.OfFigure::scatter).findFirst().orElse(ScatterRange.ASSUMED);
+        ScatterRange scatter = answer.figureOf(claim).scatter();
+        return reason(answer, claim, atWorst(scatter, answer), known(scatter));
     }
 
     private static String known(ScatterRange scatter) {
@@ -68,21 +80,24 @@ final class AuditClaimWords {
         return known ? "with all that is not disclosed at the worst" : "with scatter and all that is not disclosed at the worst";
     }
 
-    private static String reason(AuditAnswer.OfClaim claim, Publication publication, String worst, String ordinary) {
+    private static String reason(AuditAnswer answer, AuditAnswer.OfClaim claim, String worst, String ordinary) {
+        Publication publication = answer.publication();
         Publication.Figure figure = publication.figure(claim.claim().figure());
         return switch (claim.graded().reason()) {
             case FIGURES_DISAGREE -> "what is published about “" + figure.name() + "” does not go together, as is told below, and which "
                     + "part of it is right is open.";
-            case FIGURES_FALL_SHORT -> "the printed figures come to " + DifferenceWords.noun(figure) + ", less than "
-                    + claim.claim().gain().map(gain -> "the " + AuditFigureWords.printed(gain) + " claimed").orElse("is claimed")
-                    + ", however they were rounded.";
+            case FIGURES_FALL_SHORT -> "the printed figures come to " + DifferenceWords.noun(figure) + ", "
+                    + claim.claim().gain().map(gain -> "less than the " + AuditFigureWords.printed(gain) + " claimed")
+                            .orElse("where a gain is claimed") + ", however they were rounded.";
             case SCATTER_UNKNOWN -> "it cannot be judged: how much such figures differ without any change is not known, as neither a "
                     + "scatter nor values of whole installs were published.";
             case RIGS_DIFFER -> "the figures are of two rigs, and rigs read 5 to 10" + Numbers.THIN
                     + "% apart (common practice, no source).";
             case OTHER_CHANGES -> "something else was changed with the part, and the figures cannot tell the two apart.";
-            case STANDARDS_DIFFER -> "one correction was quoted before and another after.";
-            case BAROMETERS_DIFFER -> "one correction rests on the pressure at the rig, the other on a pressure reduced to sea level.";
+            case STANDARDS_DIFFER -> "one correction was quoted before and another after"
+                    + answer.figureOf(claim).mixes().standards().map(mix -> ", which alone gives an unchanged car "
+                            + AuditFigureWords.mixed(mix, answer.figureOf(claim).mixes().air())).orElse("") + ".";
+            case BAROMETERS_DIFFER -> AuditCheckWords.barometers(answer) + ".";
             case BELOW_WHAT_IS_CLAIMED, ORDINARY_SCATTER_EXPLAINS_IT, HANGS_ON_WHAT_IS_NOT_DISCLOSED,
                     WHAT_HAS_NO_SIZE_IS_NOT_DISCLOSED, NO_RETURN, STANDS_AT_THE_WORST ->
                     byEnds(claim, publication, worst, ordinary);

@@ -1,11 +1,13 @@
 package fairpull.report.wording;
 
+import fairpull.domain.air.AirState;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.BudgetTerm;
 import fairpull.domain.audit.Printed;
 import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.ScatterRange;
 import fairpull.domain.audit.ScatterShares;
+import fairpull.domain.audit.StandardsMixed;
 import fairpull.domain.audit.TypeErrors;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,7 @@ final class AuditFigureWords {
     /** What is smaller, as a share of the figure, is the noise of sums: no rig tells it. */
     private static final double NOTHING = 1e-6;
     private static final double PERCENT = 100;
+    private static final double PASCALS = 100;
 
     private AuditFigureWords() {
     }
@@ -49,12 +52,17 @@ final class AuditFigureWords {
     private static List<Said> mixes(AuditAnswer.Mixes mixes) {
         List<Said> said = new ArrayList<>();
         mixes.standards().ifPresent(mix -> said.add(new Said("Mixed corrections", "quoting " + PlanWords.standard(mix.before())
-                + " before and " + PlanWords.standard(mix.after()) + " after gives an unchanged car " + tenths(mix.apparentGain())
-                + " at 25" + Numbers.THIN + "°C and 990" + Numbers.THIN + "hPa of dry air.")));
+                + " before and " + PlanWords.standard(mix.after()) + " after gives an unchanged car " + mixed(mix, mixes.air()) + ".")));
         mixes.barometers().ifPresent(height -> said.add(new Said("Mixed barometers", "a pressure reduced to sea level before and the one "
                 + "at the rig after give an unchanged car as much on a rig " + Numbers.resolving(height, "m").with(height)
                 + " above the sea.")));
         return said;
+    }
+
+    /** {@return what mixed standards give an unchanged car, and in which air} */
+    static String mixed(StandardsMixed mix, AirState air) {
+        return tenths(mix.apparentGain()) + " at 25" + Numbers.THIN + "°C and " + Math.round(air.dryPressurePa() / PASCALS) + Numbers.THIN
+                + "hPa of dry air";
     }
 
     private static Said errors(TypeErrors errors) {
@@ -67,7 +75,7 @@ final class AuditFigureWords {
 
     private static String tooLarge(double times) {
         String told = Numbers.significant(times, 2);
-        return told.equals("1") ? "of the true size" : told + " times too large";
+        return told.equals("1") ? "at its true size" : told + " times too large";
     }
 
     private static Said chance(AuditAnswer.OfFigure figure, double tipping) {
@@ -150,6 +158,6 @@ final class AuditFigureWords {
     }
 
     static String printed(Printed figure) {
-        return figure.number() + Numbers.THIN + figure.unit().symbol();
+        return figure.number().replace('-', '−') + Numbers.THIN + figure.unit().symbol();
     }
 }

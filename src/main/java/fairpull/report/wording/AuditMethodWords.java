@@ -24,12 +24,12 @@ public final class AuditMethodWords {
     /** {@return how it was reckoned} */
     public static List<Said> all() {
         return List.of(
-                new Said("Grades", "contradicted: the printed figures fall short of the claim by more than their rounding, or the whole "
-                        + "interval "
-                        + "at the worst lies below it. Not shown: rig, correction or anything else differs, or the interval at ordinary "
-                        + "scatter reaches down to the claim. Plausible: that interval lies above it, the one at the worst does not, or "
-                        + "the "
-                        + "state before was not run again. Shown: it stands at the worst."),
+                new Said("Grades", "a claim with a number is read as “at least” that much, one without as any gain at all, each by itself. "
+                        + "Contradicted: the whole interval at the worst lies below it. Not shown: rigs, corrections, barometers or "
+                        + "anything else differs, the figures contradict each other or differ by less than is claimed, nothing is known "
+                        + "of their scatter, or the interval at ordinary scatter reaches down to the claim. Plausible: that interval "
+                        + "lies above it, but the one at the worst does not, or the state before was not run again, or that and "
+                        + "whether all else stayed was not said. Shown: it stands at the worst."),
                 new Said("Scatter", "one standard deviation of pulls, strap-downs and days as shares of the level: ordinary 0.7, 1.0 "
                         + "and 1.0, "
                         + "least 0.2, 0.3 and 0.3, most 1.6, 2.0 and 2.0" + Numbers.THIN + "%; common practice, no source. "
@@ -40,7 +40,8 @@ public final class AuditMethodWords {
                 new Said("Picked speed", "a figure picked afterwards is held against the largest difference of a whole sweep, hardly "
                         + "smoothed (Davies 1987, Biometrika 74, 33–43)."),
                 new Said("Rounding", "half a unit of the last printed digit of both figures, spread evenly."),
-                new Said("Mixed corrections", "the factors of both standards in the same air; of two barometers, in the U.S. Standard "
+                new Said("Mixed corrections", "the factors of both standards in the same air, 25" + Numbers.THIN + "°C and the pressure of "
+                        + "the standard atmosphere where the elevation is known; of two barometers, in the U.S. Standard "
                         + "Atmosphere (1976)."),
                 new Said("Wrong sign, too large", "Gelman and Carlin (2014), Perspectives on Psychological Science 9, 641–651."),
                 new Said("Values one by one", "Student’s paired t test (1908), or Welch’s (1947) where they are not paired."),

@@ -21,6 +21,11 @@ public final class SeenCurvesWords {
         return unit.quantity().words() + ", " + unit.symbol();
     }
 
+    /** {@return how the charts of read curves are to be read} */
+    public static String key() {
+        return "A, thin: before. B, thick and broken: after. A band around a line is what reading it off a picture leaves open.";
+    }
+
     /** {@return where both curves run, in a sentence each, and how well they were read} */
     public static String description(CurvePair pair) {
         return runs("A", pair.before(), pair) + " " + runs("B", pair.after(), pair) + " In it: " + reading(pair) + ".";

@@ -3,18 +3,22 @@ package fairpull.report.write;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Repeat;
 import fairpull.report.chart.ChanceChart;
+import fairpull.report.chart.Drawing;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.PublishedChart;
+import fairpull.report.chart.SeenCurvesChart;
 import fairpull.report.wording.AuditMethodWords;
 import fairpull.report.wording.AuditWords;
 import fairpull.report.wording.RepeatWords;
 import fairpull.report.wording.Said;
+import fairpull.report.wording.SeenCurvesWords;
 import fairpull.report.wording.UndisclosedWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** An audit as one HTML page that needs nothing else, or the same cards on paper. */
 public final class AuditReport {
@@ -33,6 +37,9 @@ public final class AuditReport {
         cards.add(Card.plain(RepeatWords.heading(repeat)).saying(RepeatWords.paragraph(repeat)).answering(RepeatWords.all(repeat)));
         cards.add(Card.plain("What the figures can show").showing(chances(), AuditMethodWords.chance())
                 .answering(AuditWords.figures(answer)));
+        if (!answer.curves().isEmpty()) {
+            cards.add(Card.plain("The published curves as they were read").showing(curves(), SeenCurvesWords.key()));
+        }
         List<Said> checks = AuditWords.checks(answer);
         if (!checks.isEmpty()) {
             cards.add(Card.plain("What figures, curves and procedure show").answering(checks));
@@ -69,6 +76,11 @@ public final class AuditReport {
         answer.figures().forEach(figure -> ChanceChart.draw(figure)
                 .ifPresent(chart -> charts.add(new Figure("chance" + (charts.size() + 1), chart))));
         return charts;
+    }
+
+    private List<Figure> curves() {
+        return IntStream.range(0, answer.curves().size()).mapToObj(place -> new Figure("curves" + (place + 1),
+                SeenCurvesChart.of(answer.curves().get(place)).wide(Drawing.WIDTH))).toList();
     }
 
     private String page(Optional<Paper> paper) {

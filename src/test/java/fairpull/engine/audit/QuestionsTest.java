@@ -99,6 +99,49 @@ class QuestionsTest {
                 .state()).isEqualTo(State.NOT_APPLICABLE);
     }
 
+    /** Two gears or two rollers: a figure is held against the one that shows it, a curve against the one that it belongs to. */
+    @Test
+    void ofSeveralCurvesOfAQuantityOneHasToShowIt() {
+        CurvePair power = pair("power, 3rd gear", Units.HORSEPOWER, QuestionsTest::power, rpm -> power(rpm) * 1.03);
+        CurvePair torque = pair("torque, 3rd gear", Units.POUND_FOOT, QuestionsTest::torque, rpm -> torque(rpm) * 1.03);
+        CurvePair otherPower = pair("power, 4th gear", Units.HORSEPOWER, rpm -> 0.9 * power(rpm), rpm -> 0.93 * power(rpm));
+        CurvePair otherTorque = pair("torque, 4th gear", Units.POUND_FOOT, rpm -> 0.9 * torque(rpm), rpm -> 0.93 * torque(rpm));
+        CurvePair wrongTorque = pair("torque, 5th gear", Units.POUND_FOOT, rpm -> 0.8 * torque(rpm), rpm -> 0.8 * torque(rpm));
+        CurvePair wrongPower = pair("power, 5th gear", Units.HORSEPOWER, rpm -> 0.7 * power(rpm), rpm -> 0.7 * power(rpm));
+        Publication text = publication(Procedure.notDisclosed(), figure("power", String.format(Locale.ROOT, "%.1f hp", 0.9 * power(4000)),
+                String.format(Locale.ROOT, "%.1f hp", 0.93 * power(4000)), "4000 rpm"));
+        Publication neither = publication(Procedure.notDisclosed(), figure("power", "10.0 hp",
+                String.format(Locale.ROOT, "%.1f hp", 0.93 * power(4000)), "4000 rpm"));
+
+        for (Code code : List.of(Code.CURVES_IDENTITY, Code.CURVES_MEET, Code.TEXT_AGAINST_PLOT)) {
+            assertThat(ask(code, text, power, torque, otherPower, otherTorque).state()).as(code.name()).isEqualTo(State.CLEAR);
+        }
+        assertThat(ask(Code.CURVES_IDENTITY, text, power, torque, wrongPower, wrongTorque).found()).extracting(Found::names)
+                .containsOnly(List.of("power, 5th gear", "torque, 5th gear"));
+        assertThat(ask(Code.TEXT_AGAINST_PLOT, neither, power, otherPower).found()).extracting(Found::about, Found::side, Found::symbols)
+                .containsExactly(tuple("power", AuditCheck.Side.BEFORE, "power, 3rd gear"),
+                        tuple("power", AuditCheck.Side.AFTER, "power, 3rd gear"),
+                        tuple("power", AuditCheck.Side.BEFORE, "power, 4th gear"));
+    }
+
+    /** hp = lbf·ft × rpm ÷ 5252.11: 200 hp and 191 lbf·ft at 5500 rpm belong together, and so do 230 hp and 219.6 lbf·ft. */
+    @Test
+    void wheelsAndEngineAtOneSpeedDoNotContradictEachOther() {
+        Publication.Figure atWheels = figure("power, wheels", "200 hp", "210 hp", "5500 rpm");
+        Publication.Figure atEngine = figure("power, engine", "230 hp", "241 hp", "5500 rpm");
+        Publication.Figure torqueAtWheels = figure("torque, wheels", "191 lbf·ft", "200.5 lbf·ft", "5500 rpm");
+        Publication.Figure torqueAtEngine = figure("torque, engine", "219.6 lbf·ft", "230.1 lbf·ft", "5500 rpm");
+        Publication both = publication(Procedure.notDisclosed(), atWheels, atEngine, torqueAtWheels, torqueAtEngine);
+        Publication off = publication(Procedure.notDisclosed(), atWheels, torqueAtWheels,
+                figure("power", "100 hp", "210 hp", "6000 rpm"), figure("torque, peak", "191 lbf·ft", "183.8 lbf·ft", "6000 rpm"),
+                figure("peak", "100 hp", "100 hp", ""));
+
+        assertThat(ask(Code.FIGURES_IDENTITY, both).state()).isEqualTo(State.CLEAR);
+        List<AuditCheck> checks = Questions.of(off, List.of());
+        assertThat(off.figures()).filteredOn(figure -> Doubted.by(checks, off, figure)).extracting(Publication.Figure::name)
+                .containsExactly("power", "torque, peak");
+    }
+
     /** A reading error that covers the difference makes the same text clear. */
     @Test
     void aTracedCurveAllowsForItsReadingError() {

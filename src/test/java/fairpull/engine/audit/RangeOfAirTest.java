@@ -27,6 +27,16 @@ class RangeOfAirTest {
         assertThat(RangeOfAir.of(Procedure.notDisclosed()).uncorrected()).isCloseTo(0.1597, within(5e-4));
     }
 
+    /** 835.2 hPa at 1600 m (U.S. Standard Atmosphere 1976); the reference of SAE J1349 where nothing is said. */
+    @Test
+    void standardsAreMixedInTheAirOfTheElevation() {
+        Procedure high = Procedure.notDisclosed().with(new Correcting(BeforeAfter.notDisclosed(), BeforeAfter.notDisclosed(),
+                Optional.of(new Printed(1600, 0, Units.METRE))));
+
+        assertThat(RangeOfAir.usual(high).pressurePa()).isCloseTo(83_520, within(10.0));
+        assertThat(RangeOfAir.usual(Procedure.notDisclosed())).isEqualTo(MixedStandards.REFERENCE);
+    }
+
     /** At 1600 m thin air is 814.3 hPa less 28 hPa: 1.18·(990 ÷ 786.3)·1.016632 − 0.18 = 1.3304. */
     @Test
     void anUncorrectedFigureBeforeACorrectedOneGainsByTheElevation() {

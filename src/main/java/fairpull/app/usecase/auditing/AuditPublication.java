@@ -9,9 +9,8 @@ import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.Repeat;
 import fairpull.domain.audit.StatedScatter;
 import fairpull.engine.audit.Audit;
-import fairpull.io.folder.AtomicWrite;
 import fairpull.io.folder.Bounded;
-import fairpull.io.folder.StraightPath;
+import fairpull.io.folder.Outputs;
 import fairpull.io.folder.TestFolder;
 import fairpull.io.json.AuditJson;
 import fairpull.io.json.PublicationJson;
@@ -25,6 +24,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /** Audits a published comparison. */
@@ -59,7 +60,7 @@ public final class AuditPublication {
 
     /** Writes a publication to a file. */
     public static void save(Publication publication, Path file) throws IOException {
-        put(file, PublicationJson.write(publication).getBytes(StandardCharsets.UTF_8));
+        put(Map.of(file, PublicationJson.write(publication).getBytes(StandardCharsets.UTF_8)));
     }
 
     /** {@return the answer and its fair repeat, for people and programs} */
@@ -98,20 +99,16 @@ public final class AuditPublication {
     public static void write(AuditAnswer answer, Repeat repeat, Optional<Path> html, Optional<Path> pdf) throws IOException {
         Optional<byte[]> page = html.map(file -> AuditReport.html(answer, repeat).getBytes(StandardCharsets.UTF_8));
         Optional<byte[]> paper = pdf.map(file -> AuditReport.pdf(answer, repeat, Paper.A4).bytes());
-        if (html.isPresent()) {
-            put(html.get(), page.orElseThrow());
-        }
-        if (pdf.isPresent()) {
-            put(pdf.get(), paper.orElseThrow());
-        }
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        html.ifPresent(file -> files.put(file, page.orElseThrow()));
+        pdf.ifPresent(file -> files.put(file, paper.orElseThrow()));
+        put(files);
     }
 
-    private static void put(Path file, byte[] bytes) throws IOException {
-        if (Files.isDirectory(file)) {
-            throw new UsageException("audit", file + " is a folder; name a file in it");
-        }
-        Path target = StraightPath.of(file).toAbsolutePath();
-        Files.createDirectories(target.getParent());
-        AtomicWrite.bytes(target, bytes);
+    private static void put(Map<Path, byte[]> files) throws IOException {
+        files.keySet().stream().filter(Files::isDirectory).findFirst().ifPresent(folder -> {
+            throw new UsageException("audit", folder + " is a folder; name a file in it");
+        });
+        Outputs.write(files);
     }
 }
