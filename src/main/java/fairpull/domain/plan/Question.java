@@ -51,7 +51,7 @@ public record Question(String partA, String partB, Measure deciding, List<Measur
             boolean ofCurve = claim.measure().equals(deciding.name()) && deciding.definition().isReadOffCurve();
             if (claim.speedRadPerS().isPresent() && !ofCurve) {
                 throw new IllegalArgumentException("the claim “" + claim.words() + "” is about one engine speed, which needs a deciding "
-                        + "measure that is read off a curve over engine speed");
+                        + "measure that is read off a curve over engine speed; take the claim out first, or keep such a measure");
             }
         }
     }

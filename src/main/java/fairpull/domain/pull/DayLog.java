@@ -211,13 +211,17 @@ public record DayLog(List<LogRecord> records) {
         return entries(LogEntry.Look.class);
     }
 
-    /** {@return whether the log names no look, or a pull came in after the last one} */
-    public boolean newSinceLook() {
-        boolean isNew = true;
-        for (LogRecord record : records) {
-            isNew = record.entry() instanceof LogEntry.PullTaken || isNew && !(record.entry() instanceof LogEntry.Look);
+    /** {@return whether a look after so many installs is in the log, and no counted pull came in since: other data were not seen} */
+    public boolean isLookedAfter(int installs) {
+        boolean isLooked = false;
+        for (LogRecord record : standing()) {
+            if (record.entry() instanceof LogEntry.Look look) {
+                isLooked |= look.afterInstalls() == installs;
+            } else if (record.entry() instanceof LogEntry.PullTaken taken && !taken.pull().warmUp()) {
+                isLooked = false;
+            }
         }
-        return isNew;
+        return isLooked;
     }
 
     /** {@return the SHA-256 that the plan must have by this log; empty where it was never sealed} */

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param reached installs from the first one to the last one that has a counted pull
  * @param installs how many are planned
  * @param isOver whether every counted pull is done with, or the day was ended before
- * @param isLooked whether the planned look after the installs reached is in the log, and no counted pull of a later install came in
+ * @param isLooked whether the planned look after the installs reached is in the log, and no counted pull came in since
  * @param nextLook the installs after which the next look is planned, from where the day is; empty where none is before the end
  * @param missing counted pulls to be done with before it is judged next, in the order of the plan
  */
@@ -44,7 +44,7 @@ public record DayProgress(int in, int counted, int reached, int installs, boolea
         boolean isOver = log.ended().isPresent() || missing.isEmpty();
         List<Integer> looks = plan.looks().map(Looks::afterInstalls).orElse(List.of());
         boolean looked = looks.contains(reached) && upTo(missing, labels, reached).isEmpty()
-                && log.looks().stream().anyMatch(look -> look.afterInstalls() == reached);
+                && log.isLookedAfter(reached);
         Optional<Integer> next = looks.stream()
                 .filter(after -> after < labels.size() && after >= reached && !(looked && after == reached)).findFirst();
         return new DayProgress(in.size(), counted.size(), reached, labels.size(), isOver, looked, next,

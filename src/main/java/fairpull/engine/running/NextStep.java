@@ -107,8 +107,7 @@ public final class NextStep {
             return NextAction.atAnyTime(Kind.DONE, "");
         }
         boolean lookPlanned = day.plan().looks().map(looks -> looks.afterInstalls().contains(done)).orElse(false);
-        boolean looked = day.log().looks().stream().anyMatch(look -> look.afterInstalls() == done);
-        if (lookPlanned && !looked) {
+        if (lookPlanned && !day.log().isLookedAfter(done)) {
             return NextAction.atAnyTime(Kind.LOOK, day.current().label());
         }
         Install next = day.installs().get(done);

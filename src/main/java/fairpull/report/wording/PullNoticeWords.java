@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 
 /** The sentences about what the exports of pulls themselves show. */
 final class PullNoticeWords {
+    private static final double MOST_TOLD = 10;
     private static final Pattern WRITTEN = Pattern.compile("→ ([^,)]+)");
 
     private PullNoticeWords() {
@@ -54,7 +55,7 @@ final class PullNoticeWords {
                     + "at the end of the sweep (" + rpm(notice, 1) + "), as after lift-off: " + names
                     + "; export the throttle beside it, or cut those rows from a copy of the file, and import that.";
             case SPIKES -> "Up to " + NoticeWords.whole(notice, 0) + " single values stand far from their neighbours, the worst by "
-                    + AirWords.percent(notice.figures().get(1)) + " at " + rpm(notice, 2) + ": " + names
+                    + share(notice.figures().get(1)) + " at " + rpm(notice, 2) + ": " + names
                     + "; look for a loose sensor, and compare the finding without those pulls.";
             case NUMBERS_REPEATED -> "The same numbers in two pulls, which no engine repeats: " + names
                     + "; find the export of the pull that is missing, or exclude the copy.";
@@ -82,12 +83,17 @@ final class PullNoticeWords {
     private static String disagreement(Notice notice) {
         double ratio = notice.figures().get(0);
         double offset = notice.figures().get(1);
-        String worst = ", at worst by " + AirWords.percent(notice.figures().get(2)) + " at " + rpm(notice, 3);
+        String worst = ", at worst by " + share(notice.figures().get(2)) + " at " + rpm(notice, 3);
         if (Double.isFinite(ratio)) {
             return "Power is " + fixed(notice, 0, 3) + " × torque × engine speed all along, and no unit explains it";
         }
         return "Power is not torque × engine speed" + (Double.isFinite(offset)
                 ? " but differs by about " + AirWords.fixed(Units.KILOWATT.fromSi(offset), 2, "kW") + " all along" : "") + worst;
+    }
+
+    /** Beyond tenfold nobody asks by how much; values that nothing gives would print digits without end. */
+    private static String share(double share) {
+        return share <= MOST_TOLD ? AirWords.percent(share) : "more than " + Numbers.given(100 * MOST_TOLD, "%");
     }
 
     private static String fixed(Notice notice, int place, int decimals) {

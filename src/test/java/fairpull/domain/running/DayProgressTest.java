@@ -92,6 +92,22 @@ class DayProgressTest {
         assertThat(now().nextLook()).isEmpty();
     }
 
+    /** Another export in the place of one that was seen makes other data, and a verdict on them is another look. */
+    @Test
+    void aLookIsDueOnceMoreWhereAPullCameInAfterIt() {
+        looks(3, 5);
+        take("A1", 1, 5);
+        take("B1", 1, 5);
+        take("A2", 1, 5);
+        int last = records.size();
+        write(new LogEntry.Look(1, 3));
+        write(new LogEntry.TakenBack(last));
+        assertThat(now().mayBeJudged()).isFalse();
+        take("A2", 5, 5);
+        assertThat(now().mayBeJudged()).isFalse();
+        assertThat(now().isLookDue()).isTrue();
+    }
+
     @Test
     void aLookWhereNoneIsPlannedOpensNothing() {
         looks(3, 5);

@@ -3,6 +3,7 @@ package fairpull.report.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import fairpull.domain.Remedy.Surface;
+import fairpull.domain.finding.CheckOutcome;
 import fairpull.domain.finding.Notice;
 import java.util.HashSet;
 import java.util.List;
@@ -55,6 +56,17 @@ class NoticeWordsTest {
     private static String sentence(Notice.Code code, Surface surface) {
         List<Double> figures = code == Notice.Code.DID_NOT_COME_BACK ? List.of(3.0, 0.9, 5.1, 0.95) : List.of(3.0, 5.0, 6.0, 0.05);
         return NoticeWords.sentence(new Notice(code, figures, NAMES), "hp", surface).replace('\u202f', ' ').replace('\u00a0', ' ');
+    }
+
+    /** Values that nothing gives stand out by powers of ten, whose digits tell nothing. */
+    @Test
+    void aSpikeBeyondTenfoldIsToldWithoutItsDigits() {
+        Notice small = CheckOutcome.naming(Notice.Code.SPIKES, List.of(2.0, 0.0345, 400.0), List.of("A1-1")).notice().orElseThrow();
+        assertThat(NoticeWords.sentence(small, "")).contains("the worst by 3.45").doesNotContain("more than");
+        for (double share : new double[] {3.2e30, Double.POSITIVE_INFINITY}) {
+            Notice huge = CheckOutcome.naming(Notice.Code.SPIKES, List.of(2.0, share, 400.0), List.of("A1-1")).notice().orElseThrow();
+            assertThat(NoticeWords.sentence(huge, "")).contains("the worst by more than 1000").hasSizeLessThan(220);
+        }
     }
 
     /** A window has no command line beside it. */

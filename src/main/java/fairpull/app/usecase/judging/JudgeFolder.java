@@ -87,7 +87,7 @@ public final class JudgeFolder {
         return new JudgeFolder(test, test.read(), Progress.none()).judgement(false);
     }
 
-    /** {@return the judgement of the test in a folder, the look at it written into the log first unless nothing came in since the last} */
+    /** {@return the judgement of the test in a folder, the look at it written into the log first unless it stands there already} */
     public static Judgement look(Path folder, OffsetDateTime now) throws IOException {
         TestFolder test = TestFolder.open(folder);
         TestFolder.Content content = test.read();
@@ -101,7 +101,7 @@ public final class JudgeFolder {
                     "import or note its pulls first");
         }
         NotYetOver.refuseBetweenLooks(folder, content);
-        if (content.log().newSinceLook()) {
+        if (!content.log().isLookedAfter(reached)) {
             test.append(now, List.of(new LogEntry.Look(content.log().looks().size() + 1, reached)));
         }
         return judge(folder);

@@ -56,7 +56,7 @@ record LookNow(int reached, Optional<LookTaken> taken, List<Notice> notices) {
             return;
         }
         notices.add(Notice.of(Code.LOOK_APPLIED, (double) look.number(), (double) look.planned(), look.level(), look.errorRate()));
-        if (!look.isLast() && log.looks().stream().noneMatch(logged -> logged.afterInstalls() == look.afterInstalls())) {
+        if (!look.isLast() && !log.isLookedAfter(look.afterInstalls())) {
             notices.add(Notice.of(Code.LOOK_NOT_LOGGED, (double) look.number()));
         }
     }
@@ -70,7 +70,7 @@ record LookNow(int reached, Optional<LookTaken> taken, List<Notice> notices) {
         int logged = 0;
         int unplanned = 0;
         for (LogRecord record : log.records()) {
-            newData |= record.entry() instanceof LogEntry.PullTaken;
+            newData |= record.entry() instanceof LogEntry.PullTaken taken && !taken.pull().warmUp();
             if (record.entry() instanceof LogEntry.Look look) {
                 logged++;
                 boolean again = !seen.add(look.afterInstalls()) && newData;

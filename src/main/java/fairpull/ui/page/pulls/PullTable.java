@@ -5,7 +5,9 @@ import fairpull.domain.pull.PullId;
 import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
+import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -145,6 +147,19 @@ final class PullTable extends JTable {
         protected void setValue(Object value) {
             setText(LocalNumbers.shown(value instanceof Integer count && count == 0 ? "" : String.valueOf(value)));
         }
+    }
+
+    /** A cell that is cut short says all of it; what the table is for stands in the tips of the others. */
+    @Override
+    public String getToolTipText(MouseEvent at) {
+        int row = rowAtPoint(at.getPoint());
+        int column = columnAtPoint(at.getPoint());
+        if (row < 0 || column < 0) {
+            return super.getToolTipText(at);
+        }
+        Component cell = prepareRenderer(getCellRenderer(row, column), row, column);
+        boolean isCut = cell.getPreferredSize().width > getCellRect(row, column, false).width;
+        return isCut && cell instanceof JLabel label ? Words.tip(label.getText()) : super.getToolTipText(at);
     }
 
     private Set<PullId> selected() {
