@@ -46,13 +46,7 @@ final class DayKeys {
     static void bindSpaceBar(JComponent page, Runnable work) {
         bind(page, SPACE, work);
         Action action = page.getActionMap().get(SPACE);
-        KeyEventDispatcher heard = key -> {
-            boolean ours = key.getKeyCode() == KeyEvent.VK_SPACE && key.getModifiersEx() == 0 && isMeant(page) && action.isEnabled();
-            if (ours && key.getID() == KeyEvent.KEY_PRESSED) {
-                action.actionPerformed(new ActionEvent(page, ActionEvent.ACTION_PERFORMED, SPACE));
-            }
-            return ours;
-        };
+        KeyEventDispatcher heard = new SpaceBar(page, action);
         page.addHierarchyListener(change -> {
             if ((change.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
                 KeyboardFocusManager keys = KeyboardFocusManager.getCurrentKeyboardFocusManager();
@@ -62,6 +56,32 @@ final class DayKeys {
                 }
             }
         });
+    }
+
+    /** Takes a press of the space bar with all that comes of it, the blank that would be typed and the release. */
+    private static final class SpaceBar implements KeyEventDispatcher {
+        private final JComponent page;
+        private final Action action;
+        private boolean isTaken;
+
+        SpaceBar(JComponent page, Action action) {
+            this.page = page;
+            this.action = action;
+        }
+
+        @Override
+        public boolean dispatchKeyEvent(KeyEvent key) {
+            if (key.getKeyCode() != KeyEvent.VK_SPACE && key.getKeyChar() != ' ') {
+                return false;
+            }
+            if (key.getID() == KeyEvent.KEY_PRESSED) {
+                isTaken = key.getModifiersEx() == 0 && isMeant(page) && action.isEnabled();
+                if (isTaken) {
+                    action.actionPerformed(new ActionEvent(page, ActionEvent.ACTION_PERFORMED, SPACE));
+                }
+            }
+            return isTaken;
+        }
     }
 
     /** A reading begins with no blank: in a field for one that is still empty, the space bar says that a pull is done. */
