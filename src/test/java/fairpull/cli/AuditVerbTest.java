@@ -79,6 +79,37 @@ class AuditVerbTest {
         assertThat(folder.resolve("a.pdf")).isNotEmptyFile();
     }
 
+    @Test
+    void aReportThatCannotAllBeWrittenLeavesNothing() {
+        Path page = folder.resolve("a.html");
+
+        Run.of("audit", PUBLISHED.resolve("silent.json"), "--html", page, "--pdf", folder).refused(2, "is a folder");
+        assertThat(page).doesNotExist();
+        Run.of("audit", PUBLISHED.resolve("silent.json"), "--html", page, "--pdf", PUBLISHED.resolve("silent.json").resolve("a.pdf"))
+                .refused(3, "");
+        assertThat(page).doesNotExist();
+    }
+
+    @Test
+    void whatSaysItselfWhatToDoIsNotToldToBeCorrectedAsWell() {
+        Path file = SmallTest.write(folder.resolve("long.json"), SmallTest.read(PUBLISHED.resolve("silent.json"))
+                .replace("3 hp more from a filter", "x".repeat(500)));
+
+        assertThat(Run.of("audit", file).refused(3, "write at most 300").err()).doesNotContain("correct it there");
+    }
+
+    /** A car that is quicker by three tenths of a second has gained them, whoever forgot to say so. */
+    @Test
+    void ofATimeLessIsAGainUnlessItIsSaid() {
+        String silent = SmallTest.read(PUBLISHED.resolve("silent.json")).replace("214 hp", "12.9 s").replace("217 hp", "12.6 s");
+        Path file = SmallTest.write(folder.resolve("time.json"), silent);
+        Path said = SmallTest.write(folder.resolve("said.json"), silent.replace("\"after\": \"12.6 s\"",
+                "\"after\": \"12.6 s\", \"better\": \"more\""));
+
+        assertThat(Run.of("audit", file).words()).contains("12.9 s before, 12.6 s after: +0.3 s of gain.");
+        assertThat(Run.of("audit", said).words()).contains("12.9 s before, 12.6 s after: 0.3 s of loss.");
+    }
+
     /** Invented: the manifold of the demo, on two days without leaving the straps, with a sweep that ends below its figures. */
     @Test
     void whatHardlyGoesTogetherIsAskedInTheReport() {

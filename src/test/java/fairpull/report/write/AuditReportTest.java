@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Audits on paper: what a page may not part. */
@@ -37,6 +38,15 @@ class AuditReportTest {
     void theRepeatStandsWithItsTable(String name) throws IOException {
         assertThat(pages(name)).filteredOn(page -> page.contains("A fair repeat that can see")).singleElement().asString()
                 .contains("Decides by").contains("Sequence");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"inlet, 2", "silent, 0"})
+    void everyPairOfCurvesIsDrawn(String name, int pairs) throws IOException {
+        AuditAnswer answer = AuditPublication.audit(Path.of("demo-data/published", name + ".json"));
+        String html = AuditReport.html(answer, AuditPublication.repeat(answer));
+
+        assertThat(html.split("<title[^>]*>Published curves of ", -1)).hasSize(pairs + 1);
     }
 
     private static List<String> pages(String name) throws IOException {
