@@ -181,6 +181,22 @@ class AuditWindowTest {
     }
 
     @Test
+    void aFigureThatWasTakenAwayComesBackWithAllThatItHad() throws IOException {
+        for (AuditSeat seat : List.of(blank(), example("sound"))) {
+            seat.type("audit.figure.name.0", "power at the wheels");
+            seat.type("audit.figure.before.0", "184.2 hp");
+            seat.type("audit.figure.after.0", "190");
+            PublicationDraft before = got(() -> seat.audit.document().draft());
+            seat.press("audit.figures.remove.0");
+            assertThat(got(() -> seat.audit.document().draft())).isNotEqualTo(before);
+            done(seat.audit.actions()::undo);
+            assertThat(got(() -> seat.audit.document().draft())).isEqualTo(before);
+            assertThat(seat.text("audit.figure.before.0")).isEqualTo("184.2 hp");
+            assertThat(seat.text("audit.figure.after.0")).startsWith("190");
+        }
+    }
+
+    @Test
     void whatIsLackingIsSaidBeneathItsFieldWhenItIsToBeSavedAndNoLongerOnceItIsTyped() {
         AuditSeat seat = blank();
         seat.type("audit.figure.before.0", "184.2 hp");

@@ -11,12 +11,14 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.Box;
+import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
 /** A card of rows of fields under heads of columns, with a button that adds a row. */
 abstract class RowsCard extends Card {
     private final List<FieldRow> rows = new ArrayList<>();
+    private final JButton adding;
     private final JPanel place = new JPanel(new MigLayout("insets 0, gap 0 6, fillx, wrap 1", "[grow, fill]"));
 
     /**
@@ -35,7 +37,8 @@ abstract class RowsCard extends Card {
         line.add(Box.createRigidArea(new Dimension(0, 0)));
         place.add(line, "growx, wmin 0");
         add(place, "growx, wmin 0");
-        add(Buttons.of(key + ".add", this::another), "growx 0");
+        adding = Buttons.of(key + ".add", this::another);
+        add(adding, "growx 0");
     }
 
     /** Adds another one to the document. */
@@ -44,8 +47,12 @@ abstract class RowsCard extends Card {
     /** {@return a row that shows one of them} */
     abstract FieldRow made();
 
-    /** Takes a row away before its one is taken from the document: what is typed in the others stays in them. */
+    /**
+     * Takes a row away before its one is taken from the document: what is typed in the others stays in them. A key that is pressed once
+     * more must not take the next one away too.
+     */
     final void forget(FieldRow row) {
+        adding.requestFocusInWindow();
         rows.remove(row);
         place.remove(row);
         renumber();
