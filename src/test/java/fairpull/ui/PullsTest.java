@@ -17,6 +17,8 @@ import fairpull.domain.unit.Quantity;
 import fairpull.domain.unit.Units;
 import fairpull.report.chart.Role;
 import fairpull.report.chart.Shape;
+import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -230,6 +232,26 @@ class PullsTest {
         assertThat(hand.cell("pulls.list", 3, 2)).isEqualTo("used");
         assertThat(log(hand)).filteredOn(line -> line.contains(pull) && line.contains("coolant gate")).hasSize(1);
         assertThat(log(hand)).last().asString().contains("readmitted").contains(pull);
+    }
+
+    @Test
+    void aReasonThatIsCutShortStandsWholeInItsTip() throws IOException {
+        Hand hand = complete();
+        hand.select("pulls.list", 3, 3);
+        String why = "the coolant gate was broken by eleven kelvin and nobody saw it before the pull was over";
+        hand.type("pulls.because", why);
+        hand.settle();
+        JTable table = hand.find("pulls.list", JTable.class);
+        Waiting.onWindowThread(() -> {
+            assertThat(tip(table, 3, 2).replace("<br>", " ")).contains(why);
+            assertThat(tip(table, 4, 2)).doesNotContain("used").isEqualTo(table.getToolTipText());
+        });
+    }
+
+    private static String tip(JTable table, int row, int column) {
+        Rectangle cell = table.getCellRect(row, column, true);
+        return table.getToolTipText(new MouseEvent(table, MouseEvent.MOUSE_MOVED, 0, 0, cell.x + 3, cell.y + 3, 0, 0, 0, false,
+                MouseEvent.NOBUTTON));
     }
 
     private static PullSeen seen(Hand hand, String pull) throws IOException {

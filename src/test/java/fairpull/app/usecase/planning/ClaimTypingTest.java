@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import fairpull.app.document.QuestionEdits;
 import fairpull.app.usecase.UsageException;
 import fairpull.domain.plan.Claim;
 import fairpull.domain.plan.Measure;
@@ -39,6 +40,13 @@ class ClaimTypingTest {
             assertThat(shown.replaceAll("\\h", " ")).isEqualTo("5 hp at 4000 rpm; 3 hp");
             assertThat(PlanTyping.in(claiming).claims(shown)).isEqualTo(claiming.question().claims());
         }
+    }
+
+    @Test
+    void aMeasureThatNamesNoSpeedsIsRefusedWhileAClaimNamesOneAndSaysWhatToDo() {
+        Plan claiming = claiming(plan("mean power 3000-6500 rpm in hp"), "5 hp at 4000 rpm");
+        Measure other = plan("typed best power in hp").question().deciding();
+        assertThatThrownBy(() -> QuestionEdits.deciding(other).change().apply(claiming)).hasMessageContaining("take the claim out first");
     }
 
     @Test
