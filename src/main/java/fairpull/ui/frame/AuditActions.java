@@ -12,6 +12,7 @@ import fairpull.domain.audit.Publication;
 import fairpull.domain.audit.PublicationDraft;
 import fairpull.ui.form.Entry;
 import fairpull.ui.page.audit.AuditDesk;
+import fairpull.ui.page.audit.AuditPage;
 import fairpull.ui.theme.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -240,16 +241,26 @@ final class AuditActions implements AuditDesk.Opening {
 
     /** Ends the window; asks first where something would be lost with it. */
     void close() {
-        pane().flushed(() -> {
-            if (!document().isChanged() && !pane().complains()) {
-                audit.end();
-                return;
-            }
-            Map<String, Runnable> answers = new LinkedHashMap<>();
-            answers.put("close.save", () -> save(audit::end));
-            answers.put("close.drop", audit::end);
-            answers.put("close.stay", () -> { });
-            pane().ask(Words.of("close.question"), answers);
-        });
+        pane().flushed(() -> pane().pages().stream().filter(page -> page.begun().isPresent()).findFirst()
+                .ifPresentOrElse(this::askAboutBegun, this::closeTaken));
+    }
+
+    private void askAboutBegun(AuditPage page) {
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put("close.trace.back", () -> pane().go(page));
+        answers.put("close.trace.drop", this::closeTaken);
+        pane().ask(page.begun().orElseThrow(), answers);
+    }
+
+    private void closeTaken() {
+        if (!document().isChanged() && !pane().complains()) {
+            audit.end();
+            return;
+        }
+        Map<String, Runnable> answers = new LinkedHashMap<>();
+        answers.put("close.save", () -> save(audit::end));
+        answers.put("close.drop", audit::end);
+        answers.put("close.stay", () -> { });
+        pane().ask(Words.of("close.question"), answers);
     }
 }

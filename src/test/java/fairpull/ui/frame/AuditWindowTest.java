@@ -304,6 +304,11 @@ class AuditWindowTest {
         seat.go("page.curves");
         CurvesPage page = (CurvesPage) seat.audit.pane().pages().get(2);
         TracedExample.trace(page.tracing(), Files.createDirectories(folder.resolve("pictures")));
+        seat.go("page.published");
+        done(seat.audit.actions()::close);
+        assertThat(seat.said()).contains("are not taken");
+        seat.press("close.trace.back");
+        assertThat(seat.frame().ended).as("a trace is somebody's work").isFalse();
         seat.press("tracing.take");
         assertThat(folder.resolve("invented-chart-trace.json")).exists();
         Publication publication = got(() -> seat.audit.document().draft().publication()).orElseThrow();

@@ -9,4 +9,9 @@ public interface AuditPage extends Leaf {
     default Optional<String> notYet() {
         return Optional.empty();
     }
+
+    /** {@return what was begun on the page and is no part of the audit yet, in words; empty for nothing} */
+    default Optional<String> begun() {
+        return Optional.empty();
+    }
 }

@@ -13,6 +13,7 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -76,6 +77,11 @@ public final class CurvesPage implements AuditPage {
     @Override
     public boolean isWide() {
         return true;
+    }
+
+    @Override
+    public Optional<String> begun() {
+        return tracing.document().isChanged() ? Optional.of(Words.of("close.trace")) : Optional.empty();
     }
 
     @Override
