@@ -19,10 +19,11 @@ import java.util.Optional;
 public record CurvesView(Optional<Chart> chart, Optional<InputException> trouble) {
     /** {@return each pair of curves, whose files lie in a folder} */
     public static List<CurvesView> of(List<Curves> curves, Path folder) throws IOException {
+        PublishedCurves reader = new PublishedCurves(folder);
         List<CurvesView> views = new ArrayList<>();
         for (Curves pair : curves) {
             try {
-                views.add(new CurvesView(Optional.of(SeenCurvesChart.of(PublishedCurves.of(pair, folder))), Optional.empty()));
+                views.add(new CurvesView(Optional.of(SeenCurvesChart.of(reader.pair(pair))), Optional.empty()));
             } catch (InputException unreadable) {
                 views.add(new CurvesView(Optional.empty(), Optional.of(unreadable)));
             }

@@ -41,24 +41,25 @@ final class PublishedCurves {
     /** Power and torque often stand in one table a side: it is kept until the next but one is read. */
     private final Map<String, Export> tables = new LinkedHashMap<>();
 
-    private PublishedCurves(Path folder) {
+    /** Reads curves whose files lie in a folder. */
+    PublishedCurves(Path folder) {
         this.folder = folder;
     }
 
     /** {@return the curves of a publication} */
     static List<CurvePair> of(Publication publication, Path folder) throws IOException {
+        PublishedCurves reader = new PublishedCurves(folder);
         List<CurvePair> pairs = new ArrayList<>();
         for (Publication.Curves curves : publication.curves()) {
-            pairs.add(of(curves, folder));
+            pairs.add(reader.pair(curves));
         }
         return pairs;
     }
 
-    /** {@return one pair of them} */
-    static CurvePair of(Publication.Curves curves, Path folder) throws IOException {
-        PublishedCurves reader = new PublishedCurves(folder);
-        CurveSeen before = reader.read(curves, curves.before(), Part.A).thinned(MOST_POINTS);
-        CurveSeen after = reader.read(curves, curves.after(), Part.B).thinned(MOST_POINTS);
+    /** {@return one pair of curves} */
+    CurvePair pair(Publication.Curves curves) throws IOException {
+        CurveSeen before = read(curves, curves.before(), Part.A).thinned(MOST_POINTS);
+        CurveSeen after = read(curves, curves.after(), Part.B).thinned(MOST_POINTS);
         if (before.unit().quantity() != after.unit().quantity()) {
             throw new InputException(Place.none(), "the curve of " + curves.name() + " is of " + before.unit().quantity().words()
                     + " before and of " + after.unit().quantity().words() + " after", "name the right columns");
