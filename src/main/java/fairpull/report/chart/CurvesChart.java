@@ -17,7 +17,6 @@ public final class CurvesChart {
     private static final double HEIGHT = 320;
     private static final double TOP = 30;
     private static final double RIGHT = 26;
-    private static final double LETTERS_APART = 15;
 
     private final CurveFinding curve;
     private final CurveTable table;
@@ -55,7 +54,8 @@ public final class CurvesChart {
         installs.forEach(install -> over(install.mean(), new Pen(role(install.part()), 0.7, Shape.Dash.SOLID)));
         part(CurvePoint::meanA, new Pen(Role.A, 1.5, Shape.Dash.SOLID));
         part(CurvePoint::meanB, new Pen(Role.B, 2.8, Shape.Dash.BROKEN));
-        letters();
+        CurvePoint last = curve.points().get(curve.points().size() - 1);
+        shapes.addAll(plot.letters(plot.at(last.speedRadPerS(), last.meanA()), plot.at(last.speedRadPerS(), last.meanB())));
         Foot foot = new Foot(settings, width);
         shapes.addAll(foot.under(HEIGHT));
         return new Drawing(width, HEIGHT + foot.height(), CurveWords.curvesTitle(curve),
@@ -79,21 +79,5 @@ public final class CurvesChart {
             shapes.addAll(plot.line(stretch.size(), place -> stretch.get(place).speedRadPerS(),
                     place -> mean.applyAsDouble(stretch.get(place)), pen));
         }
-    }
-
-    /** Each letter stands where its line ends, both far enough apart to be read. */
-    private void letters() {
-        CurvePoint last = curve.points().get(curve.points().size() - 1);
-        double a = plot.y(last.meanA());
-        double b = plot.y(last.meanB());
-        double middle = Math.max(TOP + LETTERS_APART, Math.min(HEIGHT - LETTERS_APART, (a + b) / 2));
-        if (Math.abs(a - b) < LETTERS_APART) {
-            double half = a < b ? -LETTERS_APART / 2 : LETTERS_APART / 2;
-            a = middle + half;
-            b = middle - half;
-        }
-        double x = plot.x(last.speedRadPerS()) + 6;
-        shapes.add(new Shape.Words(new Point(x, a + 5), "A", Role.A, Shape.Type.STRONG, Shape.Anchor.START));
-        shapes.add(new Shape.Words(new Point(x, b + 5), "B", Role.B, Shape.Type.STRONG, Shape.Anchor.START));
     }
 }

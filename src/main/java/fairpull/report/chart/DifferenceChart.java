@@ -7,7 +7,6 @@ import fairpull.report.chart.SpeedPlot.Pen;
 import fairpull.report.wording.CurveNumbers;
 import fairpull.report.wording.CurveWords;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -87,12 +86,8 @@ public final class DifferenceChart {
     }
 
     private void band(List<CurvePoint> stretch) {
-        List<Point> upper = stretch.stream().map(point -> plot.at(point.speedRadPerS(), point.band().high())).toList();
-        List<Point> lower = new ArrayList<>(stretch.stream().map(point -> plot.at(point.speedRadPerS(), point.band().low())).toList());
-        Collections.reverse(lower);
-        List<Point> around = new ArrayList<>(Thinning.of(upper));
-        around.addAll(Thinning.of(lower));
-        shapes.add(new Shape.Polygon(around, Role.BAND));
+        shapes.add(plot.band(stretch.size(), place -> stretch.get(place).speedRadPerS(), place -> stretch.get(place).band().low(),
+                place -> stretch.get(place).band().high(), Role.BAND));
     }
 
     /** The largest change in the better direction at its point, the band and the worthwhile gain where there is room. */

@@ -5,12 +5,14 @@ import fairpull.report.wording.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** The frame of a plot over engine speed. What would leave the panel at the top or bottom stays on its edge. */
 final class SpeedPlot {
     /** Engine speed in so many figures leaves each room for its unit. */
     private static final int MOST_TICKS = 7;
     private static final double ROOM_OF_TICK = 75;
+    private static final double LETTERS_APART = 15;
 
     private final Bounds panel;
     private final double width;
@@ -79,6 +81,28 @@ final class SpeedPlot {
             }
         }
         return shapes;
+    }
+
+    /** {@return what lies between two lines over the speeds} */
+    Shape band(int size, IntToDoubleFunction speed, IntToDoubleFunction low, IntToDoubleFunction high, Role role) {
+        List<Point> lower = IntStream.range(0, size).mapToObj(back -> size - 1 - back)
+                .map(place -> at(speed.applyAsDouble(place), low.applyAsDouble(place))).toList();
+        List<Point> around = new ArrayList<>(Thinning.of(IntStream.range(0, size)
+                .mapToObj(place -> at(speed.applyAsDouble(place), high.applyAsDouble(place))).toList()));
+        around.addAll(Thinning.of(lower));
+        return new Shape.Polygon(around, role);
+    }
+
+    /** {@return a letter at the end of each line, both far enough apart to be read where the ends meet} */
+    List<Shape> letters(Point a, Point b) {
+        boolean meet = Math.abs(a.x() - b.x()) <= LETTERS_APART && Math.abs(a.y() - b.y()) < LETTERS_APART;
+        double middle = Math.max(panel.y() + LETTERS_APART, Math.min(panel.bottom() - LETTERS_APART, (a.y() + b.y()) / 2));
+        double half = a.y() < b.y() ? -LETTERS_APART / 2 : LETTERS_APART / 2;
+        return List.of(letter("A", a.x(), meet ? middle + half : a.y(), Role.A), letter("B", b.x(), meet ? middle - half : b.y(), Role.B));
+    }
+
+    private static Shape letter(String letter, double x, double y, Role role) {
+        return new Shape.Words(new Point(x + 6, y + 5), letter, role, Shape.Type.STRONG, Shape.Anchor.START);
     }
 
     /** How a line is drawn. */

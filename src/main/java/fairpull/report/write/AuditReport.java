@@ -3,7 +3,6 @@ package fairpull.report.write;
 import fairpull.domain.audit.AuditAnswer;
 import fairpull.domain.audit.Repeat;
 import fairpull.report.chart.ChanceChart;
-import fairpull.report.chart.Drawing;
 import fairpull.report.chart.Palette;
 import fairpull.report.chart.PublishedChart;
 import fairpull.report.chart.SeenCurvesChart;
@@ -80,7 +79,7 @@ public final class AuditReport {
 
     private List<Figure> curves() {
         return IntStream.range(0, answer.curves().size()).mapToObj(place -> new Figure("curves" + (place + 1),
-                SeenCurvesChart.of(answer.curves().get(place)).wide(Drawing.WIDTH))).toList();
+                SeenCurvesChart.of(answer.curves().get(place)))).toList();
     }
 
     private String page(Optional<Paper> paper) {

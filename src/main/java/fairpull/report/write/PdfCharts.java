@@ -5,7 +5,6 @@ import com.openhtmltopdf.extend.FSObjectDrawerFactory;
 import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
 import com.openhtmltopdf.render.RenderingContext;
-import fairpull.report.chart.Drawing;
 import java.awt.Rectangle;
 import java.awt.Shape;
 import java.util.List;
@@ -42,11 +41,10 @@ final class PdfCharts implements FSObjectDrawerFactory, FSObjectDrawer {
             RenderingContext context, int dotsPerPixel) {
         PdfBoxOutputDevice page = (PdfBoxOutputDevice) device;
         Figure figure = byId.get(element.getAttribute("data"));
-        Drawing drawing = figure.drawing();
-        PDFormXObject form = PdfChart.form(page.getWriter(), drawing, fonts(page));
+        PDFormXObject form = PdfChart.form(page.getWriter(), figure.drawing(), fonts(page));
         Rectangle room = new Rectangle((int) x, (int) y, (int) width, (int) height);
-        page.drawPdfAsImage(form, room, (float) drawing.width() * page.getDotsPerPoint(),
-                (float) drawing.height() * page.getDotsPerPoint());
+        page.drawPdfAsImage(form, room, (float) figure.drawing().width() * page.getDotsPerPoint(),
+                (float) figure.drawing().height() * page.getDotsPerPoint());
         return Map.of();
     }
 
