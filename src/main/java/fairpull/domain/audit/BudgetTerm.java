@@ -44,7 +44,7 @@ public record BudgetTerm(Kind kind, double ordinary, double worst) {
 
         /** {@return whether it moves one figure as a whole, however many values stand behind it} */
         public boolean movesAlways() {
-            return ordinal() >= RIG.ordinal();
+            return shift && this != PICKED_BEST && this != PICKED_SPEED;
         }
     }
 }

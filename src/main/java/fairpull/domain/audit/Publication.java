@@ -139,7 +139,8 @@ public record Publication(String title, String remark, String source, String cha
      * @param each what each of them is of; empty where it was not disclosed
      */
     public record Values(List<Printed> printedBefore, List<Printed> printedAfter, boolean paired, Optional<Each> each) {
-        static final int MOST = 1000;
+        /** No publication that is typed holds more of them on a side. */
+        public static final int MOST = 1000;
         private static final double NOISE = 1e-9;
 
         /** What a value is of. Only values that repeat all that may differ can say how much differs. */

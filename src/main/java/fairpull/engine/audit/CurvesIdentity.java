@@ -27,7 +27,7 @@ final class CurvesIdentity implements Question {
         List<Found> found = new ArrayList<>();
         for (PowerAndTorque both : all) {
             PowerAndTorque.Point worst = both.points().stream().max(Comparator.comparingDouble(CurvesIdentity::beyond)).orElseThrow();
-            boolean off = Math.abs(both.ratio() - 1) > PowerAndTorque.LIMIT + both.allowance();
+            boolean off = !both.agrees();
             if (off || beyond(worst) > ROW_LIMIT) {
                 found.add(Found.of(both.names(), both.side(), Units.ONE).with(FoundFigure.RATIO, both.ratio())
                         .with(FoundFigure.RATIO_ALLOWED, both.allowance()).with(FoundFigure.WORST_BEYOND, beyond(worst))

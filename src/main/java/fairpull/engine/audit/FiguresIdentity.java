@@ -32,8 +32,9 @@ final class FiguresIdentity implements Question {
                 }
             }
         }
+        List<Both> agreeing = all.stream().filter(both -> both.identity().holds()).toList();
         List<Found> found = all.stream().filter(both -> !both.identity().holds())
-                .filter(both -> all.stream().noneMatch(other -> other.identity().holds() && other.shares(both))).map(Both::found).toList();
+                .filter(both -> agreeing.stream().noneMatch(both::shares)).map(Both::found).toList();
         return AuditCheck.of(Code.FIGURES_IDENTITY, !all.isEmpty(), found);
     }
 

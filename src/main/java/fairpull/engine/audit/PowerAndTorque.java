@@ -47,11 +47,12 @@ record PowerAndTorque(Side side, List<String> names, CurveSeen power, CurveSeen 
             }
         }
         all.removeIf(both -> both.points.size() < FEWEST);
-        return all.stream().filter(both -> all.stream().noneMatch(other -> other != both && other.agrees() && other.shares(both))
-                || both.agrees()).toList();
+        List<PowerAndTorque> agreeing = all.stream().filter(PowerAndTorque::agrees).toList();
+        return all.stream().filter(both -> agreeing.stream().noneMatch(both::shares) || both.agrees()).toList();
     }
 
-    private boolean agrees() {
+    /** {@return whether power is torque × engine speed along the curves, within reading} */
+    boolean agrees() {
         return Math.abs(ratio() - 1) <= LIMIT + allowance();
     }
 

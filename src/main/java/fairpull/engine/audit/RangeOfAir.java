@@ -21,9 +21,6 @@ final class RangeOfAir {
     private static final double ZERO_CELSIUS = 273.15;
     private static final double PRESSURES_APART = 0.025;
 
-    private static final double USUAL_K = 298.15;
-    private static final double USUAL_VAPOUR = 1_000;
-
     private final AirState dense;
     private final AirState thin;
 
@@ -44,13 +41,13 @@ final class RangeOfAir {
     }
 
     /**
-     * {@return the air in which mixed standards are told: at 25 °C with 10 hPa of vapour, the pressure of the standard atmosphere where the
-     * elevation is known, and otherwise that of reference}
+     * {@return the air in which mixed standards are told: that of reference, at the pressure of the standard atmosphere where the elevation
+     * is known}
      */
     static AirState usual(Procedure procedure) {
-        return procedure.correcting().elevation()
-                .map(height -> new AirState(USUAL_K, Atmosphere.standardPressure(height.si()), USUAL_VAPOUR))
-                .orElse(MixedStandards.REFERENCE);
+        AirState reference = MixedStandards.REFERENCE;
+        return procedure.correcting().elevation().map(height -> new AirState(reference.temperatureK(),
+                Atmosphere.standardPressure(height.si()), reference.vapourPressurePa())).orElse(reference);
     }
 
     /** {@return its densest and its thinnest air, and that of reference} */
