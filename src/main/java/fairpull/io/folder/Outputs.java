@@ -1,6 +1,7 @@
 package fairpull.io.folder;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,11 @@ import java.util.Map;
 /** Files that are made from a test for somebody else: all of them are written or none, and the folders that they need are made. */
 public final class Outputs {
     private Outputs() {
+    }
+
+    /** Writes a text in UTF-8. */
+    public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Writes one file. */

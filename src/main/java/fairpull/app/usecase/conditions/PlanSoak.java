@@ -24,7 +24,6 @@ import fairpull.io.table.ColumnChoice;
 import fairpull.io.table.CoolDownReader;
 import fairpull.report.write.SoakReport;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -86,7 +85,7 @@ public final class PlanSoak {
 
     /** Writes the page of an answer. */
     public static void write(SoakAnswer answer, Path target) throws IOException {
-        Outputs.write(target, SoakReport.html(answer).getBytes(StandardCharsets.UTF_8));
+        Outputs.write(target, SoakReport.html(answer));
     }
 
     private SoakAnswer fromLog(Path file) {

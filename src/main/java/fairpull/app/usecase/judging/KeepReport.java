@@ -6,7 +6,6 @@ import fairpull.app.usecase.TargetFile;
 import fairpull.app.usecase.UsageException;
 import fairpull.io.folder.Outputs;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -93,7 +92,6 @@ public final class KeepReport {
                     + "write HTML, PDF or tables");
         }
         TargetFile.check(folder, wish.target(), "finding.json");
-        byte[] bytes = Answer.printed(Answer.of(JudgeFolder.judge(folder)).json()).getBytes(StandardCharsets.UTF_8);
-        Outputs.write(wish.target(), bytes);
+        Outputs.write(wish.target(), Answer.printed(Answer.of(JudgeFolder.judge(folder)).json()));
     }
 }

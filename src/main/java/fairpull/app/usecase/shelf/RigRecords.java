@@ -32,7 +32,6 @@ import fairpull.io.table.BaselineReader;
 import fairpull.report.wording.RigWords;
 import fairpull.report.write.RigReport;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -223,7 +222,7 @@ public final class RigRecords {
         if (Files.isDirectory(target) || target.toString().endsWith(".json")) {
             throw new UsageException("--out", target + " cannot be the page; name a file such as rig.html");
         }
-        Outputs.write(target, RigReport.html(all, now).getBytes(StandardCharsets.UTF_8));
+        Outputs.write(target, RigReport.html(all, now));
         return new Answer("Wrote " + target, RigJson.written(target.toString(), all.size()));
     }
 

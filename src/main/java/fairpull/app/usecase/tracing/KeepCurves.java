@@ -43,11 +43,15 @@ public final class KeepCurves {
     }
 
     private static String beside(Path file, Path publication) throws IOException {
-        String name = file.getFileName().toString();
-        if (!isThere(file, publication.toAbsolutePath().resolveSibling(name))) {
-            AtomicWrite.bytes(publication.toAbsolutePath().resolveSibling(name), Files.readAllBytes(file));
+        Path target = target(file, publication);
+        if (!isThere(file, target)) {
+            AtomicWrite.bytes(target, Files.readAllBytes(file));
         }
-        return name;
+        return target.getFileName().toString();
+    }
+
+    private static Path target(Path file, Path publication) {
+        return publication.toAbsolutePath().resolveSibling(file.getFileName());
     }
 
     /** Whether a file lies where it is to be put; refuses to put it in place of another one, and one that is no curve for its size. */
@@ -69,17 +73,17 @@ public final class KeepCurves {
      * Copies the files of the curves of a publication beside the file in which it is going to lie. Either all can be copied or none is;
      * one that is not where it was is left out, as the audit says of it.
      */
-    public static void carry(Publication publication, Path from, Path target) throws IOException {
-        List<String> names = publication.curves().stream().flatMap(curves -> Stream.of(curves.before(), curves.after()))
-                .flatMap(source -> files(source).stream()).distinct().filter(name -> Files.isRegularFile(from.resolve(name))).toList();
-        List<String> missing = new ArrayList<>();
-        for (String name : names) {
-            if (!isThere(from.resolve(name), target.toAbsolutePath().resolveSibling(name))) {
-                missing.add(name);
+    public static void carry(Publication publication, Path from, Path written) throws IOException {
+        List<Path> files = publication.curves().stream().flatMap(curves -> Stream.of(curves.before(), curves.after()))
+                .flatMap(source -> files(source).stream()).distinct().map(from::resolve).filter(Files::isRegularFile).toList();
+        List<Path> missing = new ArrayList<>();
+        for (Path file : files) {
+            if (!isThere(file, target(file, written))) {
+                missing.add(file);
             }
         }
-        for (String name : missing) {
-            beside(from.resolve(name), target);
+        for (Path file : missing) {
+            AtomicWrite.bytes(target(file, written), Files.readAllBytes(file));
         }
     }
 

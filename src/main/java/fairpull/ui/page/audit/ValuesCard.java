@@ -105,9 +105,8 @@ final class ValuesCard extends Card {
         String words = typed.complaint();
         complaint.setText(words.isEmpty() ? " " : Words.lines(LocalNumbers.shown(words)));
         complaint.setVisible(!words.isEmpty());
-        int rows = Math.min(MOST_ROWS_SHOWN, table.getRowCount()) + 1;
-        around.setPreferredSize(new Dimension(260, rows * table.getRowHeight() + table.getTableHeader().getPreferredSize().height
-                - table.getRowHeight() + 4));
+        int rows = Math.min(MOST_ROWS_SHOWN, table.getRowCount());
+        around.setPreferredSize(new Dimension(260, table.getTableHeader().getPreferredSize().height + rows * table.getRowHeight() + 4));
         revalidate();
         repaint();
     }

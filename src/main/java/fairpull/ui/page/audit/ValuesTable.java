@@ -1,5 +1,6 @@
 package fairpull.ui.page.audit;
 
+import fairpull.domain.audit.Publication.Values;
 import fairpull.domain.audit.ValuesDraft.Side;
 import fairpull.report.chart.Role;
 import fairpull.ui.form.Input;
@@ -8,15 +9,12 @@ import fairpull.ui.theme.LocalNumbers;
 import fairpull.ui.theme.Look;
 import fairpull.ui.theme.Words;
 import java.awt.Component;
-import java.awt.event.ActionEvent;
 import java.util.Arrays;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
@@ -28,7 +26,6 @@ import javax.swing.table.TableCellEditor;
 /** A small table of two columns of values. What is not understood stays in its cell, and is told beneath the table. */
 final class ValuesTable extends JTable implements Input {
     private static final int FEWEST_ROWS = 4;
-    private static final int MOST_ROWS = 1000;
     private static final int PAUSE_MS = 300;
     private static final int NUMBERS = 44;
 
@@ -54,7 +51,7 @@ final class ValuesTable extends JTable implements Input {
         pause.setRepeats(false);
         setTransferHandler(new ValuesTransfer());
         editor();
-        key("DELETE", this::clearChosen);
+        Keys.bind(this, "DELETE", this::clearChosen);
         found();
     }
 
@@ -99,16 +96,6 @@ final class ValuesTable extends JTable implements Input {
         Component prepared = super.prepareEditor(editor, row, column);
         editing.selectAll();
         return prepared;
-    }
-
-    private void key(String stroke, Runnable work) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                work.run();
-            }
-        });
     }
 
     /** Puts what was pasted where a cell is chosen, else from the top. */
@@ -174,7 +161,7 @@ final class ValuesTable extends JTable implements Input {
         /** Rows come and go at the end, so that a cell that is being typed in stays where it is. */
         void refresh() {
             int before = rows;
-            rows = Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, typed.rows() + 1));
+            rows = Math.min(Values.MOST, Math.max(FEWEST_ROWS, typed.rows() + 1));
             if (rows > before) {
                 fireTableRowsInserted(before, rows - 1);
             } else if (rows < before) {

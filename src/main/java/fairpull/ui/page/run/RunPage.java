@@ -165,7 +165,7 @@ public final class RunPage implements Page {
             show();
         }, fault -> {
             boolean unsettled = fault instanceof InputException unusable && unusable.getMessage().contains("column");
-            List<String> said = new ArrayList<>(FaultWords.sentences(fault, file).stream().map(Words::sentence).toList());
+            List<String> said = new ArrayList<>(FaultWords.sentences(fault, file));
             if (unsettled) {
                 said.add(Words.of("run.watch.settle"));
             }
